@@ -1,0 +1,109 @@
+//! Everything a person can do to a notebook, and the one pure function that does it.
+
+use crate::document::{MarkName, Screen};
+use layercast_exchange::document::{LegChoice, LegDoc, Role, Unit};
+use serde::{Deserialize, Serialize};
+
+/// One thing a person did. Buttons in the views carry theirs.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+#[serde(tag = "do", rename_all = "snake_case")]
+pub enum Action {
+    /// Goes to a screen (and question).
+    Go { screen: Screen, question: Option<usize> },
+    /// Pastes or opens a table as text; what is clear is used at once, else it waits as `pending`.
+    Paste { text: String },
+    /// Opens the table view again ("Not right?").
+    OpenTable,
+    /// Sets what a column of the pending table is.
+    SetRole { column: usize, role: Role },
+    /// Sets the unit of a column of the pending table.
+    SetUnit { column: usize, unit: Unit },
+    /// Answers the question of the pending table by its n-th way.
+    AnswerTable { way: usize },
+    /// Says which way a single series was read, pending or used.
+    SetLeg { leg: LegChoice },
+    /// Uses the pending table.
+    UseTable,
+    /// Drops the pending table.
+    DropTable,
+    /// Types into a cell of the log's table. `entry`: the reading, if there is one already.
+    SetCell { entry: Option<usize>, depth_m: f64, leg: LegDoc, text: String },
+    /// Types into a depth cell: moves all readings of that row.
+    SetDepth { entries: Vec<usize>, text: String },
+    /// Settles a doubted temperature with a value (button "Make it 17.7").
+    MakeTemp { entry: usize, value_c: f64, text: String },
+    /// Settles a doubted depth with a value.
+    MakeDepth { entry: usize, value_m: f64, text: String },
+    /// Leaves readings out.
+    LeaveOut { entries: Vec<usize> },
+    /// "It was like that": keeps readings although they are doubted.
+    Keep { entries: Vec<usize> },
+    /// Takes back a decision about readings.
+    Reconsider { entries: Vec<usize> },
+    /// Undoes the last change to the cast.
+    Undo,
+    /// Names the water.
+    SetWater { text: String },
+    /// Sets the group letter.
+    SetGroup { text: String },
+    /// Depth where the line went slack, as typed; empty takes it back.
+    SetBed { text: String },
+    /// One more mark at the foot of the empty table.
+    AddMark,
+    /// Types the depth of a mark.
+    TypeMark { mark: MarkName, text: String },
+    /// Types a give or take.
+    TypeGive { mark: MarkName, text: String },
+    /// Drags a grip to a height of the picture; the numbers are those of the picture's placement.
+    DragMark { mark: MarkName, y_px: f64, surface_y_px: f64, px_per_m: f64 },
+    /// Moves a grip by key.
+    KeyMark { mark: MarkName, key: MarkKey },
+    /// "Not in my water", or takes it back.
+    RefuseMark { mark: MarkName, refused: bool },
+    /// "I see no layers": refuses all three.
+    NoLayers,
+    /// Checks the marks; `early`: although questions would be revealed.
+    CheckMarks { early: bool },
+    /// Shows the marks again after the check, or what was found.
+    ShowMarks { again: bool },
+    /// Types into a field of a question.
+    SetField { question: usize, field: String, text: String },
+    /// Drags or moves a grip that is a field of a question (kinds 7 and 8).
+    DragField { question: usize, field: String, y_px: f64, surface_y_px: f64, px_per_m: f64 },
+    /// Moves such a grip by key.
+    KeyField { question: usize, field: String, key: MarkKey },
+    /// "How I know."
+    SetReason { question: usize, text: String },
+    /// "In your own words."
+    SetOwnWords { question: usize, text: String },
+    /// Checks the fields of a question.
+    Check { question: usize },
+    /// "I can't tell."
+    CannotTell { question: usize },
+    /// Opens the next hint.
+    Hint { question: usize },
+    /// "Show me."
+    ShowMe { question: usize },
+    /// "Answer again."
+    AnswerAgain { question: usize },
+}
+
+/// A key on a grip.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+#[serde(rename_all = "snake_case")]
+pub enum MarkKey {
+    /// 0.1 m shallower.
+    Up,
+    /// 0.1 m deeper.
+    Down,
+    /// One mark of the cable shallower.
+    MarkUp,
+    /// One mark of the cable deeper.
+    MarkDown,
+    /// As shallow as its neighbour allows.
+    Home,
+    /// As deep as its neighbour allows.
+    End,
+}

@@ -1,0 +1,251 @@
+//! The documents a group keeps: notebook, answer sheet, lesson. Verdicts are never stored: they are computed again.
+
+use layercast_exchange::document::{CastDoc, Source};
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+
+/// Name of the schema in [`Notebook::schema`].
+pub const SCHEMA: &str = "layercast-notebook";
+/// Version written today. Readers of older versions stay for ever.
+pub const VERSION: u32 = 1;
+
+/// The file a student saves: one cast, its answer sheets, the lesson.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Notebook {
+    /// Always [`SCHEMA`].
+    pub schema: String,
+    /// Schema version.
+    pub version: u32,
+    /// Group letter and four signs, made by the page: "C-4T7K".
+    pub code: String,
+    /// The cast.
+    pub cast: CastDoc,
+    /// A pasted table that waits for an answer or is being corrected ("Not right?").
+    #[serde(default)]
+    pub pending: Option<Source>,
+    /// Step of the empty table's marks, metres.
+    pub mark_step_m: f64,
+    /// Number of marks the empty table shows.
+    pub mark_count: u32,
+    /// Answer sheets; the first is the one in use.
+    pub sheets: Vec<Sheet>,
+    /// The lesson.
+    pub lesson: Lesson,
+    /// Where the group is: screen and question, so that it goes on at the same place elsewhere.
+    pub place: Place,
+    /// Earlier casts, newest last, for undo (at most 20, fewer for long casts).
+    #[serde(default)]
+    pub undo: Vec<Undo>,
+}
+
+/// An earlier cast and what was done to it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Undo {
+    /// What undoing is called.
+    pub what: UndoWhat,
+    /// The cast before it.
+    pub cast: CastDoc,
+}
+
+/// What can be undone.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum UndoWhat {
+    /// A pasted or opened table.
+    Paste,
+    /// A typed cell.
+    Cell,
+    /// A settled doubt.
+    Settle,
+    /// Any other change.
+    Change,
+}
+
+/// Where the group is.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct Place {
+    /// Screen.
+    pub screen: Screen,
+    /// Question, from 0.
+    pub question: usize,
+}
+
+/// A screen of the page.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+#[serde(rename_all = "snake_case")]
+pub enum Screen {
+    /// Readings and doubts.
+    #[default]
+    Log,
+    /// Marks and what the rules found.
+    Profile,
+    /// Questions.
+    Questions,
+}
+
+/// One seat's answers to one lesson.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct Sheet {
+    /// Seat code; empty until handing in.
+    #[serde(default)]
+    pub seat: String,
+    /// The lesson's id.
+    pub lesson_id: String,
+    /// Marks as they stand.
+    pub marks: MarkDocs,
+    /// The marks at the first check, kept on record; `None` before it.
+    #[serde(default)]
+    pub first_marks: Option<MarkDocs>,
+    /// Questions (their ids) whose answers an early check revealed: they earn no credit.
+    #[serde(default)]
+    pub revealed_early: Vec<String>,
+    /// Whether Profile shows the marks again after the check ("Back to my marks").
+    #[serde(default)]
+    pub marking_again: bool,
+    /// Answers by question id.
+    #[serde(default)]
+    pub answers: BTreeMap<String, Answer>,
+}
+
+/// The three marks.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct MarkDocs {
+    /// Bottom of the mixed layer.
+    pub mixed: MarkDoc,
+    /// Thermocline.
+    pub thermocline: MarkDoc,
+    /// Top of the deep layer.
+    pub deep: MarkDoc,
+}
+
+/// Which mark.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+#[serde(rename_all = "snake_case")]
+pub enum MarkName {
+    /// Bottom of the mixed layer.
+    Mixed,
+    /// Thermocline.
+    Thermocline,
+    /// Top of the deep layer.
+    Deep,
+}
+
+/// One mark: the text in its fields and what it means.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct MarkDoc {
+    /// Depth field as typed (set by grip and arrow keys too).
+    #[serde(default)]
+    pub depth_text: String,
+    /// Depth, metres, when placed.
+    #[serde(default)]
+    pub depth_m: Option<f64>,
+    /// Give-or-take field as typed; may stay empty.
+    #[serde(default)]
+    pub give_text: String,
+    /// Give or take, metres.
+    #[serde(default)]
+    pub give_m: Option<f64>,
+    /// "Not in my water."
+    #[serde(default)]
+    pub refused: bool,
+}
+
+impl MarkDoc {
+    /// Placed or refused.
+    pub fn is_settled(&self) -> bool {
+        self.refused || self.depth_m.is_some()
+    }
+}
+
+/// One question's answer: drafts, tries, help taken.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct Answer {
+    /// Fields as typed so far, by field id.
+    #[serde(default)]
+    pub draft: BTreeMap<String, String>,
+    /// Tries, oldest first.
+    #[serde(default)]
+    pub tries: Vec<Try>,
+    /// Hints opened (0 to 3).
+    #[serde(default)]
+    pub hints: u8,
+    /// "Show me" was pressed.
+    #[serde(default)]
+    pub shown: bool,
+    /// "How I know": kept, never judged.
+    #[serde(default)]
+    pub reason: String,
+    /// "In your own words", after the answer was shown.
+    #[serde(default)]
+    pub own_words: String,
+    /// "Answer again" was pressed after the question was settled.
+    #[serde(default)]
+    pub again: bool,
+}
+
+/// One press of Check (or of "I can't tell").
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct Try {
+    /// The fields as they stood, by field id; a chosen rule stands in field "rule".
+    pub fields: BTreeMap<String, String>,
+    /// "I can't tell" was pressed.
+    #[serde(default)]
+    pub cannot_tell: bool,
+    /// Hints open at that moment.
+    #[serde(default)]
+    pub hints: u8,
+    /// Whether the answer had been shown before.
+    #[serde(default)]
+    pub after_shown: bool,
+    /// Content id of the readings it was given on.
+    pub cast_id: String,
+}
+
+/// A lesson: which questions, in which order, by which rules.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Lesson {
+    /// "layercast-lesson".
+    pub schema: String,
+    /// Schema version.
+    pub version: u32,
+    /// Id of the lesson.
+    pub id: String,
+    /// Kinds in order (numbers of the question bank): 1, 4, 5, 6, 9, 7, 8, 13 ("9" is 9+10).
+    pub kinds: Vec<u8>,
+    /// Left open by the teacher from the start.
+    #[serde(default)]
+    pub open: Open,
+    /// Rules of the class.
+    pub method: MethodDoc,
+}
+
+/// What a lesson leaves open from the start.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Open {
+    /// The strip of °C per metre.
+    #[serde(default)]
+    pub steps: bool,
+    /// The thermocline.
+    #[serde(default)]
+    pub thermocline: bool,
+    /// The mixed layer.
+    #[serde(default)]
+    pub mixed_layer: bool,
+    /// The deep layer.
+    #[serde(default)]
+    pub deep_layer: bool,
+}
+
+/// [`layercast_core::Method`] as stored.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct MethodDoc {
+    /// Metres.
+    pub reference_m: f64,
+    /// °C.
+    pub mixed_drop_c: f64,
+    /// °C per metre.
+    pub steep_c_per_m: f64,
+}

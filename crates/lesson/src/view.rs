@@ -1,0 +1,609 @@
+//! What the page shows: plain values, words as messages, buttons with their actions. Nothing covered is in here.
+
+use crate::action::Action;
+use crate::document::{MarkName, Place};
+use layercast_core::{Arg, Message};
+use layercast_exchange::document::{LegDoc, Role, Unit};
+use serde::Serialize;
+use std::collections::BTreeMap;
+
+/// A number with the decimals it is shown with; the page formats it for the reader's region.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct Num {
+    /// The value.
+    pub value: f64,
+    /// Digits after the decimal sign.
+    pub decimals: u8,
+}
+
+/// A message ready for the crossing.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null, hashmap_as_object))]
+pub struct Said {
+    /// Id in the message files.
+    pub id: String,
+    /// Arguments by name.
+    pub args: BTreeMap<String, SaidArg>,
+}
+
+/// An argument of a [`Said`].
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum SaidArg {
+    /// A measured number.
+    Number { value: f64, decimals: u8 },
+    /// A count.
+    Count { count: u32 },
+    /// A person's text.
+    Text { text: String },
+    /// A message inside.
+    Message { said: Box<Said> },
+}
+
+impl From<Message> for Said {
+    fn from(message: Message) -> Self {
+        let args = message.args.into_iter().map(|(name, arg)| (name.to_owned(), arg.into())).collect();
+        Self { id: message.id.to_owned(), args }
+    }
+}
+
+impl From<Arg> for SaidArg {
+    fn from(arg: Arg) -> Self {
+        match arg {
+            Arg::Number { value, decimals } => Self::Number { value, decimals },
+            Arg::Count(count) => Self::Count { count },
+            Arg::Text(text) => Self::Text { text },
+            Arg::Message(message) => Self::Message { said: Box::new((*message).into()) },
+        }
+    }
+}
+
+/// A button: its words and what pressing it does.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct Way {
+    /// Its words.
+    pub label: Said,
+    /// What it does.
+    pub action: Action,
+    /// The main button of its place.
+    pub main: bool,
+    /// Waits: shown in the cover's colours, `aria-disabled`; the line says what opens it.
+    pub waits: Option<Said>,
+}
+
+/// Everything the page shows of one notebook.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct Look {
+    /// "C-4T7K".
+    pub code: String,
+    /// The water's name, may be empty.
+    pub water: String,
+    /// The group's letter, may be empty.
+    pub group: String,
+    /// Where the group is.
+    pub place: Place,
+    /// Nothing has been read or typed yet.
+    pub empty: bool,
+    /// Name of the file a save offers ("C-4T7K"), without ending.
+    pub file_name: String,
+    /// Log.
+    pub log: LogView,
+    /// Profile.
+    pub profile: ProfileView,
+    /// Questions.
+    pub questions: QuestionsView,
+    /// One sentence that tells the picture; nothing covered is in it.
+    pub alt: Said,
+    /// The used readings in the order the cursor walks them (by depth, then down before up), for picture and table.
+    pub readings: Vec<ReadingView>,
+}
+
+/// One reading under the cursor.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct ReadingView {
+    /// Spoken and written when the cursor stands on it: "At 5.0 m 13.6 °C going down, 13.4 °C coming up".
+    pub said: Said,
+    /// Row of the readings table it belongs to.
+    pub row: usize,
+}
+
+/// Log.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct LogView {
+    /// "Two cells to look at", "Find the layers of your lake" …
+    pub title: Said,
+    /// "Read 20 rows: …"; `None` for typed casts.
+    pub understood: Option<Said>,
+    /// Notices of the reader.
+    pub notices: Vec<Said>,
+    /// "Not right?" can open the table view.
+    pub can_reopen: bool,
+    /// The undo button, with what it undoes.
+    pub undo: Option<Way>,
+    /// One temperature column (way unknown or a single leg) instead of two.
+    pub one_column: bool,
+    /// The rows of the table.
+    pub rows: Vec<LogRow>,
+    /// Doubts not settled yet, in the order of the rows.
+    pub doubts: Vec<DoubtView>,
+    /// Readings left out or kept by a person, each with a way back.
+    pub settled: Vec<DoubtView>,
+    /// The table that waits.
+    pub pending: Option<PendingView>,
+    /// Down / up / leave open, while the way of a single series is not known; and the sentence about it.
+    pub leg_choice: Option<LegChoiceView>,
+    /// Nothing can be drawn yet: why, and what to do.
+    pub not_yet: Option<Said>,
+    /// Depth of the bed as typed.
+    pub bed_text: String,
+}
+
+/// The choice of a way.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct LegChoiceView {
+    /// "Going down or coming up?"
+    pub title: Said,
+    /// Why it matters; "Read once: we assume ± 0.1 °C."
+    pub text: Said,
+    /// The ways.
+    pub ways: Vec<Way>,
+}
+
+/// A row of the log's table.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct LogRow {
+    /// Depth, metres; the row stands at this depth.
+    pub depth: Num,
+    /// Depth as written, when it cannot be read.
+    pub depth_text: Option<String>,
+    /// A whole metre: set in bold.
+    pub whole: bool,
+    /// Every reading of the row.
+    pub entries: Vec<usize>,
+    /// Going down (or the one temperature).
+    pub down: LogCell,
+    /// Coming up; `None` in a one-column table.
+    pub up: Option<LogCell>,
+    /// Down minus up.
+    pub apart: Option<Num>,
+}
+
+/// A temperature cell of the log.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct LogCell {
+    /// The reading, if there is one.
+    pub entry: Option<usize>,
+    /// Way of the cell, for typing into it.
+    pub leg: LegDoc,
+    /// Its value, when it has one.
+    pub num: Option<Num>,
+    /// The text, as written or typed, when it has no value or when it is being typed.
+    pub text: String,
+    /// Index into `doubts`.
+    pub doubt: Option<usize>,
+    /// Left out of the profile.
+    pub out: bool,
+}
+
+/// A doubt, or a decision that can be taken back.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct DoubtView {
+    /// "4.0 m, going down".
+    pub place: Said,
+    /// Why it is odd, with what was written.
+    pub text: Said,
+    /// Two or three ways out.
+    pub ways: Vec<Way>,
+    /// The reading whose cell "Type it" focuses; `None` where typing makes no sense.
+    pub type_entry: Option<usize>,
+    /// Its depth, metres, for the diamond in the picture.
+    pub depth_m: Option<f64>,
+}
+
+/// The table view: rows as they came, heads that can be set.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct PendingView {
+    /// "20 rows. The heads are ours …"
+    pub head: Said,
+    /// What was understood so far.
+    pub understood: Option<Said>,
+    /// Columns.
+    pub columns: Vec<PendingColumn>,
+    /// The first rows.
+    pub rows: Vec<PendingRow>,
+    /// "11 more rows like these, to line 22".
+    pub more: Option<Said>,
+    /// The question, if one waits.
+    pub question: Option<PendingQuestion>,
+    /// What was taken for granted, or what is wrong.
+    pub notices: Vec<Said>,
+    /// "This gives …"
+    pub gives: Option<Said>,
+    /// "Use this table": waits until the question is answered.
+    pub use_table: Way,
+    /// Nothing here is a table: the panel says so instead of asking.
+    pub is_error: bool,
+}
+
+/// A column of the table view.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct PendingColumn {
+    /// Role.
+    pub role: Role,
+    /// Role waits for an answer.
+    pub role_open: bool,
+    /// Unit.
+    pub unit: Option<Unit>,
+    /// Unit waits for an answer.
+    pub unit_open: bool,
+}
+
+/// A row of the table view.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct PendingRow {
+    /// Line.
+    pub line: usize,
+    /// Cells.
+    pub cells: Vec<String>,
+    /// A reading, or skipped with its reason ("a title, not a reading").
+    pub skipped: Option<Said>,
+}
+
+/// The question of the table view.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct PendingQuestion {
+    /// Title.
+    pub title: Said,
+    /// Text.
+    pub text: Said,
+    /// Ways.
+    pub ways: Vec<Way>,
+}
+
+/// Profile.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct ProfileView {
+    /// Too little to draw: why, and what to do.
+    pub not_yet: Option<Said>,
+    /// The panel shows the marks (true) or what was found (false).
+    pub marking: bool,
+    /// Checked at least once: what was uncovered stays so.
+    pub checked: bool,
+    /// The marks, top to bottom.
+    pub marks: Vec<MarkView>,
+    /// "Check my marks"; waits until each is placed or refused.
+    pub check: Way,
+    /// "I see no layers".
+    pub no_layers: Way,
+    /// What an early check would reveal; `None` when it would reveal nothing.
+    pub early: Option<EarlyView>,
+    /// What the rules found; `None` until checked.
+    pub found: Option<FoundView>,
+    /// Warmest, coldest, apart: never covered.
+    pub facts: Vec<Said>,
+    /// "Going down read 0.1 °C warmer on average …"; never covered.
+    pub legs_note: Option<Said>,
+    /// Other rules; empty until checked.
+    pub rules: Vec<RuleGroup>,
+    /// Readings as a table.
+    pub table: Vec<ReadingRow>,
+}
+
+/// One mark.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct MarkView {
+    /// Which.
+    pub mark: MarkName,
+    /// "Bottom of the mixed layer".
+    pub name: Said,
+    /// Depth field as typed.
+    pub depth_text: String,
+    /// Give-or-take field as typed.
+    pub give_text: String,
+    /// Depth, metres, when placed.
+    pub depth_m: Option<f64>,
+    /// Shallowest and deepest it may stand.
+    pub least_m: f64,
+    /// See `least_m`.
+    pub most_m: f64,
+    /// "4.0 metres deep", for the slider.
+    pub spoken: Said,
+    /// "Not in my water".
+    pub refused: bool,
+    /// What is wrong with the typed text, and what to do.
+    pub problem: Option<Said>,
+}
+
+/// What an early check would show.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct EarlyView {
+    /// "Checking now shows the answers to questions 4 and 5."
+    pub said: Said,
+    /// "They then earn no credit. Your marks stay as they are, either way."
+    pub more: Said,
+    /// "Answer 4 and 5 first", then "Check now".
+    pub ways: Vec<Way>,
+}
+
+/// What the rules found.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct FoundView {
+    /// Title.
+    pub title: Said,
+    /// Sentences under it.
+    pub lead: Vec<Said>,
+    /// The layers, each with its value, verdict, range, rule.
+    pub items: Vec<FoundItem>,
+    /// Doubt blocks (unstable water): "Look at the table", "Leave them out", "It was like that".
+    pub doubts: Vec<DoubtView>,
+}
+
+/// One layer found.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct FoundItem {
+    /// "Thermocline".
+    pub name: Said,
+    /// The large number.
+    pub value: Option<Num>,
+    /// Unit behind the number ("m", "°C per metre"), or the words in place of it ("none", "can't tell").
+    pub unit: Said,
+    /// The student's mark beside it.
+    pub verdict: Option<VerdictView>,
+    /// "Rule: …", and notes in small print.
+    pub notes: Vec<Said>,
+}
+
+/// Sign, word and reason.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct VerdictView {
+    /// Ring and dot.
+    pub sign: Sign,
+    /// The sentence.
+    pub said: Said,
+}
+
+/// The ring is the range, the dot is the student's.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+#[serde(rename_all = "snake_case")]
+pub enum Sign {
+    /// Dot inside.
+    Inside,
+    /// Dot on the ring.
+    Close,
+    /// Dot outside.
+    Outside,
+    /// Ring alone: nothing to compare with.
+    Bare,
+}
+
+/// A list of rules for one depth.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct RuleGroup {
+    /// "Thermocline".
+    pub name: Said,
+    /// Rules; the class's own first.
+    pub rows: Vec<RuleRow>,
+}
+
+/// One rule.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct RuleRow {
+    /// Its name.
+    pub name: Said,
+    /// Its depth; `None`: it finds none.
+    pub depth: Option<Num>,
+    /// The class's own.
+    pub own: bool,
+}
+
+/// A row of the readings table.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct ReadingRow {
+    /// Depth.
+    pub depth: Num,
+    /// A whole metre.
+    pub whole: bool,
+    /// Going down.
+    pub down: Option<Num>,
+    /// Coming up.
+    pub up: Option<Num>,
+    /// Mean.
+    pub mean: Option<Num>,
+    /// °C per metre to the next row; only where it is uncovered.
+    pub per_metre: Option<Num>,
+}
+
+/// Questions.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct QuestionsView {
+    /// No questions yet: why, and what to do.
+    pub not_yet: Option<Said>,
+    /// One mark of the rail each.
+    pub rail: Vec<RailItem>,
+    /// Why these questions (mixed, weak, under ice …) and which were left out with their reasons.
+    pub about: Vec<Said>,
+    /// The question in hand.
+    pub current: Option<QuestionView>,
+}
+
+/// One mark of the rail.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct RailItem {
+    /// Number, from 1.
+    pub number: usize,
+    /// Settled.
+    pub done: bool,
+    /// In hand.
+    pub current: bool,
+}
+
+/// One question as it stands.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct QuestionView {
+    /// Number, from 1.
+    pub number: usize,
+    /// Of how many.
+    pub of: usize,
+    /// Question id.
+    pub id: String,
+    /// The question.
+    pub ask: Said,
+    /// Sentences under it.
+    pub lead: Vec<Said>,
+    /// It opens only when all marks are placed or refused: says so, with a way to Profile.
+    pub locked: Option<Way>,
+    /// The parts.
+    pub parts: Vec<PartView>,
+    /// "How I know" is asked.
+    pub reason: Option<String>,
+    /// "In your own words": the prompt and the text so far.
+    pub own_words: Option<(Said, String)>,
+    /// Buttons, main first.
+    pub buttons: Vec<Way>,
+    /// Small print at the foot.
+    pub notes: Vec<Said>,
+}
+
+/// One part of a question.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct PartView {
+    /// Settled: its fields are closed.
+    pub settled: bool,
+    /// Latest verdict, if any.
+    pub verdict: Option<VerdictView>,
+    /// Sentences under the verdict.
+    pub notes: Vec<Said>,
+    /// The sum on one's own water, when it may be shown.
+    pub sum: Vec<SumLine>,
+    /// "Anything from 4.8 to 5.2 fits your readings …"
+    pub fits: Option<Said>,
+    /// Hints so far.
+    pub hints: Vec<HintView>,
+    /// Lines of fields, while open.
+    pub lines: Vec<FieldLine>,
+}
+
+/// One line of fields: label, then fields with words between.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct FieldLine {
+    /// "It loses".
+    pub label: Said,
+    /// Fields.
+    pub fields: Vec<FieldView>,
+    /// "first answer: 2.5".
+    pub before: Option<Said>,
+}
+
+/// One field.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct FieldView {
+    /// Id, unique in the question.
+    pub id: String,
+    /// What it is for, spoken: "from, metres".
+    pub name: Said,
+    /// How it is answered.
+    pub kind: FieldKind,
+    /// The text so far.
+    pub text: String,
+    /// Words behind it: "m to", "°C in each metre".
+    pub after: Option<Said>,
+    /// A depth field that is also a grip of the picture.
+    pub grip: Option<GripView>,
+}
+
+/// A depth field that is also a grip.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct GripView {
+    /// Depth, metres, when set.
+    pub depth_m: Option<f64>,
+    /// Shallowest and deepest it may stand.
+    pub least_m: f64,
+    /// See `least_m`.
+    pub most_m: f64,
+    /// "4.0 metres deep".
+    pub spoken: Said,
+    /// Word on the grip: "from", "to", "steepest".
+    pub word: Said,
+}
+
+/// How a field is answered.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum FieldKind {
+    /// A number (or a depth, or a range) typed as text.
+    Number,
+    /// One of a list; the first option's value is "" and asks for a choice.
+    List { options: Vec<OptionView> },
+    /// One of a few lines (radio).
+    Choice { options: Vec<OptionView> },
+    /// Facts to tick ("1" or ""): each its own line.
+    Fact { fact: Said },
+}
+
+/// One option.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct OptionView {
+    /// Value stored.
+    pub value: String,
+    /// Words.
+    pub label: Said,
+}
+
+/// A hint.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct HintView {
+    /// "Hint 1 of 3".
+    pub head: Said,
+    /// The hint.
+    pub said: Option<Said>,
+    /// Hint 3: the same step worked on another interval.
+    pub sum: Vec<SumLine>,
+}
+
+/// One line of arithmetic.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct SumLine {
+    /// "20.05 − 17.55 =".
+    pub left: Said,
+    /// "2.5 °C".
+    pub right: Said,
+    /// "what the water lost".
+    pub gloss: Said,
+    /// The last line, ruled off.
+    pub result: bool,
+}
