@@ -198,6 +198,8 @@ pub struct Picture {
     pub cursor: Option<usize>,
     /// Depths of a mixed-water inversion or "no layers yet": heavier water lies on top at these depths, metres.
     pub heavier_above_m: Option<(f64, f64)>,
+    /// Draw the student's grips too (a saved picture); in the page they are elements laid over the picture.
+    pub grips: bool,
 }
 
 /// Which set of margins and columns.
@@ -226,6 +228,15 @@ pub struct Size {
     pub scale: f64,
     /// Columns and margins.
     pub layout: Layout,
+}
+
+/// What the picture is drawn on: backends place and size text differently.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Surface {
+    /// A canvas of the page.
+    Canvas,
+    /// An SVG document.
+    Svg,
 }
 
 /// Every word and number format of a picture, given by the caller in the reader's language.
@@ -296,6 +307,14 @@ pub struct Words {
     pub empty: Vec<String>,
     /// "colder than below" words at an inversion.
     pub colder_than_below: String,
+    /// "no layers" in the student's column when all three marks are refused.
+    pub no_layers: String,
+    /// "3.5 to 4.0 m": `range` without its first words, where those do not fit beside the curve.
+    pub range_short: String,
+    /// "Today's", "warm layer" as lines in the rules' column, when it is the second of two results.
+    pub column_warm_today: Vec<String>,
+    /// "dashed line:", "1 °C per metre" as lines in the strip of mixed water.
+    pub one_per_metre: Vec<String>,
 }
 
 /// Where things stand in the finished picture, in CSS pixels from its top left corner.
@@ -317,6 +336,11 @@ pub struct Placement {
     pub middle_x_px: (f64, f64),
     /// Temperatures at the left and right of the plot, °C.
     pub temp_c: (f64, f64),
-    /// Pixel of each point, as given.
+    /// Pixel of each point, as given; NaN for one that cannot be drawn.
     pub points_px: Vec<(f64, f64)>,
+    /// y of the middle of each grip (mixed, thermocline, deep): at its depth, or parted from a neighbour closer than
+    /// 28 u, or stacked at the foot of the column while unset; `None` when refused or when there is no such column.
+    pub grips_y_px: [Option<f64>; 3],
+    /// y of the middles of the grips from and to.
+    pub from_to_y_px: Option<(f64, f64)>,
 }
