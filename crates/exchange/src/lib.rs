@@ -1,4 +1,6 @@
 //! What comes in and goes out as bytes.
 
 pub mod document;
+pub mod number;
 pub mod read;
+mod units;

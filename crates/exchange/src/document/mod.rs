@@ -186,6 +186,8 @@ pub enum LegChoice {
     Up,
     /// Left open.
     Open,
+    /// Two series, one under the other: the first going down, the second coming up.
+    DownThenUp,
 }
 
 /// Decimal sign of a table.

@@ -1,6 +1,6 @@
 //! From bytes to a cast: encodings, delimiters, columns, units, doubts. Never a silent guess where a guess can be wrong.
 
-use crate::document::{Choices, Entry, LegChoice, Role, Unit};
+use crate::document::{Choices, Entry, Role, Unit};
 use layercast_core::Message;
 
 /// How a table was understood.
@@ -39,6 +39,8 @@ pub struct TableRead {
     pub question: Option<Question>,
     /// "This gives 20 marks from 0.0 to 9.5 m, 40 readings."
     pub gives: Option<Message>,
+    /// The way of the one series is not written and no one has chosen it: it can be asked about, but need not be.
+    pub leg_open: bool,
 }
 
 /// One column.
@@ -95,9 +97,4 @@ pub struct Question {
     pub ways: Vec<(Message, Choices)>,
     /// The column it is about, from 0.
     pub column: Option<usize>,
-}
-
-/// The way of a single series can be asked about, but need not be.
-pub fn leg_is_open(_read: &TableRead) -> Option<LegChoice> {
-    None
 }
