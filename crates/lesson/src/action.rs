@@ -5,6 +5,10 @@ use layercast_exchange::document::{LegChoice, LegDoc, Role, Unit};
 use serde::{Deserialize, Serialize};
 
 /// One thing a person did. Buttons in the views carry theirs.
+///
+/// `question` counts from 0; `entry` and `entries` are indices into the cast's entries; `column` counts from 0. The
+/// fields' names say the rest.
+#[allow(missing_docs, reason = "each variant's line names its fields")]
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
 #[serde(tag = "do", rename_all = "snake_case")]

@@ -249,3 +249,32 @@ pub struct MethodDoc {
     /// °C per metre.
     pub steep_c_per_m: f64,
 }
+
+impl Notebook {
+    /// An empty notebook.
+    pub fn new(code: impl Into<String>, lesson: Lesson) -> Self {
+        let sheet = Sheet { lesson_id: lesson.id.clone(), ..Sheet::default() };
+        Self {
+            schema: SCHEMA.to_owned(),
+            version: VERSION,
+            code: code.into(),
+            cast: CastDoc {
+                schema: layercast_exchange::document::SCHEMA.to_owned(),
+                version: layercast_exchange::document::VERSION,
+                water: String::new(),
+                group: String::new(),
+                entries: Vec::new(),
+                digit_c: 0.1,
+                bed_m: None,
+                source: None,
+            },
+            pending: None,
+            mark_step_m: 0.5,
+            mark_count: 20,
+            sheets: vec![sheet],
+            lesson,
+            place: Place::default(),
+            undo: Vec::new(),
+        }
+    }
+}

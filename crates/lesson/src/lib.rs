@@ -1,7 +1,19 @@
 //! Questions, verdicts, hints, credit, and what may be shown.
+//!
+//! A [`document::Notebook`] is all that is known of one group. [`act::act`] returns the notebook after one thing a person
+//! did; [`screens::look`] says what the page shows of it; [`scene::scene`] what its picture shows. All are pure and
+//! total: no clock, no randomness, no state between calls.
 
+pub mod act;
 pub mod action;
 pub mod document;
+pub mod prepared;
 pub mod questions;
 pub mod scene;
+pub mod screens;
 pub mod view;
+
+pub use act::act;
+pub use prepared::{Prepared, prepare};
+pub use scene::{scene, shown};
+pub use screens::{look, look_with};

@@ -1,6 +1,8 @@
 //! What the picture of a screen may show: decided here once, drawn elsewhere.
 
-use crate::document::MarkDocs;
+use crate::document::{MarkDocs, Notebook, Screen};
+use crate::prepared::Prepared;
+use crate::questions::{self, Context, Paper};
 
 /// What may be revealed, per quantity. Every picture, table, alt text, export and spoken line asks this.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -53,4 +55,35 @@ pub enum SceneMiddle {
     Means,
     /// Empty space (kinds 1, 7, 8, 13).
     Empty,
+}
+
+/// What may be revealed of this cast to this sheet.
+pub fn shown(context: &Context, _paper: &Paper) -> Shown {
+    let open = &context.lesson.open;
+    let checked = context.sheet.first_marks.is_some();
+    Shown {
+        steps: open.steps || checked,
+        some_steps: Vec::new(),
+        thermocline: open.thermocline || checked,
+        mixed_layer: open.mixed_layer || checked,
+        deep_layer: open.deep_layer || checked,
+    }
+}
+
+/// What the picture of a screen shows.
+pub fn scene(notebook: &Notebook, prepared: &Prepared, screen: Screen) -> Scene {
+    let context = prepared.context(notebook);
+    let paper = questions::paper(&context);
+    Scene {
+        marks: (screen != Screen::Log).then(|| context.sheet.marks.clone()),
+        grips: None,
+        marks_short: context.sheet.first_marks.is_some(),
+        from_to_m: None,
+        middle: if screen == Screen::Log { SceneMiddle::None } else { SceneMiddle::Rules },
+        shown: shown(&context, &paper),
+        strip: screen != Screen::Log,
+        until_you_have_it: screen == Screen::Questions,
+        step_m: None,
+        step_explained: false,
+    }
 }

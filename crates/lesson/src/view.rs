@@ -28,6 +28,7 @@ pub struct Said {
 }
 
 /// An argument of a [`Said`].
+#[allow(missing_docs, reason = "each variant's line names its field")]
 #[derive(Clone, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
 #[serde(tag = "kind", rename_all = "snake_case")]
@@ -558,6 +559,7 @@ pub struct GripView {
 }
 
 /// How a field is answered.
+#[allow(missing_docs, reason = "each variant's line names its field")]
 #[derive(Clone, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
 #[serde(tag = "kind", rename_all = "snake_case")]
