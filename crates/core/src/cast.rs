@@ -1,5 +1,15 @@
 //! A cast: readings as they were taken, and the checks that flag them without ever altering one.
 
+pub mod checks;
+pub mod gross_range;
+pub mod inversion;
+pub mod pairs;
+pub mod profile;
+pub mod roll_up;
+pub mod spike;
+pub(crate) mod station;
+mod written;
+
 /// Which way the probe was moving when a reading was taken.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Leg {
