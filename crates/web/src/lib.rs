@@ -1,1 +1,10 @@
-//! Being written.
+//! The crossing between the page and the Rust rooms: one exported function per thing the page needs, no logic, no state
+//! kept between calls. A notebook is a JSON text for the page; only Rust reads inside it.
+
+mod notebook;
+mod picture;
+
+pub use notebook::{Opened, act, example, look, new_notebook, open_bytes};
+pub use picture::{
+    GripPlace, LayoutName, PictureRequest, PictureText, PictureWords, PlacementView, ThemeName, draw, svg, words,
+};

@@ -1,0 +1,53 @@
+//! The core as WebAssembly, with its glue and its types.
+
+use super::Kind;
+use crate::tools;
+use crate::tree::{self, Tree};
+use anyhow::{Context, Result};
+use std::path::PathBuf;
+
+/// Builds `crates/web`, makes the glue, and gives the module's bytes.
+pub fn build(tree: &Tree, kind: Kind) -> Result<Vec<u8>> {
+    tools::need_wasm_target(tree)?;
+    tools::run(tools::cargo(tree).args([
+        "build",
+        "--quiet",
+        "--package=layercast-web",
+        "--target=wasm32-unknown-unknown",
+        "--profile",
+        profile(kind),
+    ]))?;
+    let wasm = tree.target.join("wasm32-unknown-unknown").join(profile(kind)).join("layercast_web.wasm");
+    let out = glue(tree, kind);
+    let mut bindgen = wasm_bindgen_cli_support::Bindgen::new();
+    bindgen.input_path(&wasm).out_name("core").typescript(true);
+    bindgen.remove_name_section(true).remove_producers_section(true);
+    bindgen.web(true)?;
+    // Without `import.meta` the glue can go into a classic script, the only kind that runs from a folder.
+    bindgen.omit_default_module_path(true);
+    // A fresh instance after a panic: `__wbg_reset_state()`.
+    bindgen.reset_state_function(true);
+    bindgen.generate(&out).context("making the glue of the crossing")?;
+    last(tree, kind)
+}
+
+/// What the last build left, also when the Rust rooms do not compile at the moment.
+pub fn last(tree: &Tree, kind: Kind) -> Result<Vec<u8>> {
+    let from = glue(tree, kind);
+    for name in ["core.js", "core.d.ts"] {
+        let bytes = std::fs::read(from.join(name)).context("there is no earlier build of the core")?;
+        tree::write(&tree.generated().join(name), &bytes)?;
+    }
+    std::fs::read(from.join("core_bg.wasm")).context("there is no earlier build of the core")
+}
+
+fn glue(tree: &Tree, kind: Kind) -> PathBuf {
+    tree.target.join("page").join(profile(kind))
+}
+
+fn profile(kind: Kind) -> &'static str {
+    match kind {
+        Kind::Quick | Kind::Served => "page",
+        Kind::Release => "release",
+    }
+}
