@@ -1,5 +1,10 @@
 //! The documents a group keeps: notebook, answer sheet, lesson. Verdicts are never stored: they are computed again.
 
+mod open;
+
+pub use open::{Unopened, fuzz_notebook_json};
+
+use layercast_core::Method;
 use layercast_exchange::document::{CastDoc, Source};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -8,6 +13,13 @@ use std::collections::BTreeMap;
 pub const SCHEMA: &str = "layercast-notebook";
 /// Version written today. Readers of older versions stay for ever.
 pub const VERSION: u32 = 1;
+/// Name of the schema in [`Lesson::schema`].
+pub const LESSON_SCHEMA: &str = "layercast-lesson";
+/// Version of lessons written today.
+pub const LESSON_VERSION: u32 = 1;
+
+/// The lesson of a new notebook.
+const FIRST_LESSON: &str = include_str!("../../../static-data/lessons/first-lesson.json");
 
 /// The file a student saves: one cast, its answer sheets, the lesson.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -36,6 +48,9 @@ pub struct Notebook {
     /// Earlier casts, newest last, for undo (at most 20, fewer for long casts).
     #[serde(default)]
     pub undo: Vec<Undo>,
+    /// Depth where the line went slack, as typed; what it means stands in the cast.
+    #[serde(default)]
+    pub bed_text: String,
 }
 
 /// An earlier cast and what was done to it.
@@ -104,9 +119,44 @@ pub struct Sheet {
     /// Whether Profile shows the marks again after the check ("Back to my marks").
     #[serde(default)]
     pub marking_again: bool,
+    /// The marks as they stood when a question first uncovered something: a mark moved later is a second answer. They
+    /// become [`Sheet::first_marks`] at the check.
+    #[serde(default)]
+    pub marks_when_revealed: Option<MarkDocs>,
+    /// What has been uncovered on this sheet; it is never covered again, whatever becomes of the readings.
+    #[serde(default)]
+    pub uncovered: Uncovered,
     /// Answers by question id.
     #[serde(default)]
     pub answers: BTreeMap<String, Answer>,
+}
+
+impl Sheet {
+    /// The marks that count as the first answers of question kinds 7 and 8: those of the first check, or those that
+    /// stood when a question first uncovered something; `None` while neither has happened.
+    pub fn first_answer_marks(&self) -> Option<&MarkDocs> {
+        self.first_marks.as_ref().or(self.marks_when_revealed.as_ref())
+    }
+}
+
+/// What has been uncovered.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct Uncovered {
+    /// The whole strip of °C per metre.
+    #[serde(default)]
+    pub steps: bool,
+    /// Single bars of it: (top, bottom) in metres.
+    #[serde(default)]
+    pub some_steps_m: Vec<(f64, f64)>,
+    /// The thermocline.
+    #[serde(default)]
+    pub thermocline: bool,
+    /// The mixed layer.
+    #[serde(default)]
+    pub mixed_layer: bool,
+    /// The deep layer.
+    #[serde(default)]
+    pub deep_layer: bool,
 }
 
 /// The three marks.
@@ -250,24 +300,60 @@ pub struct MethodDoc {
     pub steep_c_per_m: f64,
 }
 
+impl MethodDoc {
+    /// As the science takes it.
+    pub fn to_method(self) -> Method {
+        Method {
+            reference_m: self.reference_m,
+            mixed_drop_c: self.mixed_drop_c,
+            steep_c_per_m: self.steep_c_per_m,
+        }
+    }
+}
+
+impl Default for MethodDoc {
+    /// The class rules.
+    fn default() -> Self {
+        let Method { reference_m, mixed_drop_c, steep_c_per_m } = Method::default();
+        Self { reference_m, mixed_drop_c, steep_c_per_m }
+    }
+}
+
+impl Lesson {
+    /// The lesson every new notebook starts with (`static-data/lessons/first-lesson.json`).
+    pub fn first() -> Self {
+        serde_json::from_str(FIRST_LESSON).unwrap_or_default()
+    }
+}
+
+impl Default for Lesson {
+    /// All kinds of the first lesson, nothing left open, the class rules.
+    fn default() -> Self {
+        Self {
+            schema: LESSON_SCHEMA.to_owned(),
+            version: LESSON_VERSION,
+            id: "first-lesson".to_owned(),
+            kinds: vec![1, 4, 5, 6, 9, 7, 8, 13],
+            open: Open::default(),
+            method: MethodDoc::default(),
+        }
+    }
+}
+
 impl Notebook {
     /// An empty notebook.
     pub fn new(code: impl Into<String>, lesson: Lesson) -> Self {
+        Self::with_cast(code, lesson, empty_cast())
+    }
+
+    /// A new notebook with readings that are at hand already (those of a newer file, say).
+    pub fn with_cast(code: impl Into<String>, lesson: Lesson, cast: CastDoc) -> Self {
         let sheet = Sheet { lesson_id: lesson.id.clone(), ..Sheet::default() };
         Self {
             schema: SCHEMA.to_owned(),
             version: VERSION,
             code: code.into(),
-            cast: CastDoc {
-                schema: layercast_exchange::document::SCHEMA.to_owned(),
-                version: layercast_exchange::document::VERSION,
-                water: String::new(),
-                group: String::new(),
-                entries: Vec::new(),
-                digit_c: 0.1,
-                bed_m: None,
-                source: None,
-            },
+            cast,
             pending: None,
             mark_step_m: 0.5,
             mark_count: 20,
@@ -275,6 +361,33 @@ impl Notebook {
             lesson,
             place: Place::default(),
             undo: Vec::new(),
+            bed_text: String::new(),
         }
+    }
+}
+
+/// A cast without a reading, to be typed.
+fn empty_cast() -> CastDoc {
+    CastDoc {
+        schema: layercast_exchange::document::SCHEMA.to_owned(),
+        version: layercast_exchange::document::VERSION,
+        water: String::new(),
+        group: String::new(),
+        entries: Vec::new(),
+        digit_c: 0.0,
+        bed_m: None,
+        source: None,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_first_lesson_is_the_one_in_the_file() {
+        let written: Lesson = serde_json::from_str(FIRST_LESSON).unwrap();
+        assert_eq!(written, Lesson::default());
+        assert_eq!(written, Lesson::first());
     }
 }

@@ -7,6 +7,8 @@
 pub mod act;
 pub mod action;
 pub mod document;
+pub mod marks;
+pub mod numbers;
 pub mod prepared;
 pub mod questions;
 pub mod scene;

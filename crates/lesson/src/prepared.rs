@@ -2,7 +2,7 @@
 
 use crate::document::{Notebook, Sheet};
 use crate::questions::Context;
-use layercast_core::{Analysis, Cast, Method, analyse};
+use layercast_core::{Analysis, Cast, analyse};
 
 /// A notebook's cast, analysed.
 #[derive(Clone, Debug)]
@@ -33,11 +33,6 @@ impl Prepared {
 /// Analyses the cast of a notebook.
 pub fn prepare(notebook: &Notebook) -> Prepared {
     let cast = Cast::default();
-    let method = Method {
-        reference_m: notebook.lesson.method.reference_m,
-        mixed_drop_c: notebook.lesson.method.mixed_drop_c,
-        steep_c_per_m: notebook.lesson.method.steep_c_per_m,
-    };
-    let analysis = analyse(&cast, &method);
+    let analysis = analyse(&cast, &notebook.lesson.method.to_method());
     Prepared { cast, analysis, cast_id: String::new(), blank: Sheet::default() }
 }

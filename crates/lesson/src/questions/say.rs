@@ -1,0 +1,114 @@
+//! Small pieces of what questions say: numbers with fitting decimals, lines of arithmetic, words that turn round where
+//! the water warms downward.
+
+use crate::view::{Said, SumLine};
+use layercast_core::Message;
+
+/// Fewest decimals between `least` and `most` that write the value in full.
+pub(crate) fn decimals(value: f64, least: u8, most: u8) -> u8 {
+    (least..=most).find(|d| {
+        let scaled = value * libm_pow10(*d);
+        (scaled - scaled.round()).abs() < 1e-6
+    }).unwrap_or(most)
+}
+
+fn libm_pow10(d: u8) -> f64 {
+    (0..d).fold(1.0, |p, _| p * 10.0)
+}
+
+/// A value rounded as it is shown, so that a sum adds up for whoever does it again.
+pub(crate) fn rounded(value: f64, decimals: u8) -> f64 {
+    let p = libm_pow10(decimals);
+    (value * p).round() / p
+}
+
+/// Messages with measured numbers.
+pub(crate) trait Numbers: Sized {
+    /// A temperature or difference, one or two decimals.
+    fn c(self, name: &'static str, value: f64) -> Self;
+    /// A depth in a question: "3", "3.5", "1.25".
+    fn mark(self, name: &'static str, depth_m: f64) -> Self;
+    /// A depth in a sentence: "3.0", "3.5", "1.25".
+    fn m(self, name: &'static str, depth_m: f64) -> Self;
+}
+
+impl Numbers for Message {
+    fn c(self, name: &'static str, value: f64) -> Self {
+        self.number(name, value, decimals(value, 1, 2))
+    }
+
+    fn mark(self, name: &'static str, depth_m: f64) -> Self {
+        self.number(name, depth_m, decimals(depth_m, 0, 2))
+    }
+
+    fn m(self, name: &'static str, depth_m: f64) -> Self {
+        self.number(name, depth_m, decimals(depth_m, 1, 2))
+    }
+}
+
+/// Two depths with the same decimals.
+pub(crate) fn stretch(message: Message, a: &'static str, b: &'static str, stretch_m: (f64, f64), least: u8) -> Message {
+    let d = decimals(stretch_m.0, least, 2).max(decimals(stretch_m.1, least, 2));
+    message.number(a, stretch_m.0, d).number(b, stretch_m.1, d)
+}
+
+/// A line of arithmetic.
+pub(crate) fn line(left: Message, right: Message, gloss: Message) -> SumLine {
+    SumLine { left: left.into(), right: right.into(), gloss: gloss.into(), result: false }
+}
+
+/// The last line, ruled off.
+pub(crate) fn result(left: Message, right: Message, gloss: Message) -> SumLine {
+    SumLine { result: true, ..line(left, right, gloss) }
+}
+
+/// "20.05 − 17.55 ="
+pub(crate) fn minus(a: f64, b: f64, least: u8) -> Message {
+    let d = decimals(a, least, 2).max(decimals(b, least, 2));
+    Message::new("ask-sum-minus").number("a", a, d).number("b", b, d)
+}
+
+/// "2.5 ÷ 0.5 ="
+pub(crate) fn divided(a: f64, b: f64) -> Message {
+    Message::new("ask-sum-divided").c("a", a).c("b", b)
+}
+
+/// "2.5 °C"
+pub(crate) fn in_c(value: f64) -> Message {
+    Message::new("ask-sum-c").c("value", value)
+}
+
+/// "0.5 m"
+pub(crate) fn in_m(value: f64) -> Message {
+    Message::new("ask-sum-m").m("value", value)
+}
+
+/// "5.0"
+pub(crate) fn bare(value: f64) -> Message {
+    Message::new("ask-sum-number").c("value", value)
+}
+
+/// "loses" or "gains".
+pub(crate) fn loses(warmer: bool) -> Message {
+    Message::new(if warmer { "ask-word-gains" } else { "ask-word-loses" })
+}
+
+/// "lost" or "gained".
+pub(crate) fn lost(warmer: bool) -> Message {
+    Message::new(if warmer { "ask-word-gained" } else { "ask-word-lost" })
+}
+
+/// "drop" or "rise".
+pub(crate) fn drop(warmer: bool) -> Message {
+    Message::new(if warmer { "ask-word-rise" } else { "ask-word-drop" })
+}
+
+/// "colder" or "warmer".
+pub(crate) fn colder(warmer: bool) -> Message {
+    Message::new(if warmer { "ask-word-warmer" } else { "ask-word-colder" })
+}
+
+/// Ready for the page.
+pub(crate) fn said(message: Message) -> Said {
+    message.into()
+}

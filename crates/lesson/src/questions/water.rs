@@ -1,0 +1,233 @@
+//! The water a question is asked about: the cast's own values, by which readings, and what counts as its steepest part.
+
+use super::Context;
+use layercast_core::{Analysis, Level, State, Step};
+
+/// Room for the last bits of decimal numbers in every comparison, in the unit compared.
+pub(crate) const SLACK: f64 = 1e-9;
+/// Two depths closer than this are the same mark, metres.
+const SAME_MARK_M: f64 = 1e-6;
+
+/// Which readings an answer was taken from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Source {
+    /// The mean of both.
+    Mean,
+    /// Going down.
+    Down,
+    /// Coming up.
+    Up,
+}
+
+/// The place of fastest change that kinds 6, 7 and 8 ask for.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Steep {
+    /// Middle of the steepest step, metres.
+    pub value_m: f64,
+    /// The steepest step (or run of equal ones), metres.
+    pub step_m: (f64, f64),
+    /// Everything that cannot be told from it, metres.
+    pub span_m: (f64, f64),
+    /// False when the span is over half of the cast.
+    pub tellable: bool,
+    /// It is today's warm layer, the only one there is.
+    pub today: bool,
+}
+
+/// A cast with the questions' view of it.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Water<'a> {
+    /// What the caller gave.
+    pub context: Context<'a>,
+}
+
+impl<'a> Water<'a> {
+    /// Wraps a context.
+    pub fn new(context: &Context<'a>) -> Self {
+        Self { context: *context }
+    }
+
+    /// The analysis.
+    pub fn analysis(&self) -> &'a Analysis {
+        self.context.analysis
+    }
+
+    /// The profile.
+    pub fn levels(&self) -> &'a [Level] {
+        &self.context.analysis.profile
+    }
+
+    /// Its intervals.
+    pub fn steps(&self) -> &'a [Step] {
+        &self.context.analysis.steps
+    }
+
+    /// State of the water.
+    pub fn state(&self) -> State {
+        self.context.analysis.state
+    }
+
+    /// Depth of the first reading, metres.
+    pub fn first_m(&self) -> f64 {
+        self.levels().first().map_or(0.0, |l| l.depth_m)
+    }
+
+    /// Depth of the last reading, metres.
+    pub fn last_m(&self) -> f64 {
+        self.levels().last().map_or(0.0, |l| l.depth_m)
+    }
+
+    /// Every depth of the profile, metres.
+    pub fn marks_m(&self) -> Vec<f64> {
+        self.levels().iter().map(|l| l.depth_m).collect()
+    }
+
+    /// The level at a mark.
+    pub fn level(&self, depth_m: f64) -> Option<&'a Level> {
+        self.levels().iter().find(|l| (l.depth_m - depth_m).abs() < SAME_MARK_M)
+    }
+
+    /// Temperature of a level by some of its readings, °C.
+    pub fn of(level: &Level, source: Source) -> Option<f64> {
+        match source {
+            Source::Mean => Some(level.temp_c),
+            Source::Down => level.down_c,
+            Source::Up => level.up_c,
+        }
+    }
+
+    /// Temperature at a mark, °C.
+    pub fn temp(&self, depth_m: f64, source: Source) -> Option<f64> {
+        Self::of(self.level(depth_m)?, source)
+    }
+
+    /// Temperature anywhere between the readings, straight from one to the next, °C.
+    pub fn between(&self, depth_m: f64, source: Source) -> Option<f64> {
+        if let Some(at) = self.temp(depth_m, source) {
+            return Some(at);
+        }
+        let below = self.levels().iter().position(|l| l.depth_m > depth_m)?;
+        let (p, q) = (self.levels().get(below.checked_sub(1)?)?, self.levels().get(below)?);
+        let (tp, tq) = (Self::of(p, source)?, Self::of(q, source)?);
+        Some(tp + (tq - tp) * (depth_m - p.depth_m) / (q.depth_m - p.depth_m))
+    }
+
+    /// Readings an answer about these marks can be taken from; the mean first.
+    pub fn sources(&self, depths_m: &[f64]) -> Vec<Source> {
+        let both = |z: &f64| self.level(*z).is_some_and(|l| l.down_c.is_some() && l.up_c.is_some());
+        if !depths_m.is_empty() && depths_m.iter().all(both) {
+            vec![Source::Mean, Source::Down, Source::Up]
+        } else {
+            vec![Source::Mean]
+        }
+    }
+
+    /// Warmest and coldest a mark was read on either leg, °C.
+    pub fn legs_range_c(&self, depth_m: f64) -> Option<(f64, f64)> {
+        let level = self.level(depth_m)?;
+        let all = [Some(level.temp_c), level.down_c, level.up_c];
+        let low = all.iter().flatten().copied().fold(f64::INFINITY, f64::min);
+        let high = all.iter().flatten().copied().fold(f64::NEG_INFINITY, f64::max);
+        Some((low, high))
+    }
+
+    /// Colder on top, as under ice: questions speak of warming.
+    pub fn warms(&self) -> bool {
+        self.state() == State::Inverse
+    }
+
+    /// °C lost (gained, where the water warms downward) per metre over a step.
+    pub fn rate(&self, step: &Step) -> f64 {
+        if self.warms() { -step.cooling_c_per_m } else { step.cooling_c_per_m }
+    }
+
+    /// The place of fastest change, where there is one.
+    pub fn steep(&self) -> Option<Steep> {
+        let found = self.analysis();
+        if let Some(t) = found.thermocline.or(found.fastest_warming) {
+            return Some(Steep {
+                value_m: t.value_m,
+                step_m: (t.step_top_m, t.step_bottom_m),
+                span_m: (t.span_top_m, t.span_bottom_m),
+                tellable: t.tellable,
+                today: false,
+            });
+        }
+        let today = found.warm_layer_today.filter(|w| w.only)?;
+        let step = self.steps().iter().find(|s| s.top_m < today.value_m && today.value_m < s.bottom_m + SLACK)?;
+        Some(Steep {
+            value_m: today.value_m,
+            step_m: (step.top_m, step.bottom_m),
+            span_m: (today.span_top_m, today.span_bottom_m),
+            tellable: true,
+            today: true,
+        })
+    }
+
+    /// Steps that cannot be told from the steepest one (methods 5.8).
+    pub fn members(&self) -> Vec<&'a Step> {
+        let Some(steep) = self.steep() else { return Vec::new() };
+        if !steep.today {
+            return self.steps().iter().filter(|s| s.in_span).collect();
+        }
+        let run: Vec<&Step> = self.steps().iter().filter(|s| s.in_warm_layer_today).collect();
+        let Some(k) = run.iter().max_by(|a, b| a.cooling_c_per_m.total_cmp(&b.cooling_c_per_m)) else {
+            return Vec::new();
+        };
+        let near = |s: &&&Step| {
+            s.cooling_c_per_m > 0.0 && s.cooling_c_per_m + SLACK >= k.cooling_c_per_m - self.apart(k, s)
+        };
+        run.iter().filter(near).copied().collect()
+    }
+
+    /// From how many °C per metre on two steps can be told apart.
+    pub fn apart(&self, a: &Step, b: &Step) -> f64 {
+        2.0 * ((a.u_c_per_m * a.u_c_per_m + b.u_c_per_m * b.u_c_per_m) / 2.0).sqrt()
+    }
+
+    /// Whether a stretch holds the steepest step (or all of a run of equal ones touches it).
+    pub fn holds_steepest(&self, stretch_m: (f64, f64)) -> bool {
+        self.steep().is_some_and(|s| overlaps(stretch_m, s.step_m))
+    }
+
+    /// Whether a stretch holds a step that counts as steepest.
+    pub fn holds_member(&self, stretch_m: (f64, f64)) -> bool {
+        self.members().iter().any(|s| overlaps(stretch_m, (s.top_m, s.bottom_m)))
+    }
+
+    /// The steps of a stretch, as indices.
+    pub fn steps_in(&self, stretch_m: (f64, f64)) -> Vec<usize> {
+        let inside = |s: &Step| overlaps(stretch_m, (s.top_m, s.bottom_m));
+        self.steps().iter().enumerate().filter(|(_, s)| inside(s)).map(|(i, _)| i).collect()
+    }
+
+    /// The mark a typed depth means: the nearest, if it is near enough to be meant (half a digit, or a tenth of a step).
+    pub fn meant_mark(&self, depth_m: f64) -> Option<f64> {
+        let nearest = (self.levels().iter().map(|l| l.depth_m))
+            .min_by(|a, b| (a - depth_m).abs().total_cmp(&(b - depth_m).abs()))?;
+        ((nearest - depth_m).abs() <= 0.05 + SLACK).then_some(nearest)
+    }
+
+    /// The step around a depth, else the last one.
+    pub fn step_around(&self, depth_m: f64) -> Option<&'a Step> {
+        self.steps().iter().find(|s| depth_m <= s.bottom_m + SLACK).or(self.steps().last())
+    }
+
+    /// All three marks are placed or refused, or were checked once.
+    pub fn marks_are_in(&self) -> bool {
+        let sheet = self.context.sheet;
+        let marks = &sheet.marks;
+        sheet.first_marks.is_some()
+            || (marks.mixed.is_settled() && marks.thermocline.is_settled() && marks.deep.is_settled())
+    }
+}
+
+/// Whether two stretches share more than a point.
+pub(crate) fn overlaps(a: (f64, f64), b: (f64, f64)) -> bool {
+    a.0 < b.1 - SAME_MARK_M && b.0 < a.1 - SAME_MARK_M
+}
+
+/// A whole metre.
+pub(crate) fn whole(depth_m: f64) -> bool {
+    (depth_m - depth_m.round()).abs() < SAME_MARK_M
+}
