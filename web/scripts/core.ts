@@ -1,0 +1,81 @@
+// Every call into the calculation goes through here. It keeps nothing between calls, so a stop loses nothing: the page says
+// so, makes a fresh instance and goes on with the notebook it still has.
+
+import type { Action, Look, Opened, PictureRequest, PictureWords, PlacementView, Screen } from "../generated/core";
+import start, * as wasm from "../generated/core";
+import { wasm_module } from "./inlined";
+
+/** The names of the examples. */
+export type ExampleName = "layered-summer" | "mixed-autumn" | "under-ice";
+
+/** The calculation stopped in the middle of a call. */
+export class Stopped extends Error {}
+
+let stopped_listener: (what: string) => void = () => {};
+
+/** Says who is told when a call stops. */
+export function on_stopped(listener: (what: string) => void): void {
+  stopped_listener = listener;
+}
+
+/** Makes the first instance. */
+export async function start_core(): Promise<void> {
+  await start({ module_or_path: await wasm_module() });
+}
+
+function guarded<T>(what: string, call: () => T): T {
+  try {
+    return call();
+  } catch (error) {
+    if (!(error instanceof WebAssembly.RuntimeError)) throw error;
+    wasm.__wbg_reset_state();
+    const happened = `${what}: ${error.message}\n${error.stack ?? ""}`;
+    stopped_listener(happened);
+    throw new Stopped(happened);
+  }
+}
+
+/** A new, empty notebook. */
+export function new_notebook(code: string): string {
+  return guarded("new_notebook", () => wasm.new_notebook(code));
+}
+
+/** What a file's bytes hold. */
+export function open_bytes(bytes: Uint8Array): Opened {
+  return guarded("open_bytes", () => wasm.open_bytes(bytes));
+}
+
+/** The notebook after one thing a person did. */
+export function act(notebook: string, action: Action): string {
+  return guarded(`act ${action.do}`, () => wasm.act(notebook, action));
+}
+
+/** Everything the page shows of a notebook. */
+export function look(notebook: string): Look {
+  return guarded("look", () => wasm.look(notebook));
+}
+
+/** The words of a screen's picture. */
+export function words(notebook: string, screen: Screen): PictureWords {
+  return guarded("words", () => wasm.words(notebook, screen));
+}
+
+/** Draws a screen's picture; `null` when the calculation stopped, which has then been said. */
+export function draw(canvas: HTMLCanvasElement, notebook: string, request: PictureRequest): PlacementView | null {
+  try {
+    return guarded("draw", () => wasm.draw(canvas, notebook, request));
+  } catch (error) {
+    if (error instanceof Stopped) return null;
+    throw error;
+  }
+}
+
+/** The same picture as an SVG document. */
+export function svg(notebook: string, request: PictureRequest, title: string): string {
+  return guarded("svg", () => wasm.svg(notebook, request, title));
+}
+
+/** The table of an example. */
+export function example(name: ExampleName): string {
+  return guarded("example", () => wasm.example(name));
+}

@@ -1,0 +1,176 @@
+// Messages into text and nodes. All words for people stand in static-data/messages; numbers are formatted here, once.
+
+import { FluentBundle, FluentResource, type FluentVariable } from "@fluent/bundle";
+import type { Num, Said, SaidArg } from "../generated/core";
+import { set_attr } from "./dom";
+import { messages } from "../generated/messages";
+
+/** Languages of the page. */
+export type Lang = "en" | "es";
+
+/** A sign of the private-use area in place of "<" in arguments, so that an argument can never make a mark. */
+const OPENER = "\uE000";
+
+let lang: Lang = "en";
+let bundle: FluentBundle | null = null;
+let locale = "en";
+const formats = new Map<number, Intl.NumberFormat>();
+let count_format = new Intl.NumberFormat("en");
+
+/** Chooses the language; the region of the reader (decimal sign, digits) comes from the browser's list. */
+export function set_language(next: Lang): void {
+  lang = next;
+  locale = navigator.languages.find((one) => one.split("-")[0] === next) ?? next;
+  formats.clear();
+  count_format = new Intl.NumberFormat(locale);
+  bundle = new FluentBundle([locale, next], { useIsolating: false });
+  bundle.addResource(new FluentResource(messages[next]));
+}
+
+/** The language in use. */
+export function language(): Lang {
+  return lang;
+}
+
+/** The first language of the browser's list that the page speaks. */
+export function first_language(): Lang {
+  const known = navigator.languages.map((one) => one.split("-")[0]).find((one) => one === "en" || one === "es");
+  return known === "es" ? "es" : "en";
+}
+
+/** A number as the reader writes it: region's digits and decimal sign, a real minus, no grouping. */
+export function num(n: Num): string {
+  let format = formats.get(n.decimals);
+  if (!format) {
+    format = new Intl.NumberFormat(locale, {
+      minimumFractionDigits: n.decimals,
+      maximumFractionDigits: n.decimals,
+      useGrouping: false,
+      signDisplay: "negative",
+    });
+    formats.set(n.decimals, format);
+  }
+  return format.format(n.value).replace("-", "\u2212");
+}
+
+/** The reader's decimal sign. */
+export function decimal_sign(): string {
+  const parts = new Intl.NumberFormat(locale).formatToParts(1.5);
+  return parts.find((one) => one.type === "decimal")?.value ?? ".";
+}
+
+/** A time of day, "14:02". */
+export function time(at: Date): string {
+  return at.toLocaleTimeString(locale, { hour: "2-digit", minute: "2-digit" });
+}
+
+/** A message as plain text. */
+export function say(said: Said): string {
+  return plain(raw(said));
+}
+
+/** Words of the page itself, as plain text. */
+export function t(id: string, args: Record<string, string | number> = {}): string {
+  return plain(own(id, args));
+}
+
+/** A message as nodes: `<b>`, `<mine>` and `<cell>` become elements, everything else is text. */
+export function say_into(el: Element, said: Said): void {
+  nodes_into(el, raw(said));
+}
+
+/** Words of the page itself, as nodes. */
+export function t_into(el: Element, id: string, args: Record<string, string | number> = {}): void {
+  nodes_into(el, own(id, args));
+}
+
+/** Fills every `data-say` (text), `data-say-label` (aria-label) and `data-say-placeholder` under `root`, templates too. */
+export function fill_words(root: ParentNode): void {
+  for (const el of root.querySelectorAll("[data-say]")) t_into(el, el.getAttribute("data-say") ?? "");
+  for (const el of root.querySelectorAll("[data-say-label]")) {
+    set_attr(el, "aria-label", t(el.getAttribute("data-say-label") ?? ""));
+  }
+  for (const el of root.querySelectorAll("[data-say-placeholder]")) {
+    set_attr(el, "placeholder", t(el.getAttribute("data-say-placeholder") ?? ""));
+  }
+  for (const el of root.querySelectorAll("template")) fill_words(el.content);
+}
+
+function own(id: string, args: Record<string, string | number>): string {
+  const safe: Record<string, FluentVariable> = {};
+  for (const [name, value] of Object.entries(args)) safe[name] = typeof value === "string" ? guard(value) : value;
+  return format(id, safe);
+}
+
+function raw(said: Said): string {
+  const args: Record<string, FluentVariable> = {};
+  for (const [name, arg] of Object.entries(said.args)) args[name] = argument(arg);
+  return format(said.id, args);
+}
+
+function argument(arg: SaidArg): FluentVariable {
+  switch (arg.kind) {
+    case "number":
+      return num(arg);
+    case "count":
+      return arg.count;
+    case "text":
+      return guard(arg.text);
+    case "message":
+      return raw(arg.said);
+  }
+}
+
+function guard(text: string): string {
+  return text.replaceAll("<", OPENER);
+}
+
+function format(id: string, args: Record<string, FluentVariable>): string {
+  const pattern = bundle?.getMessage(id)?.value;
+  if (!bundle || !pattern) return id;
+  return bundle.formatPattern(pattern, args, []);
+}
+
+const MARK = /<(\/?)(b|mine|cell)>/g;
+
+function plain(marked: string): string {
+  return marked.replace(MARK, "").replaceAll(OPENER, "<");
+}
+
+const shown = new WeakMap<Element, string>();
+
+function nodes_into(el: Element, marked: string): void {
+  if (shown.get(el) === marked && el.hasChildNodes()) return;
+  shown.set(el, marked);
+  const made: (Node | string)[] = [];
+  let inside: Element | null = null;
+  let from = 0;
+  const add = (text: string) => {
+    const clean = text.replaceAll(OPENER, "<");
+    if (!clean) return;
+    if (inside) inside.append(clean);
+    else made.push(clean);
+  };
+  for (const mark of marked.matchAll(MARK)) {
+    add(marked.slice(from, mark.index));
+    from = mark.index + mark[0].length;
+    if (mark[1]) inside = null;
+    else {
+      inside = element_of(mark[2] ?? "b");
+      made.push(inside);
+    }
+  }
+  add(marked.slice(from));
+  el.replaceChildren(...made);
+}
+
+function element_of(mark: string): Element {
+  const el = document.createElement(mark === "b" ? "b" : mark === "mine" ? "em" : "span");
+  if (mark !== "b") el.className = mark;
+  return el;
+}
+
+/** Count as the reader writes it, for lines made without a message. */
+export function count(n: number): string {
+  return count_format.format(n);
+}

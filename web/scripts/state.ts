@@ -1,0 +1,150 @@
+// One state, one writer, one whole redraw. Handlers only call `dispatch` (the notebook changes) or `set_ui` (only what is
+// on the page changes); every screen registers one `show` that may run twice.
+
+import type { Action, Look, Said } from "../generated/core";
+import * as core from "./core";
+import { keep_action, type Stored, stored_now } from "./keep";
+import type { Lang } from "./say";
+
+/** The four themes. */
+export type Theme = "day" | "night" | "sunlight" | "projector";
+
+/** A file or text that did not become a notebook or a table. */
+export type FileTrouble =
+  | { kind: "newer"; name: string; version: number; readings: string | null }
+  | { kind: "no"; name: string; said: Said[] }
+  | { kind: "large"; name: string };
+
+/** What is on the page besides the notebook; none of it is saved in the notebook. */
+export interface Ui {
+  theme: Theme;
+  lang: Lang;
+  /** Per cent: 100 is the size of the design. */
+  text_size: number;
+  /** Index into `Look.readings`. */
+  cursor: number | null;
+  /** Flat index over the rows of `Look.profile.rules`. */
+  rule: number | null;
+  menu: "notebooks" | "view" | "help" | null;
+  /** Which panel Profile shows ("other": the panel that asks what to do about another tab). */
+  panel: "main" | "table" | "rules" | "early" | "other";
+  /** Log shows the field a table is pasted into. */
+  pasting: boolean;
+  /** Log shows why a file was not opened. */
+  file: FileTrouble | null;
+  /** What is being done while it takes long: id of a page message. */
+  busy: "page-busy-reading" | null;
+  /** What happened when the calculation stopped, until the notice is closed. */
+  stopped: string | null;
+  /** This page is new on an old browser store, or the other way round: what the notice about it says. */
+  notice: "erased" | null;
+}
+
+/** The state of the page. */
+export interface State {
+  /** Name of the notebook in this browser's store; random, never shown. */
+  readonly id: string;
+  /** The notebook as text; only the calculation reads inside it. */
+  readonly notebook: string;
+  readonly look: Look;
+  readonly ui: Readonly<Ui>;
+  /** Where the work is kept. */
+  readonly stored: Readonly<Stored>;
+  /** False while another tab works on this notebook: here one can only look. */
+  readonly writable: boolean;
+}
+
+let current: State | null = null;
+const shows: ((s: State) => void)[] = [];
+let showing = false;
+let again = false;
+
+/** The state as it is. */
+export function state(): Readonly<State> {
+  if (!current) throw new Error("no state yet");
+  return current;
+}
+
+/** Whether a notebook has been opened yet. */
+export function has_state(): boolean {
+  return current !== null;
+}
+
+/** Registers a screen's `show`. It runs after every change and may run twice. */
+export function on_show(show: (s: State) => void): void {
+  shows.push(show);
+}
+
+/** One thing a person did to the notebook: calculates, keeps, shows. */
+export function dispatch(action: Action): void {
+  const before = state();
+  const going = action.do === "go";
+  if (!before.writable && !going) {
+    set_ui({ panel: "other" });
+    return;
+  }
+  let notebook: string;
+  let look: Look;
+  try {
+    notebook = core.act(before.notebook, action);
+    look = core.look(notebook);
+  } catch (error) {
+    if (error instanceof core.Stopped) return; // said by trouble.ts; the notebook stays as it was
+    throw error;
+  }
+  const moved = before.look.place.screen !== look.place.screen;
+  const ui: Ui = { ...before.ui, cursor: kept_cursor(before, look), rule: moved ? null : before.ui.rule };
+  if (moved) Object.assign(ui, { panel: before.writable ? "main" : before.ui.panel, menu: null, pasting: false, file: null });
+  current = { ...before, notebook, look, ui };
+  if (before.writable) keep_action(current.id, look.code, action, notebook);
+  show();
+}
+
+function kept_cursor(before: State, look: Look): number | null {
+  const at = before.ui.cursor;
+  return at !== null && at < look.readings.length ? at : null;
+}
+
+/** Changes what is on the page only. */
+export function set_ui(change: Partial<Ui>): void {
+  const before = state();
+  current = { ...before, ui: { ...before.ui, ...change } };
+  show();
+}
+
+/** Opens a notebook in place of the one that was open (or the first one). */
+export function open_in_state(id: string, notebook: string, writable: boolean, ui: Ui): void {
+  const look = core.look(notebook);
+  current = { id, notebook, look, ui, stored: stored_now(), writable };
+  show();
+}
+
+/** Another tab took over, or gave back. */
+export function set_writable(writable: boolean): void {
+  if (current) current = { ...current, writable, ui: { ...current.ui, panel: writable ? "main" : "other" } };
+  show();
+}
+
+/** Where the work is kept has changed. */
+export function set_stored(stored: Stored): void {
+  if (!current) return;
+  current = { ...current, stored };
+  show();
+}
+
+/** Shows everything anew (the language, the size of the window or the fonts changed). */
+export function show(): void {
+  if (showing) {
+    again = true;
+    return;
+  }
+  showing = true;
+  try {
+    do {
+      again = false;
+      if (current) for (const one of shows) one(current);
+    } while (again);
+  } finally {
+    showing = false;
+  }
+}

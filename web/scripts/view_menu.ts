@@ -1,0 +1,72 @@
+// View: theme, language, size of the text. They belong to this browser, not to a notebook.
+
+import { by_id, set_text } from "./dom";
+import { fill_words, first_language, type Lang, set_language } from "./say";
+import { on_show, type State, set_ui, show, state, type Theme } from "./state";
+import { read_setting, write_setting } from "./storage";
+
+const THEMES: readonly Theme[] = ["day", "night", "sunlight", "projector"];
+const SIZES = [80, 90, 100, 110, 125, 150, 175, 200] as const;
+
+/** The settings kept from last time, else what the browser prefers. */
+export function first_view(): { theme: Theme; lang: Lang; text_size: number } {
+  const kept_theme = THEMES.find((one) => one === read_setting("theme"));
+  const dark = matchMedia("(prefers-color-scheme: dark)").matches;
+  const kept_lang = read_setting("lang");
+  const lang = kept_lang === "en" || kept_lang === "es" ? kept_lang : first_language();
+  const text_size = SIZES.find((one) => String(one) === read_setting("text_size")) ?? 100;
+  return { theme: kept_theme ?? (dark ? "night" : "day"), lang, text_size };
+}
+
+/** Puts theme, size and language on the page; called before the first drawing. */
+export function apply_view(view: { theme: Theme; lang: Lang; text_size: number }): void {
+  const root = document.documentElement;
+  root.dataset.theme = view.theme;
+  root.style.setProperty("--text-size", String(view.text_size / 100));
+  if (root.lang !== view.lang || !applied) {
+    root.lang = view.lang;
+    set_language(view.lang);
+    fill_words(document);
+    applied = true;
+  }
+}
+
+let applied = false;
+
+/** Wires the menu. */
+export function mount_view_menu(): void {
+  const menu = by_id("menu-view");
+  menu.addEventListener("change", (event) => {
+    const field = event.target as HTMLInputElement;
+    const theme = THEMES.find((one) => one === field.value);
+    if (field.name === "theme" && theme) change({ theme });
+    if (field.name === "lang" && (field.value === "en" || field.value === "es")) change({ lang: field.value });
+  });
+  by_id("view-smaller").addEventListener("click", () => step(-1));
+  by_id("view-larger").addEventListener("click", () => step(1));
+  on_show(show_view_menu);
+}
+
+function step(by: number): void {
+  const at = SIZES.findIndex((one) => one === state().ui.text_size);
+  const text_size = SIZES[at + by];
+  if (text_size) change({ text_size });
+}
+
+function change(to: Partial<{ theme: Theme; lang: Lang; text_size: number }>): void {
+  for (const [name, value] of Object.entries(to)) write_setting(name, String(value));
+  apply_view({ ...state().ui, ...to });
+  set_ui(to);
+  show();
+}
+
+function show_view_menu(s: State): void {
+  if (s.ui.menu !== "view") return;
+  for (const field of by_id("menu-view").querySelectorAll<HTMLInputElement>("input[type=radio]")) {
+    field.checked = field.value === (field.name === "theme" ? s.ui.theme : s.ui.lang);
+    field.parentElement?.classList.toggle("on", field.checked);
+  }
+  set_text(by_id("view-size"), `${s.ui.text_size}\u00A0%`);
+  by_id("view-smaller").toggleAttribute("disabled", s.ui.text_size === SIZES[0]);
+  by_id("view-larger").toggleAttribute("disabled", s.ui.text_size === SIZES[SIZES.length - 1]);
+}
