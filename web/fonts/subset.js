@@ -1,5 +1,7 @@
-// Cuts a font down to the characters on standard input; weights stay. Prints the woff2, or with --lacks the characters
-// that the font does not have.
+// Cuts a font down to the characters on standard input and the weights given. Prints the woff2, or with --lacks the
+// characters that the font does not have.
+//   node subset.js FONT LEAST_WEIGHT MOST_WEIGHT < characters
+//   node subset.js --lacks FONT < characters
 import { readFileSync } from "node:fs";
 import subsetFont from "subset-font";
 
@@ -13,7 +15,8 @@ if (lacks) {
   const has = characters_of(await convert(font, "sfnt"));
   process.stdout.write([...characters].filter((c) => !has.has(c.codePointAt(0))).join(""));
 } else {
-  process.stdout.write(await subsetFont(font, characters, { targetFormat: "woff2" }));
+  const wght = { min: Number(args[1]), max: Number(args[2]) };
+  process.stdout.write(await subsetFont(font, characters, { targetFormat: "woff2", variationAxes: { wght } }));
 }
 
 /** Code points of an OpenType font, read from the formats 4 and 12 of its `cmap` table. */

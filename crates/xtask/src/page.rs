@@ -12,7 +12,7 @@ use anyhow::{Context, Result};
 use std::fs::File;
 use std::path::{Path, PathBuf};
 
-pub use fonts::{FACES, missing_characters};
+pub use fonts::missing_characters;
 pub use messages::{LANGUAGES, source_of};
 
 /// How a page is built.
@@ -38,9 +38,8 @@ pub fn page(tree: &Tree, kind: Kind, keep_core: bool) -> Result<String> {
     let _lock = lock(tree)?;
     let wasm = if keep_core { core::last(tree, kind)? } else { core::build(tree, kind)? };
     let script = script::bundle(tree, kind)?;
-    let styles = script::styles(tree, kind)?;
-    let fonts = fonts::subset(tree)?;
-    html::assemble(tree, kind, &html::Parts { wasm, script, styles, fonts })
+    let styles = fonts::rules(tree)? + &script::styles(tree, kind)?;
+    html::assemble(tree, kind, &html::Parts { wasm, script, styles })
 }
 
 /// Builds the page into a file and says how large it is.

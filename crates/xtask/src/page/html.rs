@@ -1,6 +1,6 @@
 //! The one file: `web/index.html` with styles, script, fonts and core put inside, under a policy that allows nothing else.
 
-use super::{FACES, Kind, messages};
+use super::{Kind, messages};
 use crate::tree::{self, Tree};
 use anyhow::{Context, Result, bail};
 use base64::prelude::{BASE64_STANDARD, Engine};
@@ -15,10 +15,8 @@ pub struct Parts {
     pub wasm: Vec<u8>,
     /// The script.
     pub script: String,
-    /// The styles.
+    /// The styles, with the fonts inside.
     pub styles: String,
-    /// The fonts in base64.
-    pub fonts: Vec<String>,
 }
 
 /// Asks the development server whether a newer page is there.
@@ -53,9 +51,6 @@ pub fn assemble(tree: &Tree, kind: Kind, parts: &Parts) -> Result<String> {
         hash(styles)
     );
     let mut blocks = String::new();
-    for (face, font) in FACES.iter().zip(&parts.fonts) {
-        blocks.push_str(&block(&format!("font-{}", face.name), font));
-    }
     for language in messages::LANGUAGES {
         let text = messages::source_of(tree, language)?;
         if text.contains("</script") || text.contains("<!--") {
