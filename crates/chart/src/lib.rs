@@ -1,25 +1,44 @@
 //! Every picture as a pure function of data, what may be shown, a theme and a size.
+//!
+//! [`draw`] composes the whole picture first and then plays it on a backend; it returns a [`Placement`] that says which
+//! pixel stands for which value. Nothing measures text: widths come from a table of the fonts in [`fonts`].
 
 pub mod fonts;
+mod numbers;
+mod pen;
 pub mod picture;
+mod play;
+mod profile;
+#[cfg(feature = "svg")]
+mod svg;
 mod theme;
+mod ticks;
 mod widths;
 
 pub use picture::*;
+#[cfg(feature = "svg")]
+pub use svg::svg;
 pub use theme::Theme;
+pub use ticks::{strip_scale, temperature_scale};
 
 use plotters_backend::DrawingBackend;
 
-/// Draws the profile picture on any backend whose size is `size` times its scale, and says where things stand.
+/// Draws the profile picture on a backend of `size.width_px` by `size.height_px` CSS pixels times `size.scale`, and says
+/// where things stand.
+///
+/// Total on data: a reading, mark or result that is not finite or not in the water is left out; a size without room for a
+/// picture gives blank paper and an empty placement.
 pub fn draw<DB: DrawingBackend>(
-    _backend: DB,
-    _picture: &Picture,
-    _theme: Theme,
-    _size: Size,
-    _words: &Words,
-    _surface: Surface,
+    mut backend: DB,
+    picture: &Picture,
+    theme: Theme,
+    size: Size,
+    words: &Words,
+    surface: Surface,
 ) -> Result<Placement, DrawError> {
-    Ok(Placement::default())
+    let (pen, placement) = profile::compose(picture, theme, size, words);
+    play::play(&pen, &mut backend, surface).map_err(|error| DrawError { message: error.to_string() })?;
+    Ok(placement)
 }
 
 /// A backend that could not draw.

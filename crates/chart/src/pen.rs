@@ -1,0 +1,422 @@
+//! The display list: a picture is first composed of simple shapes in whole device pixels, then played on a backend. So the
+//! picture itself is compiled once, whatever the backend, and nothing in it can fail.
+//!
+//! Straight lines along an axis are filled rectangles: they stay crisp on every backend. Many equal strokes (dashes,
+//! hatching) are one polygon whose parts are joined by edges that run out and back and so enclose nothing.
+
+use std::ops::Range;
+
+use crate::fonts::Face;
+use crate::theme::{Colour, Roles};
+use crate::widths;
+
+/// A colour with its strength.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Ink {
+    pub colour: Colour,
+    pub alpha: f64,
+}
+
+impl From<Colour> for Ink {
+    fn from(colour: Colour) -> Ink {
+        Ink { colour, alpha: 1.0 }
+    }
+}
+
+pub(crate) fn faint(colour: Colour, alpha: f64) -> Ink {
+    Ink { colour, alpha }
+}
+
+/// Where `x` stands in a text.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Anchor {
+    Start,
+    Middle,
+    End,
+}
+
+/// How a text looks.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Type {
+    pub face: Face,
+    pub size: f64,
+    pub ink: Colour,
+    pub anchor: Anchor,
+}
+
+impl Type {
+    pub fn at(self, anchor: Anchor) -> Type {
+        Type { anchor, ..self }
+    }
+
+    pub fn ink(self, ink: Colour) -> Type {
+        Type { ink, ..self }
+    }
+}
+
+/// One shape, in device pixels.
+#[derive(Clone, Debug)]
+pub(crate) enum Shape {
+    Rect { from: (i32, i32), to: (i32, i32), ink: Ink },
+    Polygon { points: Range<usize>, ink: Ink },
+    Path { points: Range<usize>, width: u32, ink: Ink },
+    Disc { at: (i32, i32), radius: u32, ink: Ink },
+    Ring { at: (i32, i32), radius: u32, width: u32, ink: Ink },
+    Text { letters: Range<usize>, x: i32, baseline_y: f64, size_px: f64, face: Face, anchor: Anchor, ink: Colour },
+}
+
+/// Records shapes. Its lengths are CSS pixels; dashes, gaps and weights are u (px at a root of 16).
+#[derive(Debug)]
+pub(crate) struct Pen {
+    pub shapes: Vec<Shape>,
+    pub points: Vec<(i32, i32)>,
+    pub letters: String,
+    pub roles: &'static Roles,
+    /// CSS pixels of one u.
+    pub u: f64,
+    scale: f64,
+}
+
+const FAR_PX: f64 = 1e6;
+
+impl Pen {
+    pub fn new(roles: &'static Roles, u: f64, scale: f64) -> Pen {
+        Pen {
+            shapes: Vec::with_capacity(512),
+            points: Vec::with_capacity(4096),
+            letters: String::with_capacity(1024),
+            roles,
+            u,
+            scale,
+        }
+    }
+
+    fn px(&self, css: f64) -> i32 {
+        (css * self.scale).round().clamp(-FAR_PX, FAR_PX) as i32
+    }
+
+    /// Device pixels of a line's weight, at least one.
+    fn weight(&self, width_u: f64) -> i32 {
+        self.px(width_u * self.u).max(1)
+    }
+
+    pub fn rect(&mut self, x: f64, y: f64, width: f64, height: f64, ink: impl Into<Ink>) {
+        let (from, to) = ((self.px(x), self.px(y)), (self.px(x + width), self.px(y + height)));
+        if to.0 > from.0 && to.1 > from.1 {
+            self.shapes.push(Shape::Rect { from, to, ink: ink.into() });
+        }
+    }
+
+    /// A level line whose middle is `y`.
+    pub fn level(&mut self, x0: f64, x1: f64, y: f64, ink: impl Into<Ink>, width_u: f64) {
+        let (top, bottom) = self.thick(y, width_u);
+        let (left, right) = (self.px(x0), self.px(x1));
+        if right > left {
+            self.shapes.push(Shape::Rect { from: (left, top), to: (right, bottom), ink: ink.into() });
+        }
+    }
+
+    /// An upright line whose middle is `x`.
+    pub fn upright(&mut self, x: f64, y0: f64, y1: f64, ink: impl Into<Ink>, width_u: f64) {
+        let (left, right) = self.thick(x, width_u);
+        let (top, bottom) = (self.px(y0), self.px(y1));
+        if bottom > top {
+            self.shapes.push(Shape::Rect { from: (left, top), to: (right, bottom), ink: ink.into() });
+        }
+    }
+
+    fn thick(&self, middle: f64, width_u: f64) -> (i32, i32) {
+        let weight = self.weight(width_u);
+        let start = (middle * self.scale - f64::from(weight) / 2.0).round().clamp(-FAR_PX, FAR_PX) as i32;
+        (start, start + weight)
+    }
+
+    /// A dashed level line: `dash` is (on, off) in u.
+    pub fn level_dashed(&mut self, x0: f64, x1: f64, y: f64, ink: impl Into<Ink>, width_u: f64, dash: (f64, f64)) {
+        let (top, bottom) = self.thick(y, width_u);
+        let start = self.points.len();
+        for (left, right) in self.dashes(x0, x1, dash) {
+            self.points.extend([(left, top), (right, top), (right, bottom), (left, bottom), (left, top)]);
+        }
+        self.close_quads(start, ink.into());
+    }
+
+    /// A dashed upright line.
+    pub fn upright_dashed(&mut self, x: f64, y0: f64, y1: f64, ink: impl Into<Ink>, width_u: f64, dash: (f64, f64)) {
+        let (left, right) = self.thick(x, width_u);
+        let start = self.points.len();
+        for (top, bottom) in self.dashes(y0, y1, dash) {
+            self.points.extend([(left, top), (right, top), (right, bottom), (left, bottom), (left, top)]);
+        }
+        self.close_quads(start, ink.into());
+    }
+
+    fn dashes(&self, from: f64, to: f64, (on_u, off_u): (f64, f64)) -> impl Iterator<Item = (i32, i32)> + use<> {
+        let (from, to) = (self.px(from), self.px(to));
+        let on = f64::from(self.weight(on_u));
+        let period = (on_u + off_u) * self.u * self.scale;
+        let period = if period > on { period } else { on + 1.0 };
+        let count = if to > from { (f64::from(to - from) / period).ceil() as i32 } else { 0 };
+        (0..count).map(move |place| {
+            let start = f64::from(from) + f64::from(place) * period;
+            (start.round() as i32, ((start + on).round() as i32).min(to))
+        })
+    }
+
+    /// Quads of five points each since `start` (the first again at the end) become one polygon: back along the first points.
+    fn close_quads(&mut self, start: usize, ink: Ink) {
+        let end = self.points.len();
+        if end <= start {
+            return;
+        }
+        for place in (start..end).step_by(5).rev().skip(1) {
+            if let Some(point) = self.points.get(place).copied() {
+                self.points.push(point);
+            }
+        }
+        self.shapes.push(Shape::Polygon { points: start..self.points.len(), ink });
+    }
+
+    /// The four sides of a rectangle, their middles on its edges.
+    pub fn frame(&mut self, x: f64, y: f64, width: f64, height: f64, ink: impl Into<Ink>, width_u: f64) {
+        let ink = ink.into();
+        let half = width_u * self.u / 2.0;
+        for level in [y, y + height] {
+            self.level(x - half, x + width + half, level, ink, width_u);
+        }
+        for upright in [x, x + width] {
+            self.upright(upright, y + half, y + height - half, ink, width_u);
+        }
+    }
+
+    pub fn polygon(&mut self, corners: &[(f64, f64)], ink: impl Into<Ink>) {
+        let start = self.points.len();
+        self.extend(corners.iter().copied());
+        self.shapes.push(Shape::Polygon { points: start..self.points.len(), ink: ink.into() });
+    }
+
+    /// A bent line, open.
+    pub fn path(&mut self, bends: impl IntoIterator<Item = (f64, f64)>, ink: impl Into<Ink>, width_u: f64) {
+        let start = self.points.len();
+        self.extend(bends);
+        if self.points.len() > start + 1 {
+            let width = self.weight(width_u).unsigned_abs();
+            self.shapes.push(Shape::Path { points: start..self.points.len(), width, ink: ink.into() });
+        } else {
+            self.points.truncate(start);
+        }
+    }
+
+    fn extend(&mut self, points: impl IntoIterator<Item = (f64, f64)>) {
+        for (x, y) in points {
+            let point = (self.px(x), self.px(y));
+            self.points.push(point);
+        }
+    }
+
+    /// The outline of a closed figure: begun in the middle of a side, so that every corner is joined alike.
+    pub fn outline(&mut self, corners: &[(f64, f64)], ink: impl Into<Ink>, width_u: f64) {
+        let (Some(&first), Some(&last)) = (corners.first(), corners.last()) else { return };
+        let middle = ((first.0 + last.0) / 2.0, (first.1 + last.1) / 2.0);
+        let bends = std::iter::once(middle).chain(corners.iter().copied()).chain(std::iter::once(middle));
+        self.path(bends, ink, width_u);
+    }
+
+    pub fn disc(&mut self, x: f64, y: f64, radius: f64, ink: impl Into<Ink>) {
+        let (at, radius) = ((self.px(x), self.px(y)), self.px(radius).max(1).unsigned_abs());
+        self.shapes.push(Shape::Disc { at, radius, ink: ink.into() });
+    }
+
+    pub fn ring(&mut self, x: f64, y: f64, radius: f64, ink: impl Into<Ink>, width_u: f64) {
+        let (at, radius) = ((self.px(x), self.px(y)), self.px(radius).max(1).unsigned_abs());
+        self.shapes.push(Shape::Ring { at, radius, width: self.weight(width_u).unsigned_abs(), ink: ink.into() });
+    }
+
+    pub fn text(&mut self, x: f64, baseline_y: f64, text: &str, look: Type) {
+        if text.is_empty() || !(x.is_finite() && baseline_y.is_finite()) {
+            return;
+        }
+        let start = self.letters.len();
+        self.letters.push_str(text);
+        self.shapes.push(Shape::Text {
+            letters: start..self.letters.len(),
+            x: self.px(x),
+            baseline_y: baseline_y * self.scale,
+            size_px: look.size * self.scale,
+            face: look.face,
+            anchor: look.anchor,
+            ink: look.ink,
+        });
+    }
+
+    /// A text on a small ground of paper, so that it reads over a band.
+    pub fn tag(&mut self, x: f64, baseline_y: f64, text: &str, look: Type) {
+        let (width, pad) = (widths::width(text, look.face, look.size), 4.0 * self.u);
+        let left = match look.anchor {
+            Anchor::Start => x,
+            Anchor::Middle => x - width / 2.0,
+            Anchor::End => x - width,
+        };
+        let ground = faint(self.roles.sheet, 0.86);
+        self.rect(left - pad, baseline_y - look.size * 0.86, width + 2.0 * pad, look.size * 1.16, ground);
+        self.text(x, baseline_y, text, look);
+    }
+
+    /// Smallest text.
+    pub fn fine(&self) -> f64 {
+        self.roles.fine_u * self.u
+    }
+
+    /// Plain small words in ink.
+    pub fn plain(&self) -> Type {
+        Type { face: self.roles.regular, size: self.fine(), ink: self.roles.ink, anchor: Anchor::Start }
+    }
+
+    /// Strong small words in ink.
+    pub fn strong(&self) -> Type {
+        Type { face: self.roles.strong, ..self.plain() }
+    }
+
+    /// The student's voice, `times` the smallest size.
+    pub fn voice(&self, times: f64) -> Type {
+        Type {
+            face: Face::SerifItalic,
+            size: self.fine() * times,
+            ink: self.roles.you,
+            anchor: Anchor::Middle,
+        }
+    }
+
+    /// 45° strokes, rising to the right, `gap` u apart, clipped to the rectangle. Their places are those of the whole
+    /// picture, so that neighbouring areas join.
+    pub fn hatch(&mut self, area: Area, ink: Colour, gap_u: f64, width_u: f64) {
+        let (left, top) = (self.px(area.x), self.px(area.y));
+        let (right, bottom) = (self.px(area.x + area.width), self.px(area.y + area.height));
+        let gap = (gap_u * self.u * self.scale).max(2.0);
+        // Measured along the level, a stroke at 45° is √2 times its weight.
+        let weight = (width_u * self.u * self.scale * std::f64::consts::SQRT_2).round().max(1.0) as i32;
+        if right <= left || bottom <= top {
+            return;
+        }
+        let start = self.points.len();
+        let first = (f64::from(left + top) / gap).ceil() as i32;
+        let last = (f64::from(right + bottom) / gap).floor() as i32;
+        for place in first..=last {
+            let sum = (f64::from(place) * gap).round() as i32; // x + y along the stroke's left edge
+            let foot = |sum: i32| {
+                if sum - bottom >= left {
+                    ((sum - bottom).min(right), bottom)
+                } else {
+                    (left, (sum - left).min(bottom))
+                }
+            };
+            let head = |sum: i32| {
+                if sum - top <= right { ((sum - top).max(left), top) } else { (right, (sum - right).max(top)) }
+            };
+            let corners = [foot(sum), head(sum), head(sum + weight), foot(sum + weight)];
+            self.points.extend(corners);
+            self.points.push(corners[0]);
+        }
+        self.close_quads(start, Ink::from(ink));
+    }
+
+    /// Small waves: 11 long, rows 13 apart, every other row shifted.
+    pub fn waves(&mut self, area: Area, ink: Colour, width_u: f64) {
+        let (gap, high, long) = (13.0 * self.u, 2.0 * self.u, 11.0 * self.u);
+        let (right, bottom) = (area.x + area.width, area.y + area.height);
+        let mut row = 0;
+        loop {
+            let y = area.y + gap * (0.7 + f64::from(row));
+            if y >= bottom - high * 1.6 || row > 10_000 {
+                return;
+            }
+            let mut x = area.x + long * if row % 2 == 1 { 0.95 } else { 0.2 };
+            while x + long <= right + 0.5 {
+                let bends = [(0.0, 0.0), (0.25, -high), (0.5, 0.0), (0.75, high), (1.0, 0.0)];
+                self.path(bends.map(|(part, rise)| (x + long * part, y + rise)), ink, width_u);
+                x += long * 1.75;
+            }
+            row += 1;
+        }
+    }
+
+    /// Still dashes: 12 on, 6 off, rows 10 apart, every other row shifted.
+    pub fn still(&mut self, area: Area, ink: Colour, width_u: f64) {
+        let (gap, on, off) = (10.0 * self.u, 12.0 * self.u, 6.0 * self.u);
+        let (left, right) = (area.x + self.u, area.x + area.width - self.u);
+        let start = self.points.len();
+        let mut row = 0;
+        loop {
+            let y = area.y + gap * (0.75 + f64::from(row));
+            if y >= area.y + area.height - 1.0 || row > 10_000 {
+                break;
+            }
+            let mut x = area.x + if row % 2 == 1 { -on * 0.5 } else { off * 0.5 };
+            let (top, bottom) = self.thick(y, width_u);
+            while x < right {
+                let (from, to) = (x.max(left), (x + on).min(right));
+                if to - from > 2.0 * self.u {
+                    let (from, to) = (self.px(from), self.px(to));
+                    self.points.extend([(from, top), (to, top), (to, bottom), (from, bottom), (from, top)]);
+                }
+                x += on + off;
+            }
+            row += 1;
+        }
+        self.close_quads(start, Ink::from(ink));
+    }
+
+    /// Slices whose strength falls away from `y` to the two ends of its range.
+    pub fn soft_edge(&mut self, x: f64, width: f64, y: f64, range_y: (f64, f64), colour: Colour, strongest: f64) {
+        const SLICES: i32 = 9;
+        for slice in 0..SLICES {
+            let (near, far) = (f64::from(slice) / f64::from(SLICES), f64::from(slice + 1) / f64::from(SLICES));
+            let ink = faint(colour, strongest * (1.0 - (near + far) / 2.0));
+            for end in [range_y.0, range_y.1] {
+                let (a, b) = (y + (end - y) * near, y + (end - y) * far);
+                self.rect(x, a.min(b), width, (b - a).abs(), ink);
+            }
+        }
+    }
+
+    /// A bracket with caps.
+    pub fn bracket(&mut self, x: f64, y0: f64, y1: f64, half_u: f64) {
+        let (ink, width, half) = (self.roles.ink, self.roles.rule_u, half_u * self.u);
+        self.upright(x, y0, y1, ink, width);
+        for y in [y0, y1] {
+            self.level(x - half, x + half, y, ink, width);
+        }
+    }
+
+    /// ▽ filled, its tip on the reading: going down.
+    pub fn going_down(&mut self, x: f64, y: f64, size: f64) {
+        let half = size * self.roles.point_half_u * self.u;
+        self.polygon(&[(x, y), (x - half, y - half * 1.6), (x + half, y - half * 1.6)], self.roles.down);
+    }
+
+    /// △ hollow, its tip on the reading: coming up.
+    pub fn coming_up(&mut self, x: f64, y: f64, size: f64) {
+        let half = size * self.roles.point_half_u * self.u;
+        let corners = [(x, y + self.u * 0.6), (x - half, y + half * 1.6), (x + half, y + half * 1.6)];
+        self.polygon(&corners, self.roles.sheet);
+        // Begun in the middle of the base.
+        let turned = [corners[2], corners[0], corners[1]];
+        self.outline(&turned, self.roles.up, self.roles.point_u);
+    }
+
+    /// ○ hollow on the reading: which way is not known.
+    pub fn either_way(&mut self, x: f64, y: f64, size: f64) {
+        let radius = 4.0 * self.u * size;
+        self.disc(x, y, radius, self.roles.sheet);
+        self.ring(x, y, radius, self.roles.ink, self.roles.point_u * 1.1);
+    }
+}
+
+/// A rectangle in CSS pixels.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Area {
+    pub x: f64,
+    pub y: f64,
+    pub width: f64,
+    pub height: f64,
+}
