@@ -1,19 +1,28 @@
 //! `cargo xtask …`: the project's commands.
 
+mod check;
+mod dist;
+mod fuzz;
 mod page;
+mod serve;
+mod test;
 mod tools;
 mod tree;
 
-use anyhow::{Result, bail};
+use anyhow::{Context, Result, bail};
 use page::Kind;
 use std::process::ExitCode;
 use tree::Tree;
 
 const USAGE: &str = "usage: cargo xtask COMMAND
 
+  serve                   builds the page, serves it on this computer, builds again on each change
+  test [STEP]             every check there is, or the steps whose name holds STEP
+  dist                    dist/layercast.html, and a zip with guide, licences, checksums
+  fuzz [MINUTES [TARGET]] each fuzz target for so long (3)
   types                   the crossing's glue and types, into web/generated
   page [--keep-core] [--out FILE]
-                          a quick build of the one-file page, build/layercast.html
+                          a quick build of the page, build/layercast.html
                           (--keep-core: with the core of the last build)";
 
 fn main() -> ExitCode {
@@ -30,6 +39,13 @@ fn run() -> Result<()> {
     let tree = Tree::find()?;
     let args: Vec<String> = std::env::args().skip(1).collect();
     match args.first().map(String::as_str) {
+        Some("serve") => serve::serve(&tree),
+        Some("test") => test::test(&tree, args.get(1).map(String::as_str)),
+        Some("dist") => dist::dist(&tree),
+        Some("fuzz") => {
+            let minutes = args.get(1).map_or(Ok(3.0), |minutes| minutes.parse());
+            fuzz::fuzz(&tree, minutes.context("MINUTES is a number")?, args.get(2).map(String::as_str))
+        }
         Some("types") => page::types(&tree),
         Some("page") => {
             let out = match option(&args, "--out") {

@@ -3,7 +3,7 @@
 
 use crate::tree::Tree;
 use anyhow::{Context, Result, bail};
-use std::io::Write;
+use std::io::{BufRead, BufReader, Write};
 use std::path::PathBuf;
 use std::process::{Command, Stdio};
 
@@ -178,4 +178,30 @@ pub fn pipe(command: &mut Command, input: &[u8]) -> Result<Vec<u8>> {
         bail!("`{said}` failed ({})", out.status);
     }
     Ok(out.stdout)
+}
+
+/// What a command printed, and whether it ended well.
+pub struct Output {
+    /// It ended well.
+    pub success: bool,
+    /// Its lines, also printed as they came.
+    pub lines: Vec<String>,
+}
+
+/// Runs a command, prints its lines as they come, and gives them.
+pub fn tee(command: &mut Command) -> Result<Output> {
+    let said = describe(command);
+    let mut child = command
+        .stdout(Stdio::piped())
+        .stderr(Stdio::inherit())
+        .spawn()
+        .with_context(|| format!("`{said}` could not be started"))?;
+    let stdout = child.stdout.take().context("a pipe has two ends")?;
+    let mut lines = Vec::new();
+    for line in BufReader::new(stdout).lines() {
+        let line = line?;
+        println!("{line}");
+        lines.push(line);
+    }
+    Ok(Output { success: child.wait()?.success(), lines })
 }

@@ -1,0 +1,4 @@
+//! Checks of the sources themselves.
+
+pub mod messages;
+pub mod tidy;

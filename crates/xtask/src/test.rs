@@ -1,0 +1,225 @@
+//! `test`: every check of the project, in order, each named with its time. None is skipped: what a check needs and does not
+//! find is a failure that names the command that gets it.
+
+use crate::check;
+use crate::dist;
+use crate::page;
+use crate::tools;
+use crate::tree::Tree;
+use anyhow::{Result, bail};
+use std::time::Instant;
+
+/// How many tests a step ran.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Count {
+    /// Passed.
+    pub passed: usize,
+    /// Failed.
+    pub failed: usize,
+}
+
+impl Count {
+    /// One check that passed.
+    pub const ONE: Self = Self { passed: 1, failed: 0 };
+}
+
+type Step = (&'static str, fn(&Tree) -> Result<Count>);
+
+/// In order: quick ones first, the built page last.
+const STEPS: &[Step] = &[
+    ("format", format),
+    ("tidy", |tree| check::tidy::check(tree).map(|()| Count::ONE)),
+    ("messages", check::messages::check),
+    ("lints", lints),
+    ("tests of the Rust rooms", rooms),
+    ("types of the page", types),
+    ("lints of the page", page_lints),
+    ("tests of the page's scripts", scripts),
+    ("the page", the_page),
+    ("Chromium", |tree| browser(tree, "chromium")),
+    ("Firefox", |tree| browser(tree, "firefox")),
+];
+
+/// Runs the steps whose name holds `only`, or all.
+pub fn test(tree: &Tree, only: Option<&str>) -> Result<()> {
+    let mut total = Count::default();
+    let mut times = Vec::new();
+    let steps: Vec<&Step> =
+        STEPS.iter().filter(|(name, _)| only.is_none_or(|only| name.contains(only))).collect();
+    if steps.is_empty() {
+        let names: Vec<&str> = STEPS.iter().map(|(name, _)| *name).collect();
+        bail!("no step has that name; there are: {}", names.join(", "));
+    }
+    for (name, step) in steps {
+        println!("\n── {name}");
+        let start = Instant::now();
+        let count = step(tree).unwrap_or_else(|error| {
+            eprintln!("{error:#}");
+            Count { passed: 0, failed: 1 }
+        });
+        let line = format!(
+            "{:<30} {:>6.1} s  {:>5} passed, {} failed",
+            name,
+            start.elapsed().as_secs_f64(),
+            count.passed,
+            count.failed
+        );
+        println!("{line}");
+        times.push(line);
+        total.passed += count.passed;
+        total.failed += count.failed;
+    }
+    println!("\n── all\n{}", times.join("\n"));
+    println!("{} passed, {} failed", total.passed, total.failed);
+    if total.failed > 0 {
+        bail!("see the first failure above");
+    }
+    Ok(())
+}
+
+fn format(tree: &Tree) -> Result<Count> {
+    tools::run(tools::cargo(tree).args(["fmt", "--all", "--check"]))?;
+    Ok(Count::ONE)
+}
+
+fn lints(tree: &Tree) -> Result<Count> {
+    tools::run(tools::cargo(tree).args([
+        "clippy",
+        "--quiet",
+        "--workspace",
+        "--all-targets",
+        "--",
+        "--deny=warnings",
+    ]))?;
+    Ok(Count::ONE)
+}
+
+fn rooms(tree: &Tree) -> Result<Count> {
+    let lines = tools::tee(tools::cargo(tree).args(["test", "--quiet", "--workspace", "--no-fail-fast"]))?;
+    counted(&lines, |line| {
+        // "test result: ok. 12 passed; 0 failed; …"
+        let counts = line.strip_prefix("test result: ")?;
+        let before = |word: &str| counts.split(word).next()?.split_whitespace().next_back()?.parse().ok();
+        Some(Count { passed: before(" passed")?, failed: before(" failed")? })
+    })
+}
+
+fn types(tree: &Tree) -> Result<Count> {
+    tools::need_node(tree)?;
+    page::types(tree)?;
+    tools::run(tools::npm_program(tree, "tsc").args(["--project", "."]))?;
+    Ok(Count::ONE)
+}
+
+fn page_lints(tree: &Tree) -> Result<Count> {
+    tools::need_node(tree)?;
+    tools::run(tools::npm_program(tree, "biome").args(["ci", "--error-on-warnings", "."]))?;
+    Ok(Count::ONE)
+}
+
+/// Tests that need no browser: `web/scripts/**/*.test.ts`, bundled, since Node 20 runs no TypeScript.
+fn scripts(tree: &Tree) -> Result<Count> {
+    tools::need_node(tree)?;
+    let folder = tree.target.join("page/unit");
+    if folder.exists() {
+        std::fs::remove_dir_all(&folder)?;
+    }
+    let tests: Vec<_> = crate::tree::files_below(&tree.web().join("scripts"))?
+        .into_iter()
+        .filter(|file| file.to_string_lossy().ends_with(".test.ts"))
+        .collect();
+    if tests.is_empty() {
+        bail!("there are no tests in web/scripts");
+    }
+    let mut esbuild = tools::npm_program(tree, "esbuild");
+    esbuild.args(&tests).args(["--bundle", "--platform=node", "--format=esm", "--log-level=warning"]);
+    esbuild.arg("--out-extension:.js=.mjs").arg(format!("--outdir={}", folder.display()));
+    tools::run(&mut esbuild)?;
+    let built = crate::tree::files_below(&folder)?;
+    let lines = tools::tee(tools::node(tree).args(["--test", "--test-reporter=spec"]).args(built))?;
+    node_counts(&lines)
+}
+
+fn the_page(tree: &Tree) -> Result<Count> {
+    dist::page(tree)?;
+    Ok(Count::ONE)
+}
+
+/// The walk and the states, on the page as it is given away. The page must have been built: the step before does that.
+fn browser(tree: &Tree, name: &str) -> Result<Count> {
+    tools::need_node(tree)?;
+    let browsers = tools::need_browsers()?;
+    let page = tree.dist().join("layercast.html");
+    if !page.is_file() {
+        bail!("dist/layercast.html is not there: run `cargo xtask dist`");
+    }
+    let mut tests: Vec<_> = crate::tree::files_below(&tree.root.join("tests/browser"))?
+        .into_iter()
+        .filter(|file| file.to_string_lossy().ends_with(".test.js"))
+        .collect();
+    tests.sort();
+    let lines = tools::tee(
+        tools::node(tree)
+            .args(["--test", "--test-concurrency=1", "--test-reporter=spec"])
+            .args(tests)
+            .env("BROWSER", name)
+            .env("CHROMIUM", browsers.chromium)
+            .env("FIREFOX", browsers.firefox)
+            .env("PAGE", page),
+    )?;
+    node_counts(&lines)
+}
+
+/// "ℹ pass 12" and "ℹ fail 0" of Node's own test runner; a test left out counts as failed.
+fn node_counts(lines: &tools::Output) -> Result<Count> {
+    counted(lines, |line| {
+        let mut words = line.split_whitespace().skip(1);
+        let (what, number) = (words.next()?, words.next()?.parse().ok()?);
+        match what {
+            "pass" => Some(Count { passed: number, failed: 0 }),
+            "fail" | "cancelled" | "skipped" | "todo" => Some(Count { passed: 0, failed: number }),
+            _ => None,
+        }
+    })
+}
+
+/// Adds up what a test runner printed; a runner that failed without saying so has failed once.
+fn counted(output: &tools::Output, count: impl Fn(&str) -> Option<Count>) -> Result<Count> {
+    let mut total = Count::default();
+    for counted in output.lines.iter().filter_map(|line| count(line)) {
+        total.passed += counted.passed;
+        total.failed += counted.failed;
+    }
+    if !output.success {
+        total.failed = total.failed.max(1);
+    } else if total.passed == 0 {
+        bail!("no test was run");
+    }
+    Ok(total)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use tools::Output;
+
+    fn output(success: bool, lines: &[&str]) -> Output {
+        Output { success, lines: lines.iter().map(|line| (*line).to_owned()).collect() }
+    }
+
+    #[test]
+    fn counts_of_node_are_read() {
+        let lines = output(false, &["ℹ tests 4", "ℹ pass 2", "ℹ fail 1", "ℹ skipped 1", "ℹ duration_ms 8.2"]);
+        assert_eq!(node_counts(&lines).unwrap(), Count { passed: 2, failed: 2 });
+    }
+
+    #[test]
+    fn a_run_without_a_test_is_no_success() {
+        assert!(node_counts(&output(true, &["ℹ tests 0", "ℹ pass 0"])).is_err());
+    }
+
+    #[test]
+    fn a_runner_that_dies_silently_has_failed() {
+        assert_eq!(node_counts(&output(false, &[])).unwrap(), Count { passed: 0, failed: 1 });
+    }
+}
