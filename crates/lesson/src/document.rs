@@ -3,6 +3,7 @@
 mod open;
 
 pub use open::{Unopened, fuzz_notebook_json};
+pub(crate) use open::{MOST_CELL_CHARS, MOST_MARKS, MOST_PROSE_CHARS};
 
 use layercast_core::Method;
 use layercast_exchange::document::{CastDoc, Source};

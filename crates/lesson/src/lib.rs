@@ -13,6 +13,7 @@ pub mod prepared;
 pub mod questions;
 pub mod scene;
 pub mod screens;
+mod tables;
 pub mod view;
 
 pub use act::act;

@@ -3,6 +3,7 @@
 use crate::document::{MarkDocs, Notebook, Screen};
 use crate::prepared::Prepared;
 use crate::questions::{self, Context, Paper};
+use layercast_core::Step;
 
 /// What may be revealed, per quantity. Every picture, table, alt text, export and spoken line asks this.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -57,33 +58,107 @@ pub enum SceneMiddle {
     Empty,
 }
 
-/// What may be revealed of this cast to this sheet.
-pub fn shown(context: &Context, _paper: &Paper) -> Shown {
+/// What may be revealed of this cast to this sheet: what the lesson leaves open, what the first check and settled
+/// questions uncover, and what was uncovered before.
+pub fn shown(context: &Context, paper: &Paper) -> Shown {
     let open = &context.lesson.open;
+    let before = &context.sheet.uncovered;
     let checked = context.sheet.first_marks.is_some();
-    Shown {
-        steps: open.steps || checked,
+    let mut shown = Shown {
+        steps: open.steps || before.steps || checked,
         some_steps: Vec::new(),
-        thermocline: open.thermocline || checked,
-        mixed_layer: open.mixed_layer || checked,
-        deep_layer: open.deep_layer || checked,
+        thermocline: open.thermocline || before.thermocline || checked,
+        mixed_layer: open.mixed_layer || before.mixed_layer || checked,
+        deep_layer: open.deep_layer || before.deep_layer || checked,
+    };
+    let mut bars = bars_at(context, &before.some_steps_m);
+    if !checked {
+        for asked in &paper.asked {
+            let standing = questions::standing(context, asked, context.sheet.answers.get(&asked.id));
+            shown.steps |= standing.reveals_all_steps;
+            shown.thermocline |= standing.reveals_thermocline;
+            shown.mixed_layer |= standing.reveals_mixed_layer;
+            shown.deep_layer |= standing.reveals_deep_layer;
+            bars.extend(standing.reveals_steps.into_iter().filter(|i| *i < context.analysis.steps.len()));
+        }
     }
+    if !shown.steps {
+        bars.sort_unstable();
+        bars.dedup();
+        shown.some_steps = bars;
+    }
+    shown
+}
+
+/// Bars of the strip that stand where bars were uncovered before.
+fn bars_at(context: &Context, uncovered_m: &[(f64, f64)]) -> Vec<usize> {
+    let same = |a: f64, b: f64| (a - b).abs() < 1e-6;
+    let uncovered = |step: &Step| {
+        uncovered_m.iter().any(|(top_m, bottom_m)| same(step.top_m, *top_m) && same(step.bottom_m, *bottom_m))
+    };
+    let steps = context.analysis.steps.iter().enumerate();
+    if uncovered_m.is_empty() { Vec::new() } else { steps.filter(|(_, s)| uncovered(s)).map(|(i, _)| i).collect() }
+}
+
+/// Questions that an early check would show and that would then earn no credit: (number from 1, id).
+pub fn early(context: &Context, paper: &Paper) -> Vec<(usize, String)> {
+    if context.sheet.first_marks.is_some() {
+        return Vec::new();
+    }
+    let now = shown(context, paper);
+    let still_covered = |kind: u8| match kind {
+        4..=6 => !now.steps,
+        9 => !now.mixed_layer,
+        _ => true,
+    };
+    let numbers = questions::revealed_by_check(context, paper).into_iter();
+    let asked = numbers.filter_map(|i| paper.asked.get(i).map(|asked| (i, asked)));
+    asked.filter(|(_, asked)| still_covered(asked.kind)).map(|(i, asked)| (i + 1, asked.id.clone())).collect()
 }
 
 /// What the picture of a screen shows.
 pub fn scene(notebook: &Notebook, prepared: &Prepared, screen: Screen) -> Scene {
     let context = prepared.context(notebook);
     let paper = questions::paper(&context);
+    let shown = shown(&context, &paper);
+    let checked = context.sheet.first_marks.is_some();
+    let on_questions = screen == Screen::Questions;
+    let asked = paper.asked.get(place_in(&paper, notebook.place.question)).filter(|_| on_questions);
+    let kind = asked.map(|asked| asked.kind);
+    let standing = asked.map(|asked| questions::standing(&context, asked, context.sheet.answers.get(&asked.id)));
+    let grips = if on_questions { field_grips(&context, &paper, notebook.place.question) } else { None };
+    let from_to_m = match grips.as_deref() {
+        Some([(_, Some(from_m)), (_, Some(to_m))]) => Some((from_m.min(*to_m), to_m.max(*from_m))),
+        _ => None,
+    };
     Scene {
         marks: (screen != Screen::Log).then(|| context.sheet.marks.clone()),
-        grips: None,
-        marks_short: context.sheet.first_marks.is_some(),
-        from_to_m: None,
-        middle: if screen == Screen::Log { SceneMiddle::None } else { SceneMiddle::Rules },
-        shown: shown(&context, &paper),
+        grips,
+        marks_short: checked && !context.sheet.marking_again,
+        from_to_m,
+        middle: match (screen, kind) {
+            (Screen::Log, _) => SceneMiddle::None,
+            (_, Some(4 | 5 | 6 | 9)) => SceneMiddle::Means,
+            (_, Some(_)) => SceneMiddle::Empty,
+            (_, None) => SceneMiddle::Rules,
+        },
+        shown,
         strip: screen != Screen::Log,
-        until_you_have_it: screen == Screen::Questions,
-        step_m: None,
-        step_explained: false,
+        until_you_have_it: on_questions,
+        step_m: standing.as_ref().and_then(|standing| standing.step_m),
+        step_explained: standing.is_some_and(|standing| standing.step_explained),
     }
+}
+
+/// The question in hand: its index, or the last one where the paper is shorter now.
+pub fn place_in(paper: &Paper, question: usize) -> usize {
+    question.min(paper.asked.len().saturating_sub(1))
+}
+
+/// Grips that are fields of the question in hand.
+fn field_grips(context: &Context, paper: &Paper, question: usize) -> Option<Vec<(String, Option<f64>)>> {
+    let view = questions::view(context, paper, place_in(paper, question))?;
+    let fields = view.parts.into_iter().flat_map(|part| part.lines).flat_map(|line| line.fields);
+    let grips: Vec<_> = fields.filter_map(|field| field.grip.map(|grip| (field.id, grip.depth_m))).collect();
+    (!grips.is_empty()).then_some(grips)
 }

@@ -1,16 +1,84 @@
 //! One thing a person did, and the notebook after it.
 
-use crate::action::Action;
-use crate::document::Notebook;
+mod answers;
+mod cells;
+mod marks;
+mod table;
+mod undo;
 
-/// The notebook after an action. Total: an action that makes no sense changes nothing.
+use crate::action::Action;
+use crate::document::{MOST_CELL_CHARS, MOST_MARKS, Notebook};
+
+/// The notebook after an action.
+///
+/// Total: an action that makes no sense (a reading that is not there, a button that waits) changes nothing. What was
+/// typed is kept also where it cannot be read; only its first 400 signs in a cell and 20,000 in one's own words.
 pub fn act(notebook: &Notebook, action: &Action) -> Notebook {
     let mut next = notebook.clone();
-    if let Action::Go { screen, question } = action {
-        next.place.screen = *screen;
-        if let Some(question) = question {
-            next.place.question = *question;
+    match action {
+        Action::Go { screen, question } => {
+            next.place.screen = *screen;
+            next.place.question = question.unwrap_or(next.place.question);
         }
+        Action::SetWater { text } => next.cast.water = kept(text, MOST_CELL_CHARS),
+        Action::SetGroup { text } => next.cast.group = kept(text, MOST_CELL_CHARS),
+        Action::SetBed { text } => {
+            next.bed_text = kept(text, MOST_CELL_CHARS);
+            next.cast.bed_m = crate::marks::typed_depth_m(text).filter(|bed_m| *bed_m > 0.0);
+        }
+        Action::AddMark => next.mark_count = next.mark_count.saturating_add(1).min(MOST_MARKS),
+
+        Action::Paste { text } => table::paste(&mut next, text),
+        Action::OpenTable => table::open(&mut next),
+        Action::SetRole { column, role } => table::set_role(&mut next, *column, *role),
+        Action::SetUnit { column, unit } => table::set_unit(&mut next, *column, *unit),
+        Action::AnswerTable { way } => table::answer(&mut next, *way),
+        Action::SetLeg { leg } => table::set_leg(&mut next, *leg),
+        Action::UseTable => table::use_pending(&mut next),
+        Action::DropTable => next.pending = None,
+
+        Action::SetCell { entry, depth_m, leg, text } => {
+            cells::set_cell(&mut next, *entry, *depth_m, *leg, text)
+        }
+        Action::SetDepth { entries, text } => cells::set_depth(&mut next, entries, text),
+        Action::MakeTemp { entry, value_c, text } => cells::make_temp(&mut next, *entry, *value_c, text),
+        Action::MakeDepth { entry, value_m, text } => cells::make_depth(&mut next, *entry, *value_m, text),
+        Action::LeaveOut { entries } => cells::leave_out(&mut next, entries),
+        Action::Keep { entries } => cells::keep(&mut next, entries),
+        Action::Reconsider { entries } => cells::reconsider(&mut next, entries),
+        Action::Undo => undo::undo(&mut next),
+
+        Action::TypeMark { mark, text } => marks::type_depth(&mut next, *mark, text),
+        Action::TypeGive { mark, text } => marks::type_give(&mut next, *mark, text),
+        Action::DragMark { mark, y_px, surface_y_px, px_per_m } => {
+            marks::drag(&mut next, *mark, *y_px, *surface_y_px, *px_per_m)
+        }
+        Action::KeyMark { mark, key } => marks::key(&mut next, *mark, *key),
+        Action::RefuseMark { mark, refused } => marks::refuse(&mut next, *mark, *refused),
+        Action::NoLayers => marks::no_layers(&mut next),
+        Action::CheckMarks { early } => marks::check(&mut next, *early),
+        Action::ShowMarks { again } => marks::show(&mut next, *again),
+
+        Action::SetField { question, field, text } => answers::set_field(&mut next, *question, field, text),
+        Action::DragField { question, field, y_px, surface_y_px, px_per_m } => {
+            answers::drag_field(&mut next, *question, field, *y_px, *surface_y_px, *px_per_m)
+        }
+        Action::KeyField { question, field, key } => answers::key_field(&mut next, *question, field, *key),
+        Action::SetReason { question, text } => answers::set_reason(&mut next, *question, text),
+        Action::SetOwnWords { question, text } => answers::set_own_words(&mut next, *question, text),
+        Action::Check { question } => answers::check(&mut next, *question),
+        Action::CannotTell { question } => answers::cannot_tell(&mut next, *question),
+        Action::Hint { question } => answers::hint(&mut next, *question),
+        Action::ShowMe { question } => answers::show_me(&mut next, *question),
+        Action::AnswerAgain { question } => answers::answer_again(&mut next, *question),
+    }
+    if next.cast != notebook.cast {
+        marks::settle_again(&mut next);
     }
     next
+}
+
+/// The beginning of a text, as much of it as is kept.
+fn kept(text: &str, most_chars: usize) -> String {
+    text.chars().take(most_chars).collect()
 }

@@ -1,0 +1,140 @@
+//! Readings typed, settled, left out, kept. What was written stays beside what a person makes of it.
+
+use super::kept;
+use super::undo::{remember, remember_typing};
+use crate::document::{MOST_CELL_CHARS, Notebook, UndoWhat};
+use crate::marks::{depth_text, typed_depth_m};
+use layercast_exchange::document::{CastDoc, Cell, Entry, LegDoc, SettledCell, SwitchDoc};
+use layercast_exchange::number::quantity;
+
+/// Most readings that are typed into one cast.
+const MOST_TYPED: usize = 100_000;
+
+/// Types into a temperature cell: of a reading, or of a new one at a depth.
+pub fn set_cell(notebook: &mut Notebook, entry: Option<usize>, depth_m: f64, leg: LegDoc, text: &str) {
+    let before = notebook.cast.clone();
+    let text = kept(text, MOST_CELL_CHARS);
+    let value = typed_temp_c(&text);
+    let index = match entry {
+        Some(index) => {
+            let Some(entry) = notebook.cast.entries.get_mut(index) else { return };
+            let is_typed = entry.line.is_none();
+            type_into(&mut entry.temp, is_typed, text, value);
+            index
+        }
+        None if text.is_empty() || notebook.cast.entries.len() >= MOST_TYPED => return,
+        None => {
+            let depth_m = Some(depth_m).filter(|depth_m| depth_m.is_finite());
+            notebook.cast.entries.push(Entry {
+                depth: Cell { written: depth_m.map(depth_text).unwrap_or_default(), value: depth_m, settled: None },
+                temp: Cell { written: text, value, settled: None },
+                leg,
+                line: None,
+                switch: SwitchDoc::Auto,
+            });
+            notebook.cast.entries.len() - 1
+        }
+    };
+    note_digit(&mut notebook.cast);
+    remember_typing(notebook, before, &[index]);
+}
+
+/// Types into a depth cell: moves all readings of its row.
+pub fn set_depth(notebook: &mut Notebook, entries: &[usize], text: &str) {
+    let before = notebook.cast.clone();
+    let text = kept(text, MOST_CELL_CHARS);
+    let value = typed_depth_m(&text);
+    for index in entries {
+        if let Some(entry) = notebook.cast.entries.get_mut(*index) {
+            let is_typed = entry.line.is_none();
+            type_into(&mut entry.depth, is_typed, text.clone(), value);
+        }
+    }
+    remember_typing(notebook, before, entries);
+}
+
+/// A typed reading is what was typed last; of a table's reading the table's own text stays.
+fn type_into(cell: &mut Cell, is_typed: bool, text: String, value: Option<f64>) {
+    if is_typed {
+        *cell = Cell { written: text, value, settled: None };
+    } else if text == cell.written && cell.value.is_none() {
+        cell.settled = None;
+    } else {
+        cell.settled = Some(SettledCell { text, value });
+    }
+}
+
+/// A temperature as a person types it, °C; `None` when it is not one temperature.
+fn typed_temp_c(text: &str) -> Option<f64> {
+    let quantity = quantity(text)?;
+    if quantity.to.is_some() { None } else { quantity.in_c().filter(|value| value.is_finite()) }
+}
+
+/// The last decimal place of typed temperatures; that of a table stays as it was read.
+fn note_digit(cast: &mut CastDoc) {
+    if cast.entries.iter().any(|entry| entry.line.is_some()) {
+        return;
+    }
+    let decimals = cast.entries.iter().filter_map(|entry| {
+        let quantity = quantity(entry.temp.current_text())?;
+        quantity.in_c().map(|_| quantity.decimals)
+    });
+    cast.digit_c = match decimals.max() {
+        None => 0.0,
+        Some(0) => 1.0,
+        Some(1) => 0.1,
+        Some(2) => 0.01,
+        Some(_) => 0.001,
+    };
+}
+
+/// Puts a temperature in place of a doubted one.
+pub fn make_temp(notebook: &mut Notebook, entry: usize, value_c: f64, text: &str) {
+    settle(notebook, entry, value_c, text, |entry| &mut entry.temp);
+}
+
+/// Puts a depth in place of a doubted one.
+pub fn make_depth(notebook: &mut Notebook, entry: usize, value_m: f64, text: &str) {
+    settle(notebook, entry, value_m, text, |entry| &mut entry.depth);
+}
+
+fn settle(notebook: &mut Notebook, entry: usize, value: f64, text: &str, cell: fn(&mut Entry) -> &mut Cell) {
+    let before = notebook.cast.clone();
+    if let Some(entry) = notebook.cast.entries.get_mut(entry).filter(|_| value.is_finite()) {
+        cell(entry).settled = Some(SettledCell { text: kept(text, MOST_CELL_CHARS), value: Some(value) });
+    }
+    remember(notebook, before, UndoWhat::Settle);
+}
+
+/// Leaves readings out.
+pub fn leave_out(notebook: &mut Notebook, entries: &[usize]) {
+    switch(notebook, entries, SwitchDoc::Off);
+}
+
+/// "It was like that."
+pub fn keep(notebook: &mut Notebook, entries: &[usize]) {
+    switch(notebook, entries, SwitchDoc::Kept);
+}
+
+fn switch(notebook: &mut Notebook, entries: &[usize], to: SwitchDoc) {
+    let before = notebook.cast.clone();
+    for index in entries {
+        if let Some(entry) = notebook.cast.entries.get_mut(*index) {
+            entry.switch = to;
+        }
+    }
+    remember(notebook, before, UndoWhat::Settle);
+}
+
+/// Takes back what was decided about readings: they are as they were written.
+pub fn reconsider(notebook: &mut Notebook, entries: &[usize]) {
+    let before = notebook.cast.clone();
+    for index in entries {
+        if let Some(entry) = notebook.cast.entries.get_mut(*index) {
+            entry.switch = SwitchDoc::Auto;
+            entry.depth.settled = None;
+            entry.temp.settled = None;
+        }
+    }
+    remember(notebook, before, UndoWhat::Change);
+}

@@ -1,0 +1,139 @@
+//! A pasted or opened table: used at once where it is clear, else it waits for its question.
+
+use super::undo::remember;
+use crate::document::{Notebook, UndoWhat};
+use crate::tables;
+use layercast_exchange::document::{CastDoc, Choices, Entry, LegChoice, LegDoc, Role, Source, Unit};
+use layercast_exchange::read::{Outcome, TableRead};
+
+/// Most columns a choice is kept for.
+const MOST_COLUMNS: usize = 10_000;
+
+/// Pastes a table as text.
+pub fn paste(notebook: &mut Notebook, text: &str) {
+    let source = Source { text: text.to_owned(), choices: Choices::default() };
+    let read = tables::read(&source);
+    if is_clear(&read) {
+        use_table(notebook, &read, source);
+    } else {
+        notebook.pending = Some(source);
+    }
+}
+
+/// Opens the table of the cast again ("Not right?").
+pub fn open(notebook: &mut Notebook) {
+    if let Some(source) = notebook.cast.source.as_ref().filter(|source| !source.text.is_empty()) {
+        notebook.pending = Some(source.clone());
+    }
+}
+
+/// Sets what a column is.
+pub fn set_role(notebook: &mut Notebook, column: usize, role: Role) {
+    if let Some(pending) = notebook.pending.as_mut().filter(|_| column < MOST_COLUMNS) {
+        pending.choices.roles.insert(column, role);
+    }
+}
+
+/// Sets the unit of a column.
+pub fn set_unit(notebook: &mut Notebook, column: usize, unit: Unit) {
+    if let Some(pending) = notebook.pending.as_mut().filter(|_| column < MOST_COLUMNS) {
+        pending.choices.units.insert(column, unit);
+    }
+}
+
+/// Answers the question by one of its ways.
+pub fn answer(notebook: &mut Notebook, way: usize) {
+    let Some(pending) = notebook.pending.as_mut() else { return };
+    let Some(question) = tables::read(pending).question else { return };
+    if let Some((_, answer)) = question.ways.into_iter().nth(way) {
+        pending.choices.roles.extend(answer.roles);
+        pending.choices.units.extend(answer.units);
+        pending.choices.leg = answer.leg.or(pending.choices.leg);
+        pending.choices.decimal = answer.decimal.or(pending.choices.decimal);
+    }
+}
+
+/// Uses the pending table, if its question is answered.
+pub fn use_pending(notebook: &mut Notebook) {
+    let Some(source) = notebook.pending.clone() else { return };
+    let read = tables::read(&source);
+    if is_clear(&read) {
+        use_table(notebook, &read, source);
+    }
+}
+
+fn is_clear(read: &TableRead) -> bool {
+    matches!(read.outcome, Outcome::Understood | Outcome::Noticed)
+}
+
+/// Puts a table in place of the cast. Water, group and bed stay; so does what was decided about readings of the same table.
+fn use_table(notebook: &mut Notebook, read: &TableRead, source: Source) {
+    let before = notebook.cast.clone();
+    let same_table = before.source.as_ref().is_some_and(|earlier| earlier.text == source.text);
+    let mut cast = tables::cast_doc(read, source);
+    if same_table {
+        carry_decisions(&before, &mut cast);
+    }
+    cast.water.clone_from(&before.water);
+    cast.group.clone_from(&before.group);
+    cast.bed_m = before.bed_m;
+    notebook.cast = cast;
+    notebook.pending = None;
+    remember(notebook, before, if same_table { UndoWhat::Change } else { UndoWhat::Paste });
+}
+
+/// A reading that is read as before keeps its switch and its settled cells, also if its way changed; readings typed
+/// beside the table stay.
+fn carry_decisions(before: &CastDoc, after: &mut CastDoc) {
+    let key = |entry: &Entry| (entry.line, entry.depth.written.clone(), entry.temp.written.clone());
+    let is_same = |a: &Entry, b: &Entry| a.depth.value == b.depth.value && a.temp.value == b.temp.value;
+    let mut decided: std::collections::BTreeMap<_, Vec<&Entry>> = std::collections::BTreeMap::new();
+    for entry in &before.entries {
+        decided.entry(key(entry)).or_default().push(entry);
+    }
+    for entry in &mut after.entries {
+        let Some(earlier) = decided.get_mut(&key(entry)) else { continue };
+        // Two cells of one line may hold the same text: first in, first out.
+        let Some(at) = earlier.iter().position(|earlier| is_same(earlier, entry)) else { continue };
+        let earlier = earlier.remove(at);
+        entry.switch = earlier.switch;
+        entry.depth.settled.clone_from(&earlier.depth.settled);
+        entry.temp.settled.clone_from(&earlier.temp.settled);
+    }
+    after.entries.extend(before.entries.iter().filter(|entry| entry.line.is_none()).cloned());
+}
+
+/// Says which way a single series was read: of the pending table, or of the cast.
+pub fn set_leg(notebook: &mut Notebook, leg: LegChoice) {
+    if let Some(pending) = notebook.pending.as_mut() {
+        pending.choices.leg = Some(leg);
+        return;
+    }
+    let to = match leg {
+        LegChoice::Down => LegDoc::Down,
+        LegChoice::Up => LegDoc::Up,
+        LegChoice::Open => LegDoc::Unknown,
+        LegChoice::DownThenUp => return read_again(notebook, leg),
+    };
+    let before = notebook.cast.clone();
+    let mut ways = notebook.cast.entries.iter().map(|entry| entry.leg);
+    let Some(first) = ways.next() else { return };
+    if !ways.all(|way| way == first) {
+        return;
+    }
+    for entry in &mut notebook.cast.entries {
+        entry.leg = to;
+    }
+    notebook.cast.source.get_or_insert_default().choices.leg = Some(leg);
+    remember(notebook, before, UndoWhat::Change);
+}
+
+/// Reads the cast's table again with another choice of its ways.
+fn read_again(notebook: &mut Notebook, leg: LegChoice) {
+    let Some(mut source) = notebook.cast.source.clone().filter(|source| !source.text.is_empty()) else { return };
+    source.choices.leg = Some(leg);
+    let read = tables::read(&source);
+    if is_clear(&read) {
+        use_table(notebook, &read, source);
+    }
+}
