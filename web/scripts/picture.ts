@@ -1,0 +1,261 @@
+// The picture of a screen: a canvas the core draws on, real sliders over it, the reading cursor, and the cover that
+// slides off. Where things stand comes from the core's placement; nothing is computed here from a depth.
+
+import type { PictureRequest, PictureText, PictureWords, PlacementView, Said, Screen } from "../generated/core";
+import { draw, Stopped, svg, words } from "./core";
+import { mount_cursor } from "./cursor";
+import { clone, set_attr, set_text, template } from "./dom";
+import { mount_grips } from "./grips";
+import { decimal_sign, language, say, t } from "./say";
+import { type State, state } from "./state";
+
+/** A mounted picture. */
+export interface Picture {
+  /** Draws what the state shows, once a frame at most. */
+  show(s: Readonly<State>): void;
+  /** Where things stood in the last drawing. */
+  placement(): PlacementView | null;
+  /** The picture as an SVG document with its fonts inside. */
+  as_svg(): string;
+}
+
+/** Name of the event on the figure after each drawing; its detail is the placement. */
+export const PLACED = "placed";
+
+/** The families the pictures ask a canvas for: backends know no weights, so each weight of the sans has a name of its own. */
+const FAMILIES = [
+  { name: "Plex Sans", of: "Plex Sans", italic: false, weight: 400 },
+  { name: "Plex Sans 500", of: "Plex Sans", italic: false, weight: 500 },
+  { name: "Plex Sans 600", of: "Plex Sans", italic: false, weight: 600 },
+  { name: "Plex Sans 700", of: "Plex Sans", italic: false, weight: 700 },
+  { name: "Source Serif", of: "Source Serif", italic: true, weight: 400 },
+] as const;
+
+/** The narrow layout starts under so many units of a sixteenth of the root size. */
+const NARROW_UNDER_U = 760;
+
+let faces: Promise<unknown> | null = null;
+let faces_ready = false;
+
+/** A canvas does not wait for its fonts: the first drawing does. */
+function load_faces(): Promise<unknown> {
+  faces ??= Promise.all(
+    FAMILIES.map(({ name, italic }) => document.fonts.load(`${italic ? "italic " : ""}16px "${name}"`)),
+  ).catch(() => undefined);
+  return faces.then(() => {
+    faces_ready = true;
+  });
+}
+
+/** Fills `figure` with the picture of `screen`. */
+export function mount_picture(figure: HTMLElement, screen: Screen): Picture {
+  figure.append(document.importNode(template("template-picture-parts").content, true));
+  const canvas = figure.querySelector("canvas");
+  const walk = figure.querySelector<HTMLElement>(".walk");
+  const leads = figure.querySelector(".leads");
+  const layer = figure.querySelector<HTMLElement>(".grips");
+  if (canvas === null || walk === null || leads === null || layer === null) {
+    throw new Error("index.html: template picture-parts is incomplete");
+  }
+
+  let shown: Readonly<State> | null = null;
+  let placement: PlacementView | null = null;
+  let painted = "";
+  let frame = 0;
+  let covers: Covers | null = null;
+  const cursor = mount_cursor(walk, () => placement);
+  const grips = mount_grips(layer, leads, screen, () => paint());
+
+  function soon(): void {
+    if (frame === 0) frame = requestAnimationFrame(() => paint());
+  }
+
+  function paint(): void {
+    cancelAnimationFrame(frame);
+    frame = 0;
+    if (shown === null || !faces_ready) return;
+    const s = shown;
+    const width_px = figure.clientWidth;
+    const height_px = figure.clientHeight;
+    if (width_px < 1 || height_px < 1) return;
+    const request = request_for(s, screen, width_px, height_px);
+    const { words: _, ...plain } = request;
+    const key = JSON.stringify([plain, language()]);
+    if (key !== painted || s.notebook !== last_notebook) {
+      painted = key;
+      last_notebook = s.notebook;
+      const next = draw_or_keep(canvas as HTMLCanvasElement, s.notebook, request);
+      if (next === null) return;
+      placement = next;
+    }
+    if (placement === null) return;
+    canvas?.style.setProperty("width", `${width_px}px`);
+    canvas?.style.setProperty("height", `${height_px}px`);
+    grips.show(s, placement, request.root_px / 16);
+    slide_covers(s, placement, request.words);
+    tell_place(placement);
+  }
+  let last_notebook = "";
+
+  function tell_place(place: PlacementView): void {
+    const around = figure.parentElement;
+    around?.style.setProperty("--surface-y", `${place.surface_y_px}px`);
+    around?.style.setProperty("--px-per-m", `${place.px_per_m}px`);
+    figure.dispatchEvent(new CustomEvent(PLACED, { detail: place }));
+  }
+
+  /** What was covered in the last drawing and is not now slides off sideways; the picture under it is drawn already. */
+  function slide_covers(s: Readonly<State>, place: PlacementView, text: PictureText): void {
+    const now = covers_of(s, screen);
+    const before = covers;
+    covers = now;
+    if (before === null || before.of !== now.of || matchMedia("(prefers-reduced-motion: reduce)").matches) return;
+    if (before.rules && !now.rules) slide(place, place.middle_x_px, covered_lines(text));
+    if (before.strip && !now.strip) slide(place, place.strip_x_px, covered_lines(text));
+  }
+
+  function slide(place: PlacementView, [left, right]: readonly [number, number], lines: readonly string[]): void {
+    if (right - left < 1) return;
+    const flap = clone(template("template-picture-flap"));
+    flap.style.setProperty("left", `${left}px`);
+    flap.style.setProperty("width", `${right - left}px`);
+    flap.style.setProperty("top", `${place.surface_y_px}px`);
+    flap.style.setProperty("height", `${place.max_depth_m * place.px_per_m}px`);
+    const sheet = flap.firstElementChild as HTMLElement;
+    sheet.append(...lines.map((line) => Object.assign(document.createElement("span"), { textContent: line })));
+    figure.append(flap);
+    requestAnimationFrame(() => flap.classList.add("off"));
+    const done = (): void => flap.remove();
+    sheet.addEventListener("transitionend", done);
+    setTimeout(done, 600);
+  }
+
+  new ResizeObserver(soon).observe(figure);
+  addEventListener("resize", soon);
+  document.addEventListener("visibilitychange", soon);
+  void load_faces().then(soon);
+
+  return {
+    show(s) {
+      shown = s;
+      set_text(figure.querySelector("figcaption") ?? figure, name_of(screen));
+      set_attr(canvas, "aria-label", say(s.look.alt));
+      cursor.show(s);
+      soon();
+    },
+    placement: () => placement,
+    as_svg() {
+      const s = state();
+      const request = request_for(s, screen, figure.clientWidth, figure.clientHeight);
+      return with_fonts(svg(s.notebook, request, say(s.look.alt)));
+    },
+  };
+}
+
+/** A drawing that stops leaves the last one standing; the page says so by itself. */
+function draw_or_keep(canvas: HTMLCanvasElement, notebook: string, request: PictureRequest): PlacementView | null {
+  try {
+    return draw(canvas, notebook, request);
+  } catch (error) {
+    if (error instanceof Stopped) return null;
+    throw error;
+  }
+}
+
+function name_of(screen: Screen): string {
+  switch (screen) {
+    case "log":
+      return t("page-picture-name-log");
+    case "profile":
+      return t("page-picture-name-profile");
+    case "questions":
+      return t("page-picture-name-questions");
+  }
+}
+
+function request_for(s: Readonly<State>, screen: Screen, width_px: number, height_px: number): PictureRequest {
+  const root_px = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+  const phone = matchMedia("(max-width: 720px)").matches;
+  const narrow = width_px / (root_px / 16) < NARROW_UNDER_U;
+  return {
+    screen,
+    theme: s.ui.theme,
+    width_px,
+    height_px,
+    root_px,
+    scale: Math.max(2, Math.ceil(devicePixelRatio)),
+    layout: screen === "log" ? "log" : phone ? "phone" : narrow ? "narrow" : "wide",
+    cursor: s.ui.cursor,
+    rule: screen === "profile" && s.ui.panel === "rules" ? s.ui.rule : null,
+    words: words_of(s, screen),
+  };
+}
+
+/** What lay under a cover, for one notebook on one screen. */
+interface Covers {
+  of: string;
+  rules: boolean;
+  strip: boolean;
+}
+
+function covers_of(s: Readonly<State>, screen: Screen): Covers {
+  const open = s.look.profile.table.some((row) => row.per_metre !== null);
+  return { of: s.look.code, rules: screen === "profile" && !s.look.profile.checked, strip: !open };
+}
+
+let words_for: { notebook: string; screen: Screen; lang: string; text: PictureText } | null = null;
+
+/** The picture's words in the reader's language; kept for as long as notebook, screen and language stay the same. */
+function words_of(s: Readonly<State>, screen: Screen): PictureText {
+  const lang = language();
+  const { notebook } = s;
+  if (words_for?.notebook !== notebook || words_for.screen !== screen || words_for.lang !== lang) {
+    const text = { ...render(words(notebook, screen)), decimal: decimal_sign() } as unknown as PictureText;
+    words_for = { notebook, screen, lang, text };
+  }
+  return words_for.text;
+}
+
+type Rendered = string | Rendered[] | { [name: string]: Rendered };
+
+/** Every message of the picture's words rendered, name by name. */
+function render(of: PictureWords): { [name: string]: Rendered } {
+  const one = (value: unknown): Rendered => {
+    if (Array.isArray(value)) return value.map(one);
+    if (typeof value !== "object" || value === null) return String(value ?? "");
+    if ("id" in value && "args" in value) return say(value as Said);
+    return Object.fromEntries(Object.entries(value).map(([name, inner]) => [name, one(inner)]));
+  };
+  return one(of) as { [name: string]: Rendered };
+}
+
+/** "covered until you check", as the picture writes it: one line each. */
+function covered_lines(text: PictureText): string[] {
+  const { covered } = text as { covered?: unknown };
+  return Array.isArray(covered) ? covered.map(String) : [];
+}
+
+/** The document with the page's own fonts inside: an SVG opened elsewhere cannot see them. Each weight is its own family. */
+function with_fonts(document_text: string): string {
+  const faces = [...document.styleSheets].flatMap((sheet) => [...sheet.cssRules]).filter(is_face);
+  const rules = FAMILIES.flatMap(({ name, of, italic, weight }) => {
+    if (!document_text.includes(name)) return [];
+    const face = faces.find(
+      (one) => family_of(one) === of && /italic/.test(one.style.getPropertyValue("font-style")) === italic,
+    );
+    if (face === undefined) return [];
+    const style = italic ? "italic" : "normal";
+    const src = face.style.getPropertyValue("src");
+    return [`@font-face{font-family:"${name}";font-style:${style};font-weight:${weight};src:${src}}`];
+  });
+  const head = document_text.indexOf(">", document_text.indexOf("<svg")) + 1;
+  return `${document_text.slice(0, head)}<style>${rules.join("")}</style>${document_text.slice(head)}`;
+}
+
+function is_face(rule: CSSRule): rule is CSSFontFaceRule {
+  return rule instanceof CSSFontFaceRule;
+}
+
+function family_of(face: CSSFontFaceRule): string {
+  return face.style.getPropertyValue("font-family").replaceAll(/["']/g, "");
+}
