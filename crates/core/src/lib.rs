@@ -6,6 +6,7 @@
 //!
 //! [`analyse`] goes the whole way. On that way, each usable alone: [`water`] (density, units), [`cast`] (checks, pairs,
 //! profile) and [`layers`] (state, thermocline and span, steep layer, mixed layer). Sources are in [`bibliography`].
+//! Where a comment says "methods 5.8" it means that section of `tests/reference/methods.md`.
 
 mod analyse;
 pub mod analysis;

@@ -61,3 +61,31 @@ impl Message {
         self
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn arguments_keep_their_names_and_order() {
+        let inner = Message::new("column-depth");
+        let message = Message::new("example")
+            .number("depth", 3.75, 2)
+            .count("rows", 20)
+            .text("written", "1O.5")
+            .message("column", inner.clone());
+        let want = [
+            ("depth", Arg::Number { value: 3.75, decimals: 2 }),
+            ("rows", Arg::Count(20)),
+            ("written", Arg::Text("1O.5".to_owned())),
+            ("column", Arg::Message(Box::new(inner))),
+        ];
+        assert_eq!((message.id, message.args.as_slice()), ("example", want.as_slice()));
+    }
+
+    #[test]
+    fn a_count_too_large_to_write_is_the_largest() {
+        let message = Message::new("example").count("rows", usize::MAX);
+        assert_eq!(message.args, [("rows", Arg::Count(u32::MAX))]);
+    }
+}

@@ -102,8 +102,8 @@ pub(crate) fn spikes(cast: &Cast, stations: &[Station], thresholds: &Thresholds)
             None => Flag::NotEvaluated,
             Some((above, below)) => flag(size_c.min(spike_size_c(above, temp_c, below)), thresholds),
         };
-        if spike.flag >= Flag::Suspect && stations.get(at).is_some_and(|s| s.standing < 2) {
-            ring.take_out(at);
+        if spike.flag >= Flag::Suspect {
+            ring.sticks_out(at, spike.reading);
         }
     }
     all
@@ -114,6 +114,8 @@ struct Neighbours<'a> {
     stations: &'a [Station],
     above: Vec<Option<usize>>,
     below: Vec<Option<usize>>,
+    /// How many members of each station still stand.
+    standing: Vec<usize>,
 }
 
 impl<'a> Neighbours<'a> {
@@ -123,6 +125,7 @@ impl<'a> Neighbours<'a> {
             stations,
             above: (0..n).map(|i| i.checked_sub(1)).collect(),
             below: (0..n).map(|i| Some(i + 1).filter(|j| *j < n)).collect(),
+            standing: stations.iter().map(|s| s.standing.len()).collect(),
         }
     }
 
@@ -131,6 +134,19 @@ impl<'a> Neighbours<'a> {
             self.stations.get(links.get(at).copied().flatten()?).and_then(|s| s.median_c)
         };
         Some((median(&self.above)?, median(&self.below)?))
+    }
+
+    /// A member sticks out; when the last one does, the station is no neighbour any more.
+    fn sticks_out(&mut self, at: usize, reading: usize) {
+        if self.stations.get(at).is_none_or(|s| s.standing.binary_search(&reading).is_err()) {
+            return;
+        }
+        if let Some(left) = self.standing.get_mut(at) {
+            *left = left.saturating_sub(1);
+            if *left == 0 {
+                self.take_out(at);
+            }
+        }
     }
 
     fn take_out(&mut self, at: usize) {

@@ -23,8 +23,8 @@ pub(crate) struct Station {
     pub members: Vec<usize>,
     /// Median of the members that may stand as a neighbour, °C; `None` where there is none.
     pub median_c: Option<f64>,
-    /// How many members may stand as a neighbour.
-    pub standing: usize,
+    /// The members that may stand as a neighbour, ascending.
+    pub standing: Vec<usize>,
 }
 
 /// Stations of one leg, downward. `stands` says which readings may stand as a neighbour of others.
@@ -39,11 +39,11 @@ pub(crate) fn stations(cast: &Cast, leg: Leg, stands: &[bool]) -> Vec<Station> {
         .chunk_by(same)
         .map(|group| {
             let members: Vec<usize> = group.iter().map(|(_, i)| *i).collect();
-            let mut temps: Vec<f64> = (members.iter())
-                .filter(|i| stands.get(**i).copied().unwrap_or(false))
-                .filter_map(|i| cast.readings.get(*i).and_then(temp_of))
-                .collect();
-            let standing = temps.len();
+            let mut standing: Vec<usize> =
+                members.iter().copied().filter(|i| stands.get(*i).copied().unwrap_or(false)).collect();
+            standing.sort_unstable();
+            let mut temps: Vec<f64> =
+                standing.iter().filter_map(|i| cast.readings.get(*i).and_then(temp_of)).collect();
             Station { members, median_c: median(&mut temps), standing }
         })
         .collect()

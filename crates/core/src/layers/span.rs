@@ -38,7 +38,11 @@ pub struct Span {
 /// assert_eq!((found.value_m, found.span_top_m, found.span_bottom_m), (1.25, 1.0, 1.5));
 /// ```
 pub fn span(steps: &[Step], sought: Range<usize>, excluded: &[Range<usize>]) -> Option<Span> {
-    let free = |i: usize| !excluded.iter().any(|range| range.contains(&i));
+    let mut free = vec![true; steps.len()];
+    for range in excluded {
+        free.iter_mut().take(range.end).skip(range.start).for_each(|f| *f = false);
+    }
+    let free = |i: usize| free.get(i).copied().unwrap_or(false);
     let cooling: Vec<f64> = steps.iter().map(|s| s.cooling_c_per_m).collect();
     let k = steepest(&cooling, |i| sought.contains(&i) && free(i))?;
     let (first, last) = (steps.get(k.first)?, steps.get(k.last)?);
