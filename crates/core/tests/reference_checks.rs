@@ -1,0 +1,68 @@
+//! Quality checks against flags computed by a general-purpose QARTOD library.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
+
+mod common;
+use common::{Row, grouped, table};
+use layercast_core::Flag;
+use layercast_core::cast::gross_range::{Limits, gross_range};
+use layercast_core::cast::inversion::inversion_flags;
+use layercast_core::cast::roll_up::roll_up;
+use layercast_core::cast::spike::{Thresholds, spike_flags};
+use layercast_core::water::density::density_kg_m3;
+
+fn digits(flags: &[Flag]) -> Vec<u8> {
+    flags.iter().map(|f| *f as u8).collect()
+}
+
+fn wanted(rows: &[&Row]) -> Vec<u8> {
+    rows.iter().map(|r| r.whole("flag")).collect()
+}
+
+#[test]
+fn gross_range_flags() {
+    let limits = Limits { fail_c: (-5.0, 40.0), suspect_c: (0.0, 30.0) };
+    for row in table("check-values/qc_gross_range.csv") {
+        let value = row.number("value_c");
+        assert_eq!(gross_range(value, &limits) as u8, row.whole("flag"), "{value:?}");
+    }
+}
+
+#[test]
+fn differential_spike_flags() {
+    let rows = table("check-values/qc_spike.csv");
+    let rows: Vec<&Row> = rows.iter().filter(|r| r.text("method") == "differential").collect();
+    let groups = grouped(rows, "series");
+    assert_eq!(groups.len(), 6);
+    for (name, rows) in groups {
+        let series: Vec<Option<f64>> = rows.iter().map(|r| r.number("value_c")).collect();
+        let got = spike_flags(&series, &Thresholds { suspect_c: 1.0, fail_c: 2.0 });
+        assert_eq!(digits(&got), wanted(&rows), "{name}");
+    }
+}
+
+#[test]
+fn density_inversion_flags() {
+    let rows = table("check-values/qc_density_inversion.csv");
+    let groups = grouped(&rows, "case");
+    assert_eq!(groups.len(), 6);
+    for (name, rows) in groups {
+        let depths: Vec<f64> = rows.iter().map(|r| r.sure("depth_m")).collect();
+        let densities: Vec<Option<f64>> = rows.iter().map(|r| r.number("t_c").map(density_kg_m3)).collect();
+        assert_eq!(digits(&inversion_flags(&depths, &densities)), wanted(&rows), "{name}");
+    }
+}
+
+#[test]
+fn flags_rolled_up() {
+    let flag = |digit: u8| match digit {
+        1 => Flag::Pass,
+        2 => Flag::NotEvaluated,
+        3 => Flag::Suspect,
+        4 => Flag::Fail,
+        _ => Flag::Missing,
+    };
+    for row in table("check-values/qc_aggregate.csv") {
+        let flags = ["flag_a", "flag_b", "flag_c"].map(|c| flag(row.whole(c)));
+        assert_eq!(roll_up(&flags) as u8, row.whole("combined"), "{flags:?}");
+    }
+}
