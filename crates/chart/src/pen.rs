@@ -57,12 +57,40 @@ impl Type {
 /// One shape, in device pixels.
 #[derive(Clone, Debug)]
 pub(crate) enum Shape {
-    Rect { from: (i32, i32), to: (i32, i32), ink: Ink },
-    Polygon { points: Range<usize>, ink: Ink },
-    Path { points: Range<usize>, width: u32, ink: Ink },
-    Disc { at: (i32, i32), radius: u32, ink: Ink },
-    Ring { at: (i32, i32), radius: u32, width: u32, ink: Ink },
-    Text { letters: Range<usize>, x: i32, baseline_y: f64, size_px: f64, face: Face, anchor: Anchor, ink: Colour },
+    Rect {
+        from: (i32, i32),
+        to: (i32, i32),
+        ink: Ink,
+    },
+    Polygon {
+        points: Range<usize>,
+        ink: Ink,
+    },
+    Path {
+        points: Range<usize>,
+        width: u32,
+        ink: Ink,
+    },
+    Disc {
+        at: (i32, i32),
+        radius: u32,
+        ink: Ink,
+    },
+    Ring {
+        at: (i32, i32),
+        radius: u32,
+        width: u32,
+        ink: Ink,
+    },
+    Text {
+        letters: Range<usize>,
+        x: i32,
+        baseline_y: f64,
+        size_px: f64,
+        face: Face,
+        anchor: Anchor,
+        ink: Colour,
+    },
 }
 
 /// Records shapes. Its lengths are CSS pixels; dashes, gaps and weights are u (px at a root of 16).
@@ -132,7 +160,15 @@ impl Pen {
     }
 
     /// A dashed level line: `dash` is (on, off) in u.
-    pub fn level_dashed(&mut self, x0: f64, x1: f64, y: f64, ink: impl Into<Ink>, width_u: f64, dash: (f64, f64)) {
+    pub fn level_dashed(
+        &mut self,
+        x0: f64,
+        x1: f64,
+        y: f64,
+        ink: impl Into<Ink>,
+        width_u: f64,
+        dash: (f64, f64),
+    ) {
         let (top, bottom) = self.thick(y, width_u);
         let start = self.points.len();
         for (left, right) in self.dashes(x0, x1, dash) {
@@ -142,7 +178,15 @@ impl Pen {
     }
 
     /// A dashed upright line.
-    pub fn upright_dashed(&mut self, x: f64, y0: f64, y1: f64, ink: impl Into<Ink>, width_u: f64, dash: (f64, f64)) {
+    pub fn upright_dashed(
+        &mut self,
+        x: f64,
+        y0: f64,
+        y1: f64,
+        ink: impl Into<Ink>,
+        width_u: f64,
+        dash: (f64, f64),
+    ) {
         let (left, right) = self.thick(x, width_u);
         let start = self.points.len();
         for (top, bottom) in self.dashes(y0, y1, dash) {
@@ -151,7 +195,12 @@ impl Pen {
         self.close_quads(start, ink.into());
     }
 
-    fn dashes(&self, from: f64, to: f64, (on_u, off_u): (f64, f64)) -> impl Iterator<Item = (i32, i32)> + use<> {
+    fn dashes(
+        &self,
+        from: f64,
+        to: f64,
+        (on_u, off_u): (f64, f64),
+    ) -> impl Iterator<Item = (i32, i32)> + use<> {
         let (from, to) = (self.px(from), self.px(to));
         let on = f64::from(self.weight(on_u));
         let period = (on_u + off_u) * self.u * self.scale;
@@ -229,7 +278,12 @@ impl Pen {
 
     pub fn ring(&mut self, x: f64, y: f64, radius: f64, ink: impl Into<Ink>, width_u: f64) {
         let (at, radius) = ((self.px(x), self.px(y)), self.px(radius).max(1).unsigned_abs());
-        self.shapes.push(Shape::Ring { at, radius, width: self.weight(width_u).unsigned_abs(), ink: ink.into() });
+        self.shapes.push(Shape::Ring {
+            at,
+            radius,
+            width: self.weight(width_u).unsigned_abs(),
+            ink: ink.into(),
+        });
     }
 
     pub fn text(&mut self, x: f64, baseline_y: f64, text: &str, look: Type) {
@@ -311,7 +365,11 @@ impl Pen {
                 }
             };
             let head = |sum: i32| {
-                if sum - top <= right { ((sum - top).max(left), top) } else { (right, (sum - right).max(top)) }
+                if sum - top <= right {
+                    ((sum - top).max(left), top)
+                } else {
+                    (right, (sum - right).max(top))
+                }
             };
             let corners = [foot(sum), head(sum), head(sum + weight), foot(sum + weight)];
             self.points.extend(corners);
@@ -367,10 +425,19 @@ impl Pen {
     }
 
     /// Slices whose strength falls away from `y` to the two ends of its range.
-    pub fn soft_edge(&mut self, x: f64, width: f64, y: f64, range_y: (f64, f64), colour: Colour, strongest: f64) {
+    pub fn soft_edge(
+        &mut self,
+        x: f64,
+        width: f64,
+        y: f64,
+        range_y: (f64, f64),
+        colour: Colour,
+        strongest: f64,
+    ) {
         const SLICES: i32 = 9;
         for slice in 0..SLICES {
-            let (near, far) = (f64::from(slice) / f64::from(SLICES), f64::from(slice + 1) / f64::from(SLICES));
+            let (near, far) =
+                (f64::from(slice) / f64::from(SLICES), f64::from(slice + 1) / f64::from(SLICES));
             let ink = faint(colour, strongest * (1.0 - (near + far) / 2.0));
             for end in [range_y.0, range_y.1] {
                 let (a, b) = (y + (end - y) * near, y + (end - y) * far);

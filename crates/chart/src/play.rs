@@ -115,7 +115,8 @@ pub(crate) fn play<DB: DrawingBackend>(
     surface: Surface,
 ) -> Result<(), DrawingErrorKind<DB::ErrorType>> {
     backend.ensure_prepared()?;
-    let points = |range: &std::ops::Range<usize>| pen.points.get(range.clone()).unwrap_or(&[]).iter().copied();
+    let points =
+        |range: &std::ops::Range<usize>| pen.points.get(range.clone()).unwrap_or(&[]).iter().copied();
     for shape in &pen.shapes {
         match shape {
             Shape::Rect { from, to, ink } => backend.draw_rect(*from, *to, &fill(*ink), true)?,

@@ -95,7 +95,8 @@ fn draw(
 
 /// Sizes that make sense: no NaN, no picture larger than a backend can hold.
 fn sane(size: Size) -> Size {
-    let within = |value: f64, low: f64, high: f64| if value.is_finite() { value.clamp(low, high) } else { low };
+    let within =
+        |value: f64, low: f64, high: f64| if value.is_finite() { value.clamp(low, high) } else { low };
     Size {
         width_px: within(size.width_px, 0.0, 20_000.0),
         height_px: within(size.height_px, 0.0, 20_000.0),

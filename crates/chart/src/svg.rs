@@ -19,7 +19,8 @@ pub fn svg(
     title: &str,
 ) -> Result<(String, Placement), DrawError> {
     let size = Size { scale: SCALE, ..size };
-    let device = |css: f64| (if css.is_finite() { css.clamp(0.0, 20_000.0) } else { 0.0 } * SCALE).round() as u32;
+    let device =
+        |css: f64| (if css.is_finite() { css.clamp(0.0, 20_000.0) } else { 0.0 } * SCALE).round() as u32;
     let mut raw = String::new();
     let backend = SVGBackend::with_string(&mut raw, (device(size.width_px), device(size.height_px)));
     let placement = draw(backend, picture, theme, size, words, Surface::Svg)?;
@@ -70,7 +71,9 @@ fn push_attribute(out: &mut String, name: &str, value: &str) {
             out.push_str(name);
             out.push_str("=\"");
             match value.parse::<f64>() {
-                Ok(number) if value.contains('.') => out.push_str(&format!("{}", (number * 1000.0).round() / 1000.0)),
+                Ok(number) if value.contains('.') => {
+                    out.push_str(&format!("{}", (number * 1000.0).round() / 1000.0))
+                }
                 _ => out.push_str(value),
             }
             out.push('"');

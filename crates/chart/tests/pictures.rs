@@ -16,10 +16,12 @@ fn folder() -> PathBuf {
 }
 
 fn drawn(case: &Case) -> String {
-    let (document, _) = svg(&case.picture, case.theme, case.size, &case.words, case.name).expect("SVG never fails");
+    let (document, _) =
+        svg(&case.picture, case.theme, case.size, &case.words, case.name).expect("SVG never fails");
     document
 }
 
+/// One test, so that rewriting and looking never run at the same time.
 #[test]
 fn pictures_are_as_stored() {
     let rewrite = std::env::var_os("LAYERCAST_REWRITE_PICTURES").is_some();
@@ -36,15 +38,11 @@ fn pictures_are_as_stored() {
         }
     }
     assert!(changed.is_empty(), "these pictures are not as stored: {changed:?}");
-}
-
-#[test]
-fn no_stored_picture_is_without_its_case() {
     let names: BTreeSet<String> = all().iter().map(|case| format!("{}.svg", case.name)).collect();
     assert_eq!(names.len(), all().len(), "names are unique");
     let stored: BTreeSet<String> = std::fs::read_dir(folder())
         .expect("the folder of pictures is there")
         .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
         .collect();
-    assert_eq!(names, stored);
+    assert_eq!(names, stored, "every stored picture has its case");
 }

@@ -100,13 +100,7 @@ fn depths(pen: &mut Pen, frame: &Frame, words: &Words) {
         let look = if five { strong } else { plain };
         pen.text(frame.cable_x - 11.0 * frame.u, frame.y(depth_m) + frame.fine * 0.35, &text, look);
     }
-    pen.level(
-        frame.cable_x - 8.0 * frame.u,
-        frame.right(),
-        frame.surface_y,
-        pen.roles.ink,
-        pen.roles.rule_u,
-    );
+    pen.level(frame.cable_x - 8.0 * frame.u, frame.right(), frame.surface_y, pen.roles.ink, pen.roles.rule_u);
 }
 
 /// Bed, or the dotted end of the readings.

@@ -30,7 +30,8 @@ pub(super) fn words(pen: &mut Pen, frame: &Frame, (left, right): Across, y0: f64
     let look = pen.plain().at(Anchor::Middle).ink(pen.roles.ink_2);
     let lines = fitting(lines, right - left - 8.0 * frame.u, look.face, look.size);
     let step = frame.fine * 1.3;
-    if lines.len() as f64 * step > y1 - y0 || lines.iter().any(|line| width(line, look.face, look.size) > right - left)
+    if lines.len() as f64 * step > y1 - y0
+        || lines.iter().any(|line| width(line, look.face, look.size) > right - left)
     {
         return;
     }
@@ -49,7 +50,9 @@ pub(super) fn fitting(lines: &[String], most: f64, face: crate::fonts::Face, siz
     // An ordinary space is a place to break; a no-break space is not.
     for word in lines.iter().flat_map(|line| line.split(' ')).filter(|word| !word.is_empty()) {
         match broken.last_mut() {
-            Some(line) if width(line, face, size) + width(" ", face, size) + width(word, face, size) <= most => {
+            Some(line)
+                if width(line, face, size) + width(" ", face, size) + width(word, face, size) <= most =>
+            {
                 line.push(' ');
                 line.push_str(word);
             }

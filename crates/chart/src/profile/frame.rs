@@ -212,8 +212,11 @@ impl Frame {
             point_size: if phone { 0.76 } else { 1.0 } * if crowded { 0.65 } else { 1.0 },
             crowded,
         };
-        frame.curve =
-            frame.profile.iter().map(|(depth_m, temp_c)| (frame.temp_x(*temp_c), frame.y(*depth_m))).collect();
+        frame.curve = frame
+            .profile
+            .iter()
+            .map(|(depth_m, temp_c)| (frame.temp_x(*temp_c), frame.y(*depth_m)))
+            .collect();
         Some(frame)
     }
 
@@ -241,7 +244,8 @@ impl Frame {
     /// x of the profile line at a depth; beyond its ends, its ends.
     pub fn curve_x(&self, depth_m: f64) -> Option<f64> {
         let below = self.profile.partition_point(|(depth, _)| *depth <= depth_m);
-        let (lower, upper) = (self.profile.get(below), below.checked_sub(1).and_then(|i| self.profile.get(i)));
+        let (lower, upper) =
+            (self.profile.get(below), below.checked_sub(1).and_then(|i| self.profile.get(i)));
         let temp_c = match (upper, lower) {
             (Some((top_m, top_c)), Some((bottom_m, bottom_c))) => {
                 top_c + (bottom_c - top_c) * (depth_m - top_m) / (bottom_m - top_m)
@@ -305,7 +309,13 @@ impl Vertical {
                 let bed_m = bed_m.max(last_reading_m);
                 let px_per_m = scale(bed_m, 0.12, 6.0 * u).min(deep_px / least_m.max(bed_m));
                 let max_depth_m = deep_px / px_per_m;
-                Vertical { px_per_m, max_depth_m, floor_m: bed_m, floor: Floor::Bed, last_m: last_m.min(bed_m) }
+                Vertical {
+                    px_per_m,
+                    max_depth_m,
+                    floor_m: bed_m,
+                    floor: Floor::Bed,
+                    last_m: last_m.min(bed_m),
+                }
             }
             None => {
                 let px_per_m = scale(axis_m, 0.3, 24.0 * u);
@@ -322,8 +332,8 @@ impl Vertical {
 
 fn temperatures<'a>(points: impl Iterator<Item = &'a Point>, profile: &[(f64, f64)]) -> (f64, f64) {
     let temps = points.map(|point| point.temp_c).chain(profile.iter().map(|(_, temp_c)| *temp_c));
-    let (coldest, warmest) =
-        temps.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), temp_c| (low.min(temp_c), high.max(temp_c)));
+    let (coldest, warmest) = temps
+        .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), temp_c| (low.min(temp_c), high.max(temp_c)));
     temperature_scale(coldest, warmest)
 }
 

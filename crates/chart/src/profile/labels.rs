@@ -43,7 +43,9 @@ impl<'a> Labels<'a> {
         let mut room = right - left - 2.0 * inset;
         match (self.side, curve) {
             (Side::Left, Some((leftmost, _))) => room = room.min(leftmost - left - inset - 14.0 * frame.u),
-            (Side::Right, Some((_, rightmost))) => room = room.min(right - inset - rightmost - 14.0 * frame.u),
+            (Side::Right, Some((_, rightmost))) => {
+                room = room.min(right - inset - rightmost - 14.0 * frame.u)
+            }
             _ => {}
         }
         for (y, from, to) in &self.short_lines {
@@ -157,12 +159,19 @@ impl<'a> Labels<'a> {
         if layers.bands.is_empty() {
             let middle = (self.frame.surface_y + self.frame.floor_y) / 2.0;
             let steps = [0.0, -2.0, 2.0, -4.0, 4.0].map(|step| middle + step * fine);
-            self.put(pen, &steps, &[&joined(&words.column_words), words.column_words.first().map_or("", |w| w)], strong);
+            self.put(
+                pen,
+                &steps,
+                &[&joined(&words.column_words), words.column_words.first().map_or("", |w| w)],
+                strong,
+            );
             return;
         }
         for band in &layers.bands {
             let text = match (layers.water, band.kind) {
-                (Water::Mixed, _) | (Water::WarmOnly, Kind::Warm) | (_, Kind::Ice) => joined(&words.column_words),
+                (Water::Mixed, _) | (Water::WarmOnly, Kind::Warm) | (_, Kind::Ice) => {
+                    joined(&words.column_words)
+                }
                 (Water::UnderIce, _) => joined(&words.column_lower),
                 (Water::WarmOnly, _) => continue,
                 (_, Kind::Warm) => words.epilimnion.0.clone(),
@@ -176,11 +185,11 @@ impl<'a> Labels<'a> {
                 Kind::Steep | Kind::Deep if matches!(layers.water, Water::Layers { .. }) => {
                     let baseline = if band.kind == Kind::Steep { bottom - 6.0 * u } else { top + fine * 1.7 };
                     let frame = self.frame;
-                    let clear = frame
-                        .curve_between(baseline - fine, baseline + fine * 0.3)
-                        .is_none_or(|(_, rightmost)| {
+                    let clear = frame.curve_between(baseline - fine, baseline + fine * 0.3).is_none_or(
+                        |(_, rightmost)| {
                             rightmost + 10.0 * u + width(&text, look.face, look.size) < frame.plot.1 - 6.0 * u
-                        });
+                        },
+                    );
                     if clear && baseline - fine > top && baseline < bottom {
                         pen.text(frame.plot.1 - 6.0 * u, baseline, &text, look.at(Anchor::End));
                     }

@@ -183,7 +183,8 @@ impl Layers {
             let (low, at, high) = (frame.y(edge.low_m), frame.y(edge.at_m), frame.y(edge.high_m));
             let (above, below) = (edge.above.tint(pen.roles), edge.below.tint(pen.roles));
             for slice in 0..SLICES {
-                let (near, far) = (f64::from(slice) / f64::from(SLICES), f64::from(slice + 1) / f64::from(SLICES));
+                let (near, far) =
+                    (f64::from(slice) / f64::from(SLICES), f64::from(slice + 1) / f64::from(SLICES));
                 let part = (near + far) / 2.0;
                 let up = (at - low) / f64::from(SLICES);
                 pen.rect(left, low + (at - low) * near, right - left, up, faint(below, part * 0.5));
@@ -229,12 +230,9 @@ fn water(found: &Found, only_today: bool) -> Water {
 fn line(found: &Found, water: Water, only_today: Option<WarmLayerToday>) -> Option<Line> {
     let line = match (water, only_today) {
         (Water::Mixed, _) => return None,
-        (Water::WarmOnly, Some(today)) => Line {
-            at_m: today.value_m,
-            low_m: today.span_top_m,
-            high_m: today.span_bottom_m,
-            tellable: true,
-        },
+        (Water::WarmOnly, Some(today)) => {
+            Line { at_m: today.value_m, low_m: today.span_top_m, high_m: today.span_bottom_m, tellable: true }
+        }
         _ => {
             let fast = if water == Water::UnderIce { found.fastest_warming } else { found.thermocline }?;
             Line {

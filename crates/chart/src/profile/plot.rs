@@ -105,7 +105,8 @@ pub(super) fn step_words(pen: &mut Pen, frame: &Frame, picture: &Picture) {
         let clear = wide / 2.0 + 12.0 * u;
         middle = if cools { middle.max(rightmost + clear) } else { middle.min(leftmost - clear) };
     }
-    let middle = middle.clamp(frame.plot.0 + wide / 2.0, (frame.plot.1 - wide / 2.0).max(frame.plot.0 + wide / 2.0));
+    let middle =
+        middle.clamp(frame.plot.0 + wide / 2.0, (frame.plot.1 - wide / 2.0).max(frame.plot.0 + wide / 2.0));
     pen.tag(middle, baseline, &words.drop, look.at(Anchor::Middle));
     let (x, anchor) = if cools { (x_top + 7.0 * u, Anchor::Start) } else { (x_top - 7.0 * u, Anchor::End) };
     pen.tag(x, (top + bottom) / 2.0 + fine * 0.35, &words.thickness, look.at(anchor));

@@ -3,7 +3,7 @@
 use super::cover;
 use super::frame::{Across, Frame};
 use super::layers::{Band, Kind, Layers, Water, open_end_y};
-use crate::pen::{Anchor, Area, Pen, Type};
+use crate::pen::{Anchor, Area, Pen};
 use crate::picture::{Middle, Picture, Words};
 
 /// Lines of a word and its gloss are this far apart, in sizes of the smallest text.
@@ -51,7 +51,7 @@ fn found(pen: &mut Pen, frame: &Frame, layers: &Layers, column: Across, words: &
     match layers.water {
         Water::Words => {
             let (top, bottom) = beside_the_line(frame, layers);
-            block(pen, frame, column, (top, bottom), &words.column_words, pen.roles.ink, Align::Middle);
+            block(pen, frame, column, (top, bottom), &words.column_words, pen.roles.ink, Look::Middle);
         }
         _ => {
             for band in &layers.bands {
@@ -62,7 +62,7 @@ fn found(pen: &mut Pen, frame: &Frame, layers: &Layers, column: Across, words: &
     if layers.water == Water::WarmOnly {
         if let Some(steep) = layers.bands.last() {
             let area = (frame.y(steep.bottom_m), frame.floor_y);
-            block(pen, frame, room, area, &words.column_lower, pen.roles.ink_2, Align::Start);
+            block(pen, frame, room, area, &words.column_lower, pen.roles.ink_2, Look::Start);
         }
     }
     if let Some(today) = layers.today {
@@ -72,7 +72,7 @@ fn found(pen: &mut Pen, frame: &Frame, layers: &Layers, column: Across, words: &
             pen.level_dashed(left, right, y, ink, pen.roles.rule_u, (2.0, 3.0));
         }
         pen.rect(left + lane, top + 2.0 * u, right - left - lane, bottom - top - 4.0 * u, pen.roles.warm);
-        block(pen, frame, room, (top, bottom), &words.column_warm_today, ink, Align::Start);
+        block(pen, frame, room, (top, bottom), &words.column_warm_today, ink, Look::Start);
     }
 }
 
@@ -111,20 +111,26 @@ fn band_words(pen: &mut Pen, frame: &Frame, layers: &Layers, band: &Band, room: 
         area = if below.1 - below.0 >= (above.1 - above.0).min(frame.fine * 2.4) { below } else { above };
     }
     let ink = band.kind.ink(pen.roles);
-    if block(pen, frame, room, area, &lines, ink, Align::Start) {
+    let look = if layers.water == Water::Mixed { Look::AllStrong } else { Look::Start };
+    if block(pen, frame, room, area, &lines, ink, look) {
         return;
     }
     // Two lines have no room: the name alone.
-    block(pen, frame, room, area, lines.get(..1).unwrap_or(&[]), ink, Align::Start);
+    block(pen, frame, room, area, lines.get(..1).unwrap_or(&[]), ink, look);
 }
 
+/// How a block of words is set.
 #[derive(Clone, Copy, PartialEq, Eq)]
-enum Align {
+enum Look {
+    /// A name and its gloss.
     Start,
+    /// One sentence: every line strong.
+    AllStrong,
+    /// A name and its gloss, centred.
     Middle,
 }
 
-/// Words in the middle of an area, the first line strong; nothing, and `false`, where they do not fit.
+/// Words in the middle of an area; nothing, and `false`, where they do not fit.
 fn block(
     pen: &mut Pen,
     frame: &Frame,
@@ -132,7 +138,7 @@ fn block(
     (top, bottom): (f64, f64),
     lines: &[String],
     ink: crate::theme::Colour,
-    align: Align,
+    look: Look,
 ) -> bool {
     let strong = pen.strong();
     let lines = cover::fitting(lines, right - left, strong.face, strong.size);
@@ -140,14 +146,14 @@ fn block(
     if lines.is_empty() || (lines.len() as f64 - 0.2) * step > bottom - top {
         return false;
     }
-    let (x, anchor) = match align {
-        Align::Start => (left, Anchor::Start),
-        Align::Middle => ((left + right) / 2.0, Anchor::Middle),
+    let (x, anchor) = match look {
+        Look::Start | Look::AllStrong => (left, Anchor::Start),
+        Look::Middle => ((left + right) / 2.0, Anchor::Middle),
     };
     let first = (top + bottom) / 2.0 - (lines.len() as f64 - 1.0) * step / 2.0 + frame.fine * 0.35;
     for (place, line) in lines.iter().enumerate() {
-        let look: Type = if place == 0 { strong } else { pen.plain() };
-        pen.text(x, first + place as f64 * step, line, look.at(anchor).ink(ink));
+        let kind = if place == 0 || look == Look::AllStrong { strong } else { pen.plain() };
+        pen.text(x, first + place as f64 * step, line, kind.at(anchor).ink(ink));
     }
     true
 }

@@ -335,7 +335,22 @@ fn log() -> Vec<Case> {
         picture.profile = picture.points.iter().map(|point| (point.depth_m, point.temp_c)).collect();
         Picture { least_depth_m: 9.5, ..picture }
     };
+    // The curve goes to and fro down to the bed: the key has no room in the plot.
+    let zigzag = {
+        let mut picture = readings(&SUMMER, Some(9.8));
+        let other = |place: usize| if place.is_multiple_of(2) { 9.0 } else { 22.5 };
+        picture.profile.iter_mut().enumerate().skip(10).for_each(|(place, at)| at.1 = other(place));
+        picture
+    };
+    let deep_lake = {
+        let mut picture = readings(&DEEP, None);
+        picture.points.iter_mut().for_each(|point| point.depth_m *= 8.0);
+        picture.profile.iter_mut().for_each(|at| at.0 *= 8.0);
+        picture
+    };
     vec![
+        Case { size: LOG, ..case("log-key-in-a-row", zigzag) },
+        Case { size: LOG, ..case("log-240-m", deep_lake) },
         log_two_doubts(),
         Case { size: LOG, ..case("log-empty", empty) },
         Case { size: LOG, ..case("log-one-column", one) },
@@ -344,11 +359,7 @@ fn log() -> Vec<Case> {
 }
 
 fn profile_before() -> Vec<Case> {
-    let soft = Marks {
-        mixed: at(2.5, Some(0.5)),
-        thermocline: at(4.0, Some(0.5)),
-        deep: at(6.0, Some(1.0)),
-    };
+    let soft = Marks { mixed: at(2.5, Some(0.5)), thermocline: at(4.0, Some(0.5)), deep: at(6.0, Some(1.0)) };
     let unset = Picture { marks: Some(Marks::default()), ..marking() };
     let with_cursor = Picture { marks: Some(soft), cursor: Some(10), ..marking() };
     let close = Picture { marks: marks(3.4, 3.8, 4.1), ..marking() };
@@ -372,10 +383,7 @@ fn profile_found() -> Vec<Case> {
         let tick = |depth_m: f64| RuleTick { depth_m, in_hand: None };
         let mut rules: Vec<RuleTick> = [2.5, 2.684, 2.75, 3.75, 3.79, 3.875].map(tick).into();
         rules.push(RuleTick { depth_m: 2.17, in_hand: Some(format!("0.1 kg per m³ denser: 2.2{m}")) });
-        Case {
-            words: summer_words(),
-            ..case("profile-other-rules", Picture { rules, ..summer_found() })
-        }
+        Case { words: summer_words(), ..case("profile-other-rules", Picture { rules, ..summer_found() }) }
     });
     all.push({
         let result = Found { state: State::Mixed, ..NOTHING };
@@ -402,11 +410,7 @@ fn profile_found() -> Vec<Case> {
         }
     });
     all.push({
-        let wide = Thermocline {
-            tellable: false,
-            in_one_piece: false,
-            ..thermocline(5.75, (1.5, 8.0), 0.8)
-        };
+        let wide = Thermocline { tellable: false, in_one_piece: false, ..thermocline(5.75, (1.5, 8.0), 0.8) };
         let result =
             Found { state: State::Weak, thermocline: Some(wide), mixed_layer: mixed_at(3.875), ..NOTHING };
         let words = Words {
@@ -464,8 +468,7 @@ fn layers_of_today(only: impl Fn(Mark, Mark) -> Option<Marks>) -> Vec<Case> {
             bottom_m: 1.5,
             only: true,
         };
-        let result =
-            Found { warm_layer_today: Some(today), mixed_layer: mixed_at(0.916667), ..NOTHING };
+        let result = Found { warm_layer_today: Some(today), mixed_layer: mixed_at(0.916667), ..NOTHING };
         let strip = open(looked(bars(&NEAR_SURFACE), None, Some((0.5, 1.5))));
         let name = "today’s warm layer";
         let words = Words {
@@ -533,11 +536,8 @@ fn ends_and_sizes(only: impl Fn(Mark, Mark) -> Option<Marks>) -> Vec<Case> {
         Case { words: found_words("8.25", "8.0 to 9.0", "5.1"), ..case("profile-30-m", picture) }
     };
     let fine = {
-        let line = Thermocline {
-            step_top_m: 1.0,
-            step_bottom_m: 1.25,
-            ..thermocline(1.125, (1.0, 1.25), 6.8)
-        };
+        let line =
+            Thermocline { step_top_m: 1.0, step_bottom_m: 1.25, ..thermocline(1.125, (1.0, 1.25), 6.8) };
         let result = Found {
             thermocline: Some(line),
             metalimnion: Some(metalimnion((0.5, 0.25, 0.75), (1.75, 1.5, 2.0))),
@@ -633,5 +633,8 @@ fn themes() -> Vec<Case> {
 
 /// Every case, in a fixed order, names unique.
 pub fn all() -> Vec<Case> {
-    [log(), profile_before(), profile_found(), question_cases(), phone(), themes()].into_iter().flatten().collect()
+    [log(), profile_before(), profile_found(), question_cases(), phone(), themes()]
+        .into_iter()
+        .flatten()
+        .collect()
 }

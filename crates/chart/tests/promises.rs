@@ -1,0 +1,405 @@
+//! What a picture promises whatever is in it: pixels stand for values, the cover holds no answer, nothing breaks it.
+
+mod cases;
+
+use cases::*;
+use layercast_chart::*;
+use layercast_core::{Leg, MixedLayer, State};
+
+fn drawn(case: &Case) -> (String, Placement) {
+    svg(&case.picture, case.theme, case.size, &case.words, case.name).expect("SVG never fails")
+}
+
+/// The texts of a document, in its order.
+fn texts(document: &str) -> Vec<&str> {
+    let text = |part: &'static str| document.split(part).skip(1);
+    text("<text ")
+        .filter_map(|after| after.split_once(">\n")?.1.split_once("\n</text>").map(|(text, _)| text))
+        .collect()
+}
+
+fn attribute<'a>(tag: &'a str, name: &str) -> &'a str {
+    tag.split_once(&format!(" {name}=\""))
+        .and_then(|(_, after)| after.split_once('"'))
+        .map_or("", |(value, _)| value)
+}
+
+/// First points, in CSS pixels, of the polygons with this fill.
+fn tips(document: &str, fill: &str) -> Vec<(f64, f64)> {
+    let first = |tag: &str| {
+        let (x, y) = attribute(tag, "points").split(' ').next()?.split_once(',')?;
+        Some((x.parse::<f64>().ok()? / 4.0, y.parse::<f64>().ok()? / 4.0))
+    };
+    document
+        .split("<polygon")
+        .skip(1)
+        .filter(|tag| attribute(tag, "fill") == fill)
+        .filter_map(first)
+        .collect()
+}
+
+#[test]
+fn pixels_stand_for_values() {
+    for case in all() {
+        let (_, at) = drawn(&case);
+        let (left, right) = at.plot_x_px;
+        let (low_c, high_c) = at.temp_c;
+        assert_eq!(at.points_px.len(), case.picture.points.len(), "{}", case.name);
+        for (point, (x, y)) in case.picture.points.iter().zip(&at.points_px) {
+            let depth_m = (y - at.surface_y_px) / at.px_per_m;
+            let temp_c = low_c + (x - left) / (right - left) * (high_c - low_c);
+            assert!((depth_m - point.depth_m).abs() < 1e-9, "{}: {depth_m} for {point:?}", case.name);
+            assert!((temp_c - point.temp_c).abs() < 1e-9, "{}: {temp_c} for {point:?}", case.name);
+            assert!(depth_m <= at.max_depth_m && (left..=right).contains(x), "{}", case.name);
+        }
+        assert!(at.max_depth_m >= case.picture.least_depth_m, "{}", case.name);
+    }
+}
+
+#[test]
+fn the_tips_of_the_triangles_touch_their_readings() {
+    let case = case("tips", readings(&SUMMER, Some(9.8)));
+    let (document, at) = drawn(&case);
+    // `down` of the day theme; the last such triangle is the key's.
+    let mut tips = tips(&document, "#0B5B92");
+    tips.pop();
+    let readings: Vec<(f64, f64)> = case
+        .picture
+        .points
+        .iter()
+        .zip(&at.points_px)
+        .filter(|(point, _)| point.leg == Leg::Down)
+        .map(|(_, px)| *px)
+        .collect();
+    assert_eq!(tips.len(), readings.len());
+    for (tip, reading) in tips.iter().zip(&readings) {
+        assert!(
+            (tip.0 - reading.0).abs() <= 0.125 && (tip.1 - reading.1).abs() <= 0.125,
+            "{tip:?} {reading:?}"
+        );
+    }
+}
+
+#[test]
+fn a_log_and_its_table_share_half_metres_of_24_px() {
+    let (_, at) = drawn(&log_two_doubts());
+    assert!((at.px_per_m * 0.5 - 24.0).abs() < 0.25, "{}", at.px_per_m);
+}
+
+#[test]
+fn columns_stand_side_by_side() {
+    for case in all() {
+        let (_, at) = drawn(&case);
+        let order = [
+            at.yours_x_px,
+            at.middle_x_px,
+            at.plot_x_px,
+            at.strip_x_px,
+            (case.size.width_px, case.size.width_px),
+        ];
+        for pair in order.windows(2) {
+            assert!(pair[0].0 <= pair[0].1, "{}: {order:?}", case.name);
+            let empty = pair[0].0 == pair[0].1;
+            assert!(empty || pair[0].1 <= pair[1].0, "{}: {order:?}", case.name);
+        }
+    }
+}
+
+#[test]
+fn grips_never_touch_and_stay_in_their_order() {
+    let depths = [0.0, 0.1, 0.2, 3.4, 3.8, 4.1, 9.3, 9.5, 9.8];
+    for mixed in depths {
+        for thermocline in depths.into_iter().filter(|depth| *depth >= mixed) {
+            for deep in depths.into_iter().filter(|depth| *depth >= thermocline) {
+                let picture = Picture { marks: marks(mixed, thermocline, deep), ..marking() };
+                let (_, at) = drawn(&case("grips", picture));
+                let y = at.grips_y_px.map(|y| y.expect("placed"));
+                let foot = at.surface_y_px + 9.8 * at.px_per_m;
+                assert!(
+                    y[1] - y[0] > 28.0 - 0.01 && y[2] - y[1] > 28.0 - 0.01,
+                    "{mixed} {thermocline} {deep}: {y:?}"
+                );
+                assert!(y[2] <= foot + 1e-9, "{y:?}");
+            }
+        }
+    }
+}
+
+#[test]
+fn a_grip_alone_stands_at_its_depth_and_a_refused_one_nowhere() {
+    let picture = Picture {
+        marks: Some(Marks { mixed: at(2.0, None), thermocline: Mark::Refused, deep: Mark::Unset }),
+        ..marking()
+    };
+    let (_, at) = drawn(&case("grips", picture));
+    let depth = |y: f64| (y - at.surface_y_px) / at.px_per_m;
+    assert!((depth(at.grips_y_px[0].expect("placed")) - 2.0).abs() < 1e-9);
+    assert_eq!(at.grips_y_px[1], None);
+    assert!(depth(at.grips_y_px[2].expect("parked")) > 9.0, "stacked at the foot");
+}
+
+/// Words as they would be if somebody passed what was found too early.
+fn tempting_words() -> Words {
+    Words {
+        column_words: vec!["Mixed all the way down".into()],
+        column_lower: vec!["Even water".into()],
+        ..summer_words()
+    }
+}
+
+#[test]
+fn a_covered_picture_holds_no_answer() {
+    let plain = Case { words: english(), ..case("covered", marking()) };
+    let tempted = Case { words: tempting_words(), ..case("covered", marking()) };
+    let (document, _) = drawn(&tempted);
+    assert_eq!(document, drawn(&plain).0, "words of what was found change nothing");
+    for found in
+        ["3.75", "2.7", "6.5", "could be", "thermocline", "Epilimnion", "Metalimnion", "Mixed", "Even"]
+    {
+        assert!(
+            !texts(&document).iter().any(|text| text.contains(found)),
+            "{found} is written under the cover"
+        );
+    }
+    // Tints, patterns and bars of the day theme.
+    for colour in ["#FCEFD4", "#DCEAD6", "#CBDFEE", "#8A5606", "#39693F", "#1C5A8A", "#5B7783"] {
+        assert!(!document.contains(colour), "{colour} is drawn under the cover");
+    }
+}
+
+#[test]
+fn the_axis_over_the_cover_is_the_callers() {
+    for (scale_c_per_m, expected) in [(6.0, ["0", "2", "4", "6"]), (12.0, ["0", "4", "8", "12"])] {
+        let strip = Strip::Covered { scale_c_per_m, open: Vec::new() };
+        let (document, at) = drawn(&case("covered", Picture { strip, ..marking() }));
+        let over: Vec<&str> = document
+            .split("<text ")
+            .skip(1)
+            .filter(|tag| {
+                attribute(&format!(" {tag}"), "y").parse().is_ok_and(|y: f64| y > 100.0 && y < 200.0)
+            })
+            .filter(|tag| {
+                attribute(&format!(" {tag}"), "x")
+                    .parse()
+                    .is_ok_and(|x: f64| x / 4.0 >= at.strip_x_px.0 - 1.0)
+            })
+            .filter_map(|tag| tag.split_once(">\n")?.1.split('\n').next())
+            .collect();
+        assert_eq!(over, expected);
+    }
+}
+
+#[test]
+fn only_the_bars_that_are_open_have_numbers() {
+    let open: Vec<Bar> = bars(&SUMMER).into_iter().filter(|bar| bar.top_m == 4.0).collect();
+    let strip = Strip::Covered { scale_c_per_m: 6.0, open };
+    let picture = Picture { middle: Middle::None, strip, ..marking() };
+    let (document, _) = drawn(&case("own", picture));
+    let with_point: Vec<&str> =
+        texts(&document).into_iter().filter(|text| text.contains('.') && !text.contains('m')).collect();
+    assert_eq!(with_point, ["4.5"]);
+}
+
+#[test]
+fn numbers_have_the_readers_signs() {
+    let case = Case { words: spanish(), ..case("spanish", summer_found()) };
+    let (document, _) = drawn(&case);
+    assert!(texts(&document).contains(&"5,0"), "a decimal comma");
+    assert!(texts(&document).iter().all(|text| !text.contains('.') || text.contains("Prof.")));
+    let mixed = all().into_iter().find(|case| case.name == "profile-mixed").expect("a case");
+    let (document, _) = drawn(&mixed);
+    assert!(texts(&document).contains(&"−0.2"), "a true minus");
+    assert!(texts(&document).iter().all(|text| !text.contains('-')));
+}
+
+#[test]
+fn found_words_stand_clear_of_one_another() {
+    for case in all().into_iter().filter(|case| case.picture.found.is_some()) {
+        let (document, at) = drawn(&case);
+        let mut baselines: Vec<f64> = document
+            .split("<text ")
+            .skip(1)
+            .filter(|tag| {
+                let x = attribute(&format!(" {tag}"), "x").parse::<f64>().unwrap_or(0.0) / 4.0;
+                let inset =
+                    if case.size.layout == Layout::Phone { 5.0 } else { 10.0 } * case.size.root_px / 16.0;
+                (x - at.plot_x_px.0 - inset).abs() < 0.2
+            })
+            .map(|tag| attribute(&format!(" {tag}"), "y").parse::<f64>().unwrap_or(0.0) / 4.0)
+            .collect();
+        baselines.sort_by(f64::total_cmp);
+        for pair in baselines.windows(2) {
+            assert!(pair[1] - pair[0] > 12.0 * case.size.root_px / 16.0, "{}: {baselines:?}", case.name);
+        }
+    }
+}
+
+const WILD: [f64; 12] = [
+    f64::NAN,
+    f64::INFINITY,
+    f64::NEG_INFINITY,
+    f64::MAX,
+    f64::MIN,
+    1e300,
+    -1e12,
+    1e6,
+    f64::MIN_POSITIVE,
+    -0.0,
+    0.0,
+    9.5,
+];
+
+/// Every number of a picture is `a` or `b`.
+fn wild_picture(a: f64, b: f64) -> Picture {
+    let mut thermocline = thermocline(a, (b, a), b);
+    thermocline.step_top_m = b;
+    let mixed_layer = MixedLayer::At { value_m: b, low_m: a, high_m: b, target_c: a, between_m: (a, b) };
+    let today = layercast_core::WarmLayerToday {
+        value_m: a,
+        span_top_m: b,
+        span_bottom_m: a,
+        top_m: b,
+        bottom_m: a,
+        only: false,
+    };
+    let found = Found {
+        thermocline: Some(thermocline),
+        metalimnion: Some(metalimnion((a, b, a), (b, a, b))),
+        mixed_layer: Some(mixed_layer),
+        warm_layer_today: Some(today),
+        ..NOTHING
+    };
+    let point = |depth_m: f64, temp_c: f64, leg: Leg| Point { depth_m, temp_c, leg };
+    let bar = |look: BarLook| Bar { top_m: a, bottom_m: b, c_per_m: a, look };
+    Picture {
+        points: vec![
+            point(a, b, Leg::Down),
+            point(b, a, Leg::Up),
+            point(a, a, Leg::Unknown),
+            point(1.0, a, Leg::Up),
+        ],
+        profile: vec![(a, b), (b, a), (1.0, a), (2.0, b), (b, 4.0), (a, 4.0)],
+        bed_m: Some(b),
+        least_depth_m: a,
+        marks: Some(Marks { mixed: at(a, Some(b)), thermocline: at(b, Some(a)), deep: at(a, None) }),
+        marks_short: a > b,
+        from_to_m: (a == b).then_some((a, b)),
+        middle: Middle::Rules,
+        found: Some(found),
+        strip: Strip::Open {
+            scale_c_per_m: b,
+            bars: vec![
+                bar(BarLook::Plain),
+                bar(BarLook::Steepest),
+                bar(BarLook::Steep),
+                bar(BarLook::WarmToday),
+            ],
+        },
+        strip_gains: None,
+        step: Some(StepInHand {
+            top_m: a,
+            bottom_m: b,
+            explained: Some(StepWords { drop: "1".into(), thickness: "2".into(), top_c: a, bottom_c: b }),
+        }),
+        doubts: vec![DoubtAt { depth_m: a, words: "odd".into() }],
+        rules: vec![RuleTick { depth_m: b, in_hand: Some("rule".into()) }],
+        cursor: Some(2),
+        heavier_above_m: Some((a, b)),
+        grips: true,
+    }
+}
+
+fn is_sound(document: &str, at: &Placement) -> bool {
+    let pairs = [at.yours_x_px, at.plot_x_px, at.strip_x_px, at.middle_x_px, at.temp_c];
+    !document.contains("NaN")
+        && !document.contains("inf")
+        && [at.surface_y_px, at.px_per_m, at.max_depth_m].iter().all(|value| value.is_finite())
+        && pairs.iter().all(|(a, b)| a.is_finite() && b.is_finite())
+        && at.grips_y_px.iter().flatten().all(|y| y.is_finite())
+}
+
+#[test]
+fn wild_numbers_break_nothing() {
+    let states =
+        [State::Stratified, State::Weak, State::Mixed, State::Inverse, State::Unstable, State::TooFew];
+    for a in WILD {
+        for b in WILD {
+            for (place, state) in states.into_iter().enumerate() {
+                let layout = [Layout::Wide, Layout::Log, Layout::Narrow, Layout::Phone][place % 4];
+                let mut picture = wild_picture(a, b);
+                if let Some(found) = &mut picture.found {
+                    found.state = state;
+                    found.fastest_warming = found.thermocline;
+                }
+                let case = Case {
+                    size: Size { layout, ..PROFILE },
+                    words: tempting_words(),
+                    ..case("wild", picture)
+                };
+                let (document, at) = drawn(&case);
+                assert!(is_sound(&document, &at), "{a} {b} {state:?}: {at:?}");
+            }
+        }
+    }
+}
+
+#[test]
+fn wild_sizes_give_blank_paper_or_a_picture() {
+    let sides = [0.0, 5.0, 100.0, 180.0, 400.0, f64::NAN, f64::INFINITY, -3.0, 1e9];
+    for width_px in sides {
+        for height_px in sides {
+            for root_px in [16.0, 0.0, f64::NAN, 1e9] {
+                for layout in [Layout::Wide, Layout::Phone, Layout::Log] {
+                    let size = Size { width_px, height_px, root_px, scale: f64::NAN, layout };
+                    let case = Case { size, words: summer_words(), ..case("size", summer_found()) };
+                    let (document, at) = drawn(&case);
+                    assert!(is_sound(&document, &at), "{size:?}: {at:?}");
+                }
+            }
+        }
+    }
+    let (_, at) = drawn(&Case { size: Size { width_px: 5.0, ..PROFILE }, ..case("size", summer_found()) });
+    assert_eq!(at, Placement::default());
+}
+
+#[test]
+fn equal_depths_and_single_readings_are_drawn() {
+    let point = |depth_m: f64| Point { depth_m, temp_c: 4.0, leg: Leg::Down };
+    for depths in [vec![0.0], vec![3.0; 10_000], vec![0.0; 5], vec![-2.0], Vec::new()] {
+        let picture = Picture {
+            points: depths.iter().copied().map(point).collect(),
+            profile: depths.iter().map(|depth_m| (*depth_m, 4.0)).collect(),
+            ..readings(&SUMMER, None)
+        };
+        let (document, at) = drawn(&case("equal", picture));
+        assert!(is_sound(&document, &at), "{at:?}");
+        let inside = depths.iter().filter(|depth_m| **depth_m >= 0.0).count();
+        assert_eq!(at.points_px.iter().filter(|(x, _)| x.is_finite()).count(), inside);
+    }
+}
+
+#[test]
+fn many_readings_grow_the_picture_in_proportion() {
+    let with = |count: usize| {
+        let at = |place: usize| place as f64 * 30.0 / count as f64;
+        let temp_c = |place: usize| 20.0 - at(place) / 3.0 + (place % 7) as f64 * 0.05;
+        let point = |place: usize| Point { depth_m: at(place), temp_c: temp_c(place), leg: Leg::Down };
+        let bar = |place: usize| Bar {
+            top_m: at(place),
+            bottom_m: at(place + 1),
+            c_per_m: (temp_c(place) - temp_c(place + 1)) * count as f64 / 30.0,
+            look: BarLook::Plain,
+        };
+        let picture = Picture {
+            points: (0..count).map(point).collect(),
+            profile: (0..count).map(|place| (at(place), temp_c(place))).collect(),
+            strip: Strip::Open { scale_c_per_m: 8.0, bars: (0..count - 1).map(bar).collect() },
+            ..summer_found()
+        };
+        let (document, placement) = drawn(&case("many", picture));
+        assert!(is_sound(&document, &placement));
+        document.len()
+    };
+    let (some, many) = (with(10_000), with(100_000));
+    assert!(many < some * 11, "{some} bytes for 10,000, {many} for 100,000");
+}
