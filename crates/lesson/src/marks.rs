@@ -90,8 +90,11 @@ pub fn typed_give_m(text: &str) -> Option<f64> {
     typed_depth_m(text).filter(|value| *value >= 0.0)
 }
 
-/// The neighbour above and below that are placed.
-fn neighbours(marks: &MarkDocs, mark: MarkName) -> (Option<(MarkName, f64)>, Option<(MarkName, f64)>) {
+/// A placed neighbour: which, and its depth in metres.
+type Neighbour = Option<(MarkName, f64)>;
+
+/// The neighbours above and below that are placed.
+fn neighbours(marks: &MarkDocs, mark: MarkName) -> (Neighbour, Neighbour) {
     let at = |name: MarkName| {
         let doc = marks.get(name);
         doc.depth_m.filter(|_| !doc.refused).map(|depth_m| (name, depth_m))

@@ -143,6 +143,12 @@ pub struct LogView {
     pub not_yet: Option<Said>,
     /// Depth of the bed as typed.
     pub bed_text: String,
+    /// How many rows are not listed, in a very long cast.
+    pub more_rows: Option<Said>,
+    /// How many doubts are not listed yet.
+    pub more_doubts: Option<Said>,
+    /// How many decisions are not listed.
+    pub more_settled: Option<Said>,
 }
 
 /// The choice of a way.
@@ -303,6 +309,8 @@ pub struct ProfileView {
     pub rules: Vec<RuleGroup>,
     /// Readings as a table.
     pub table: Vec<ReadingRow>,
+    /// How many rows are not listed, in a very long cast.
+    pub more_rows: Option<Said>,
 }
 
 /// One mark.

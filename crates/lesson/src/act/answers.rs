@@ -61,10 +61,9 @@ impl InHand {
 /// Types into a field.
 pub fn set_field(notebook: &mut Notebook, question: usize, field: &str, text: &str) {
     let Some(hand) = InHand::new(notebook, question) else { return };
-    if let Some(answer) = hand.answer_mut(notebook) {
-        if answer.draft.len() < MOST_FIELDS || answer.draft.contains_key(field) {
-            answer.draft.insert(kept(field, MOST_CELL_CHARS), kept(text, MOST_CELL_CHARS));
-        }
+    let Some(answer) = hand.answer_mut(notebook) else { return };
+    if answer.draft.len() < MOST_FIELDS || answer.draft.contains_key(field) {
+        answer.draft.insert(kept(field, MOST_CELL_CHARS), kept(text, MOST_CELL_CHARS));
     }
 }
 

@@ -1,62 +1,83 @@
 //! What the page shows of a notebook, screen by screen.
 
+mod alt;
+mod doubts;
+mod facts;
+mod found;
+mod log;
+mod pending;
+mod profile;
+mod questions;
+mod rows;
+mod rules;
+mod verdict;
+
 use crate::action::Action;
-use crate::document::{Notebook, Screen};
+use crate::document::Notebook;
 use crate::prepared::{Prepared, prepare};
-use crate::view::{LogView, Look, ProfileView, QuestionsView, Way};
+use crate::questions as bank;
+use crate::scene::{Shown, shown};
+use crate::view::{Look, Way};
 use layercast_core::Message;
 
-/// What the page shows.
+/// Most rows of a table, and readings the cursor walks.
+const MOST_ROWS: usize = 2000;
+/// Most doubts and decisions listed.
+const MOST_DOUBTS: usize = 50;
+
+/// What the page shows. What is covered is not in it.
 pub fn look(notebook: &Notebook) -> Look {
     look_with(notebook, &prepare(notebook))
 }
 
-/// [`look`] with an analysis at hand.
-pub fn look_with(notebook: &Notebook, _prepared: &Prepared) -> Look {
-    let go = Way {
-        label: Message::new("profile-check").into(),
-        action: Action::Go { screen: Screen::Profile, question: None },
-        main: true,
-        waits: None,
-    };
+/// [`look`] with the analysis at hand.
+pub fn look_with(notebook: &Notebook, prepared: &Prepared) -> Look {
+    let context = prepared.context(notebook);
+    let paper = bank::paper(&context);
+    let sight = Sight { notebook, prepared, context, paper: &paper, shown: shown(&context, &paper) };
     Look {
         code: notebook.code.clone(),
         water: notebook.cast.water.clone(),
         group: notebook.cast.group.clone(),
         place: notebook.place,
-        empty: notebook.cast.entries.is_empty(),
-        file_name: notebook.code.clone(),
-        log: LogView {
-            title: Message::new("log-title-empty").into(),
-            understood: None,
-            notices: Vec::new(),
-            can_reopen: false,
-            undo: None,
-            one_column: false,
-            rows: Vec::new(),
-            doubts: Vec::new(),
-            settled: Vec::new(),
-            pending: None,
-            leg_choice: None,
-            not_yet: None,
-            bed_text: String::new(),
-        },
-        profile: ProfileView {
-            not_yet: None,
-            marking: true,
-            checked: false,
-            marks: Vec::new(),
-            check: go.clone(),
-            no_layers: go,
-            early: None,
-            found: None,
-            facts: Vec::new(),
-            legs_note: None,
-            rules: Vec::new(),
-            table: Vec::new(),
-        },
-        questions: QuestionsView { not_yet: None, rail: Vec::new(), about: Vec::new(), current: None },
-        alt: Message::new("profile-alt-empty").into(),
-        readings: Vec::new(),
+        empty: notebook.cast.entries.is_empty() && notebook.pending.is_none(),
+        file_name: file_name(&notebook.code),
+        log: log::view(&sight),
+        profile: profile::view(&sight),
+        questions: questions::view(&sight),
+        alt: alt::sentence(&sight).into(),
+        readings: rows::cursor(&sight),
+    }
+}
+
+/// Everything a screen looks at.
+struct Sight<'a> {
+    notebook: &'a Notebook,
+    prepared: &'a Prepared,
+    context: bank::Context<'a>,
+    paper: &'a bank::Paper,
+    shown: Shown,
+}
+
+/// The code, without signs that file systems refuse.
+fn file_name(code: &str) -> String {
+    let name: String = code.chars().filter(|c| c.is_alphanumeric() || matches!(c, '-' | '_')).take(60).collect();
+    if name.is_empty() { "layercast".to_owned() } else { name }
+}
+
+/// A button.
+fn way(label: &'static str, action: Action) -> Way {
+    Way { label: Message::new(label).into(), action, main: false, waits: None }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_file_takes_the_codes_name() {
+        assert_eq!(file_name("C-4T7K"), "C-4T7K");
+        assert_eq!(file_name("../a:b"), "ab");
+        assert_eq!(file_name("…"), "layercast");
     }
 }

@@ -1,0 +1,259 @@
+//! Water without the three layers: mixed, under ice, unstable, warm at the surface only, too few depths.
+
+use super::layered::{mixed_layer, step_rule};
+use super::{Sight, doubts, found, item, thickness, worded};
+use crate::action::Action;
+use crate::document::{MarkName, Screen};
+use crate::numbers::{Range, WithNum, middle, rounded, temp_decimals};
+use crate::screens::verdict::{beside_none, beside_range, placed_m, refused_though_found, verdict};
+use crate::screens::way;
+use crate::view::{FoundItem, FoundView, Num, Sign};
+use layercast_core::{Message, Step, Thermocline, WarmLayerToday};
+
+/// Fewer depths than the rules need.
+pub fn too_few(sight: &Sight) -> FoundView {
+    let levels = &sight.context.analysis.profile;
+    let span_m = levels.first().zip(levels.last()).map_or(0.0, |(first, last)| last.depth_m - first.depth_m);
+    let lead = Message::new("profile-few-lead").count("count", levels.len()).depth("span", span_m);
+    found(Message::new("profile-few-title"), vec![lead, Message::new("profile-few-more")], Vec::new())
+}
+
+/// Heavier water on top: no layers until that is clear.
+pub fn unstable(sight: &Sight) -> FoundView {
+    let mut lead = Vec::new();
+    if let Some(heavier) = doubts::heavier(sight) {
+        let bottom_m = heavier.levels.last().map_or(0.0, |level| level.depth_m);
+        let id = match heavier.temp_c < heavier.under_c {
+            true => Message::new("profile-unstable-colder"),
+            false => Message::new("profile-unstable-warmer"),
+        };
+        lead.push(
+            id.depth("bottom", bottom_m)
+                .number("above", rounded(heavier.temp_c, 1), 1)
+                .number("below", rounded(heavier.under_c, 1), 1),
+        );
+    }
+    let blocks: Vec<_> = doubts::doubts(sight).into_iter().filter(doubts::Block::is_of_water).collect();
+    lead.push(match blocks.is_empty() {
+        true => Message::new("profile-unstable-kept"),
+        false => Message::new("profile-unstable-either"),
+    });
+    let mut view = found(Message::new("profile-unstable-title"), lead, Vec::new());
+    view.doubts = blocks.into_iter().map(|block| block.view).collect();
+    for doubt in &mut view.doubts {
+        doubt.ways.push(way("log-look-at-the-table", Action::Go { screen: Screen::Log, question: None }));
+        doubt.type_entry = None;
+    }
+    view
+}
+
+/// Colder on top: fastest warming and fastest gain of density, no mixed layer.
+pub fn inverse(sight: &Sight) -> FoundView {
+    let analysis = sight.context.analysis;
+    let mut lead = Vec::new();
+    if let (Some(first), Some(last)) = (analysis.profile.first(), analysis.profile.last()) {
+        lead.push(
+            Message::new("profile-ice-lead")
+                .number("top", rounded(first.temp_c, 1), 1)
+                .number("bottom", rounded(last.temp_c, 1), 1),
+        );
+    }
+    let mut items = Vec::new();
+    if let Some(told) = &analysis.fastest_warming {
+        items.push(fastest_warming(sight, told));
+        items.extend(analysis.fastest_densing_m.map(|densing_m| fastest_densing(sight, densing_m, told)));
+    }
+    let others = [MarkName::Mixed, MarkName::Deep].iter().filter(|mark| placed_m(sight, **mark).is_some()).count();
+    let beside = (others > 0)
+        .then(|| verdict(Sign::Bare, Message::new("profile-ice-other-marks").count("count", others)));
+    items.push(worded(
+        "profile-ice-other-layers",
+        Message::new("profile-not-under-ice"),
+        beside,
+        vec![Message::new("profile-ice-note")],
+    ));
+    found(Message::new("profile-ice-title"), lead, items)
+}
+
+fn fastest_warming(sight: &Sight, told: &Thermocline) -> FoundItem {
+    let range = Range::of_marks(told.span_top_m, told.span_bottom_m);
+    let look = Message::new("profile-look-flattest");
+    let refused = refused_though_found(&range, look.clone());
+    let beside = beside_range(sight, MarkName::Thermocline, &range, look, refused);
+    let thick_m = told.step_bottom_m - told.step_top_m;
+    let gain_c = told.gradient_c_per_m * thick_m;
+    let decimals = temp_decimals(gain_c);
+    let rule = Message::new("profile-rule-warming-step")
+        .message("range", Range::of_marks(told.step_top_m, told.step_bottom_m).said())
+        .number("gain", rounded(gain_c, decimals), decimals)
+        .message("thickness", thickness(thick_m))
+        .number("gradient", rounded(told.gradient_c_per_m, 1), 1);
+    if told.tellable {
+        return item("profile-warms-fastest", middle(told.value_m), beside, vec![rule]);
+    }
+    let anywhere = Message::new("profile-anywhere").message("range", range.said());
+    worded("profile-warms-fastest", Message::new("profile-cannot-tell"), beside, vec![anywhere, rule])
+}
+
+fn fastest_densing(sight: &Sight, densing_m: f64, told: &Thermocline) -> FoundItem {
+    let is_step = |step: &&Step| step.top_m < densing_m && densing_m < step.bottom_m;
+    let step = sight.context.analysis.steps.iter().find(is_step);
+    let range = step.map_or_else(
+        || Range::of_marks(densing_m, densing_m),
+        |step| Range::of_marks(step.top_m, step.bottom_m),
+    );
+    let note = if densing_m < told.value_m - 1e-9 {
+        Message::new("profile-densing-higher")
+    } else {
+        Message::new("profile-densing-step")
+    };
+    item("profile-densing", middle(densing_m), None, vec![note.message("range", range.said())])
+}
+
+/// The same water from top to bottom.
+pub fn mixed(sight: &Sight) -> FoundView {
+    let analysis = sight.context.analysis;
+    let levels = &analysis.profile;
+    let (low, high) = levels.iter().fold((f64::MAX, f64::MIN), |(low, high), level| {
+        (low.min(level.temp_c), high.max(level.temp_c))
+    });
+    let differs_c = rounded(high - low, 1);
+    let first_m = levels.first().map_or(0.0, |level| level.depth_m);
+    let last_m = levels.last().map_or(0.0, |level| level.depth_m);
+    let steepest = steepest(&analysis.steps);
+    let believable_c = analysis.facts.as_ref().map_or(0.3, |facts| facts.believable_c);
+    let ends_differ_c = match (levels.first(), levels.last()) {
+        (Some(first), Some(last)) => (first.temp_c - last.temp_c).abs(),
+        _ => 0.0,
+    };
+    let method_steep = analysis.method.steep_c_per_m;
+    let gradient = steepest.map_or(0.0, |step| step.cooling_c_per_m.abs());
+    let why = if gradient >= method_steep - 1e-9 && ends_differ_c > believable_c {
+        Message::new("profile-mixed-by-density").number("gradient", rounded(gradient, 1), 1)
+    } else if gradient >= method_steep - 1e-9 {
+        Message::new("profile-mixed-chance").number("gradient", rounded(gradient, 1), 1)
+    } else if gradient >= 0.7 * method_steep {
+        Message::new("profile-mixed-below").temp("steep", method_steep)
+    } else {
+        Message::new("profile-mixed-no-step").temp("steep", method_steep)
+    };
+    let top = match first_m.abs() < 1e-9 {
+        true => Message::new("profile-from-surface"),
+        false => Message::new("profile-from-depth").depth("depth", first_m),
+    };
+    let lead = Message::new("profile-mixed-lead")
+        .message("top", top)
+        .depth("last", last_m)
+        .number("differs", differs_c, 1)
+        .message("why", why);
+    let mut items: Vec<FoundItem> = Vec::new();
+    if !sight.context.sheet.marks.all_refused() {
+        let reason = Message::new("profile-mixed-thermocline").number("gradient", rounded(gradient, 1), 1);
+        let beside = beside_none(sight, MarkName::Thermocline, Sign::Outside, reason);
+        items.push(worded("profile-thermocline", Message::new("profile-none"), beside, Vec::new()));
+    }
+    items.extend(mixed_layer(sight));
+    items.extend(steepest.map(|step| steepest_step(step, believable_c)));
+    if placed_m(sight, MarkName::Deep).is_some() {
+        let beside = beside_none(sight, MarkName::Deep, Sign::Outside, Message::new("profile-mixed-deep"));
+        items.push(worded("profile-deep-layer", Message::new("profile-none"), beside, Vec::new()));
+    }
+    found(Message::new("profile-mixed-title"), vec![lead, Message::new("profile-an-answer")], items)
+}
+
+/// The step that cools fastest; where none cools, the one that changes fastest.
+fn steepest(steps: &[Step]) -> Option<&Step> {
+    let fastest = |of: fn(&Step) -> f64| steps.iter().max_by(|a, b| of(a).total_cmp(&of(b)));
+    let cooling = fastest(|step| step.cooling_c_per_m);
+    cooling.filter(|step| step.cooling_c_per_m > 0.0).or_else(|| fastest(|step| step.cooling_c_per_m.abs()))
+}
+
+/// How steep the steepest step of mixed water is, and whether that is more than chance.
+fn steepest_step(step: &Step, believable_c: f64) -> FoundItem {
+    let gradient = rounded(step.cooling_c_per_m, 1);
+    // From here on two values a step apart can be told apart; shown upward to the next tenth.
+    let from = (believable_c / (step.bottom_m - step.top_m) * 10.0 - 1e-6).ceil() / 10.0;
+    let by_chance = gradient.abs() <= from + 1e-9;
+    let note = match by_chance {
+        true => Message::new("profile-steepest-chance"),
+        false => Message::new("profile-steepest-real"),
+    };
+    let note = note
+        .message("range", Range::of_marks(step.top_m, step.bottom_m).said())
+        .number("from", from, 1);
+    FoundItem {
+        name: Message::new("profile-steepest-step").into(),
+        value: Some(Num { value: gradient, decimals: 1 }),
+        unit: Message::new("profile-unit-c-per-m").into(),
+        verdict: None,
+        notes: super::said(vec![note]),
+    }
+}
+
+/// The only steep part is a day's warming near the surface.
+pub fn near_surface_only(sight: &Sight, warm: &WarmLayerToday) -> FoundView {
+    let analysis = sight.context.analysis;
+    let lead =
+        Message::new("profile-today-lead").message("range", Range::of_marks(warm.top_m, warm.bottom_m).said());
+    let range = Range::of_marks(warm.span_top_m, warm.span_bottom_m);
+    let look = Message::new("profile-look-flattest");
+    let refused = refused_though_found(&range, look.clone());
+    let beside = beside_range(sight, MarkName::Thermocline, &range, look, refused);
+    let mut items = vec![item(
+        "profile-today-steepest",
+        middle(warm.value_m),
+        beside,
+        steepest_of(sight, warm).into_iter().collect(),
+    )];
+    items.extend(mixed_layer(sight).map(|mut item| {
+        item.name = Message::new("profile-mixed-layer-today").into();
+        if let Some(layercast_core::MixedLayer::At { low_m, high_m, .. }) = &analysis.mixed_layer {
+            let range = Range::of_computed(*low_m, *high_m);
+            item.notes.insert(0, Message::new("profile-could-be").message("range", range.said()).into());
+        }
+        if sight.context.sheet.marks.mixed.refused {
+            item.verdict = None;
+        }
+        item
+    }));
+    items.extend(under_it(sight, warm));
+    found(Message::new("profile-today-title"), vec![lead], items)
+}
+
+/// The rule of today's warm layer, told by its steepest step or steps.
+fn steepest_of(sight: &Sight, warm: &WarmLayerToday) -> Option<Message> {
+    let steps: Vec<&Step> = sight.context.analysis.steps.iter().filter(|step| step.in_warm_layer_today).collect();
+    let steepest = steps.iter().map(|step| step.cooling_c_per_m).fold(f64::MIN, f64::max);
+    let equal: Vec<&&Step> =
+        steps.iter().filter(|step| (step.cooling_c_per_m - steepest).abs() <= 1e-9 * steepest.abs().max(1.0)).collect();
+    let (first, last) = (equal.first()?, equal.last()?);
+    let told = Thermocline {
+        value_m: warm.value_m,
+        step_top_m: first.top_m,
+        step_bottom_m: last.bottom_m,
+        gradient_c_per_m: steepest,
+        span_top_m: warm.span_top_m,
+        span_bottom_m: warm.span_bottom_m,
+        in_one_piece: true,
+        ambiguous: false,
+        tellable: true,
+    };
+    Some(step_rule(sight, &told, false, false))
+}
+
+/// Even water under today's warm layer.
+fn under_it(sight: &Sight, warm: &WarmLayerToday) -> Option<FoundItem> {
+    let levels = &sight.context.analysis.profile;
+    let below: Vec<f64> =
+        levels.iter().filter(|level| level.depth_m >= warm.bottom_m - 1e-9).map(|level| level.temp_c).collect();
+    let last_m = levels.last()?.depth_m;
+    let high = below.iter().copied().fold(f64::MIN, f64::max);
+    let low = below.iter().copied().fold(f64::MAX, f64::min);
+    let beside = placed_m(sight, MarkName::Deep)
+        .map(|depth_m| verdict(Sign::Outside, Message::new("profile-today-deep").depth("mine", depth_m)));
+    let note = Message::new("profile-today-under")
+        .message("range", Range::of_marks(warm.bottom_m, last_m).said())
+        .number("differs", rounded(high - low, 1), 1);
+    let words = Message::new("profile-even-water").number("temp", rounded((high + low) / 2.0, 0), 0);
+    Some(worded("profile-under-it", words, beside, vec![note]))
+}

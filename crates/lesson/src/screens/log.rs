@@ -1,0 +1,130 @@
+//! Log: the readings, what is doubted about them, and the table that waits.
+
+use super::doubts::{doubt_of, doubts, settled};
+use super::{MOST_DOUBTS, Sight, pending, rows, way};
+use crate::action::Action;
+use crate::document::{Screen, UndoWhat};
+use crate::tables;
+use crate::view::{LegChoiceView, LogView, PendingView, Said, Way};
+use layercast_core::Message;
+use layercast_exchange::document::{LegChoice, LegDoc};
+
+/// Log.
+pub fn view(sight: &Sight) -> LogView {
+    let mut blocks = doubts(sight);
+    let shown = blocks.len().min(MOST_DOUBTS);
+    let table = rows::table(sight, &doubt_of(&blocks, shown));
+    let pending = pending::view(sight);
+    let leg_choice = leg_choice(sight);
+    let not_yet = not_yet(sight);
+    let one_cell_each = blocks.iter().all(|block| block.entries.len() == 1);
+    let title = title(sight, pending.as_ref(), leg_choice.is_some(), not_yet.is_some(), (blocks.len(), one_cell_each));
+    let more_doubts = blocks.len() - shown;
+    blocks.truncate(shown);
+    let mut decided = settled(sight);
+    let more_settled = decided.len().saturating_sub(MOST_DOUBTS);
+    decided.truncate(MOST_DOUBTS);
+    let (understood, notices) = as_read(sight);
+    LogView {
+        title: title.into(),
+        understood,
+        notices,
+        can_reopen: sight.notebook.cast.source.as_ref().is_some_and(|source| !source.text.is_empty()),
+        undo: undo(sight),
+        one_column: table.one_column,
+        rows: table.rows,
+        doubts: blocks.into_iter().map(|block| block.view).collect(),
+        settled: decided,
+        pending,
+        leg_choice,
+        not_yet,
+        bed_text: bed_text(sight),
+        more_rows: more(table.more, "log-rows-not-listed"),
+        more_doubts: more(more_doubts, "log-doubts-not-listed"),
+        more_settled: more(more_settled, "log-settled-not-listed"),
+    }
+}
+
+fn more(count: usize, id: &'static str) -> Option<Said> {
+    (count > 0).then(|| Message::new(id).count("count", count).into())
+}
+
+fn title(
+    sight: &Sight,
+    pending: Option<&PendingView>,
+    asks_leg: bool,
+    not_yet: bool,
+    (doubts, one_cell_each): (usize, bool),
+) -> Message {
+    let used = sight.context.analysis.checked.iter().filter(|checked| checked.used).count();
+    match pending {
+        Some(pending) if pending.is_error => return Message::new("log-title-no-table"),
+        Some(pending) if pending.question.is_some() => return Message::new("log-title-question"),
+        Some(_) => return Message::new("log-title-table"),
+        None => {}
+    }
+    if sight.notebook.cast.entries.is_empty() {
+        Message::new("log-title-empty")
+    } else if doubts > 0 && one_cell_each {
+        Message::new("log-title-cells").count("count", doubts)
+    } else if doubts > 0 {
+        Message::new("log-title-places").count("count", doubts)
+    } else if not_yet {
+        Message::new("log-title-not-yet")
+    } else if asks_leg {
+        Message::new("log-title-one-temperature")
+    } else {
+        Message::new("log-title-settled").count("count", used)
+    }
+}
+
+/// "Read 20 rows …" and the reader's notices. Only while Log is in sight: the table is read again for them.
+fn as_read(sight: &Sight) -> (Option<Said>, Vec<Said>) {
+    let source = sight.notebook.cast.source.as_ref().filter(|source| !source.text.is_empty());
+    let Some(source) = source.filter(|_| sight.notebook.place.screen == Screen::Log) else {
+        return (None, Vec::new());
+    };
+    let read = tables::read(source);
+    (read.understood.map(Into::into), read.messages.into_iter().map(Into::into).collect())
+}
+
+fn undo(sight: &Sight) -> Option<Way> {
+    let label = match sight.notebook.undo.last()?.what {
+        UndoWhat::Paste => "log-undo-paste",
+        UndoWhat::Cell => "log-undo-cell",
+        UndoWhat::Settle => "log-undo-settle",
+        UndoWhat::Change => "log-undo-change",
+    };
+    Some(way(label, Action::Undo))
+}
+
+/// The way of a single series is not written, and nobody has said it or left it open.
+fn leg_choice(sight: &Sight) -> Option<LegChoiceView> {
+    let cast = &sight.notebook.cast;
+    let unknown = !cast.entries.is_empty() && cast.entries.iter().all(|entry| entry.leg == LegDoc::Unknown);
+    if !unknown || tables::choices(cast).leg.is_some() {
+        return None;
+    }
+    Some(LegChoiceView {
+        title: Message::new("log-leg-title").into(),
+        text: Message::new("log-leg-text").into(),
+        ways: vec![
+            way("log-leg-open", Action::SetLeg { leg: LegChoice::Open }),
+            way("log-leg-down", Action::SetLeg { leg: LegChoice::Down }),
+            way("log-leg-up", Action::SetLeg { leg: LegChoice::Up }),
+        ],
+    })
+}
+
+fn not_yet(sight: &Sight) -> Option<Said> {
+    let nothing = !sight.notebook.cast.entries.is_empty() && sight.context.analysis.profile.is_empty();
+    nothing.then(|| Message::new("log-not-yet").into())
+}
+
+/// The bed as typed; of an older notebook the depth itself.
+fn bed_text(sight: &Sight) -> String {
+    match sight.notebook.cast.bed_m {
+        Some(bed_m) if sight.notebook.bed_text.is_empty() => crate::marks::depth_text(bed_m),
+        _ => sight.notebook.bed_text.clone(),
+    }
+}

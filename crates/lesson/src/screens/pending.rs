@@ -1,0 +1,87 @@
+//! The table view: a pasted table as it came, what was understood, and its question.
+
+use super::{Sight, way};
+use crate::action::Action;
+use crate::tables;
+use crate::view::{PendingColumn, PendingQuestion, PendingRow, PendingView, Said};
+use layercast_core::Message;
+use layercast_exchange::read::{Outcome, Row, RowKind, TableRead};
+
+/// Rows shown of the table.
+const SHOWN_ROWS: usize = 11;
+/// Cells shown of a row, and signs of a cell.
+const SHOWN_CELLS: usize = 20;
+const SHOWN_CHARS: usize = 60;
+
+/// The table that waits, if there is one.
+pub fn view(sight: &Sight) -> Option<PendingView> {
+    let source = sight.notebook.pending.as_ref()?;
+    let read = tables::read(source);
+    let is_clear = matches!(read.outcome, Outcome::Understood | Outcome::Noticed);
+    let mut use_table = way("log-use-this-table", Action::UseTable);
+    use_table.main = true;
+    use_table.waits = if is_clear { None } else { Some(Message::new("log-use-waits").into()) };
+    Some(PendingView {
+        head: Message::new("log-pending-head").count("rows", readings(&read)).into(),
+        columns: read.columns.iter().take(SHOWN_CELLS).map(column).collect(),
+        rows: read.rows.iter().take(SHOWN_ROWS).map(row).collect(),
+        more: more(&read),
+        question: question(&read),
+        notices: read.messages.into_iter().map(Into::into).collect(),
+        understood: read.understood.map(Into::into),
+        gives: read.gives.map(Into::into),
+        use_table,
+        is_error: read.outcome == Outcome::Error,
+    })
+}
+
+/// Rows that hold readings; beyond the rows at hand all are taken for such.
+fn readings(read: &TableRead) -> usize {
+    let at_hand = read.rows.iter().filter(|row| row.kind == RowKind::Reading).count();
+    at_hand + read.row_count.saturating_sub(read.rows.len())
+}
+
+fn column(column: &layercast_exchange::read::Column) -> PendingColumn {
+    PendingColumn {
+        role: column.role,
+        role_open: column.role_open,
+        unit: column.unit,
+        unit_open: column.unit_open,
+    }
+}
+
+fn row(row: &Row) -> PendingRow {
+    let skipped = match row.kind {
+        RowKind::Reading => None,
+        RowKind::Title => Some("log-skipped-title"),
+        RowKind::Head => Some("log-skipped-head"),
+        RowKind::Units => Some("log-skipped-units"),
+        RowKind::Blank => Some("log-skipped-blank"),
+        RowKind::Total => Some("log-skipped-total"),
+    };
+    let cells = row.cells.iter().take(SHOWN_CELLS);
+    PendingRow {
+        line: row.line,
+        cells: cells.map(|cell| cell.chars().take(SHOWN_CHARS).collect()).collect(),
+        skipped: skipped.map(|id| Message::new(id).into()),
+    }
+}
+
+/// "11 more rows like these, to line 22".
+fn more(read: &TableRead) -> Option<Said> {
+    let more = read.row_count.saturating_sub(read.rows.len().min(SHOWN_ROWS));
+    let at_hand = read.rows.last().map_or(0, |row| row.line);
+    let last_line = if read.row_count > read.rows.len() { at_hand.max(read.row_count) } else { at_hand };
+    (more > 0).then(|| Message::new("log-more-rows").count("rows", more).count("line", last_line).into())
+}
+
+fn question(read: &TableRead) -> Option<PendingQuestion> {
+    let question = read.question.clone()?;
+    let ways = question.ways.into_iter().enumerate().map(|(i, (label, _))| crate::view::Way {
+        label: label.into(),
+        action: Action::AnswerTable { way: i },
+        main: false,
+        waits: None,
+    });
+    Some(PendingQuestion { title: question.title.into(), text: question.text.into(), ways: ways.collect() })
+}

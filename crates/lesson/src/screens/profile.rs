@@ -1,0 +1,149 @@
+//! Profile: the student's marks, the check, and what the rules found.
+
+use super::{MOST_ROWS, Sight, facts, found, rules, way};
+use crate::action::Action;
+use crate::document::{MarkName, Screen};
+use crate::marks::{self, Problem, bounds_m, judge, reach};
+use crate::numbers::{WithNum, is_whole, mark, reading_decimals, rounded};
+use crate::scene::early;
+use crate::view::{EarlyView, MarkView, Num, ProfileView, ReadingRow, Said, Way};
+use layercast_core::{Message, State};
+
+/// Profile.
+pub fn view(sight: &Sight) -> ProfileView {
+    let sheet = sight.context.sheet;
+    let checked = sheet.first_marks.is_some();
+    let can_mark = sight.context.analysis.profile.len() >= 2;
+    let mut check = way("profile-check", Action::CheckMarks { early: false });
+    check.main = true;
+    if !can_mark || !sheet.marks.all_settled() {
+        check.waits = Some(Message::new("profile-check-waits").into());
+    }
+    ProfileView {
+        not_yet: not_yet(sight),
+        marking: !checked || sheet.marking_again,
+        checked,
+        marks: marks::ALL.iter().map(|mark| mark_view(sight, *mark)).collect(),
+        check,
+        no_layers: way("profile-no-layers", Action::NoLayers),
+        early: early_view(sight),
+        found: if checked { found::view(sight) } else { None },
+        facts: facts::facts(sight),
+        legs_note: facts::legs_note(sight),
+        rules: if checked { rules::groups(sight) } else { Vec::new() },
+        table: table(sight),
+        more_rows: {
+            let more = sight.context.analysis.profile.len().saturating_sub(MOST_ROWS);
+            (more > 0).then(|| Message::new("log-rows-not-listed").count("count", more).into())
+        },
+    }
+}
+
+fn not_yet(sight: &Sight) -> Option<Said> {
+    match sight.context.analysis.profile.len() {
+        0 => Some(Message::new("profile-not-yet").into()),
+        1 => Some(Message::new("profile-not-yet-one").into()),
+        _ => None,
+    }
+}
+
+/// A mark's own name.
+pub fn mark_name(mark: MarkName) -> Message {
+    match mark {
+        MarkName::Mixed => Message::new("profile-mark-mixed"),
+        MarkName::Thermocline => Message::new("profile-mark-thermocline"),
+        MarkName::Deep => Message::new("profile-mark-deep"),
+    }
+}
+
+fn mark_view(sight: &Sight, mark: MarkName) -> MarkView {
+    let docs = &sight.context.sheet.marks;
+    let doc = docs.get(mark);
+    let last_m = reach(sight.context.analysis).map(|reach| reach.last_m);
+    let (least_m, most_m) = bounds_m(docs, mark, last_m.unwrap_or(0.0));
+    let judged = last_m.filter(|_| doc.depth_m.is_none() && !doc.refused && !doc.depth_text.trim().is_empty());
+    let depth_problem = judged.and_then(|last_m| judge(docs, mark, last_m).err()).map(problem);
+    let give_problem = (doc.give_m.is_none() && !doc.refused && !doc.give_text.trim().is_empty())
+        .then(|| Message::new("profile-problem-give"));
+    let spoken = match doc.depth_m {
+        Some(depth_m) => Message::new("profile-metres-deep").depth("depth", depth_m),
+        None => Message::new("profile-not-placed"),
+    };
+    MarkView {
+        mark,
+        name: mark_name(mark).into(),
+        depth_text: doc.depth_text.clone(),
+        give_text: doc.give_text.clone(),
+        depth_m: doc.depth_m,
+        least_m,
+        most_m,
+        spoken: spoken.into(),
+        refused: doc.refused,
+        problem: depth_problem.or(give_problem).map(Into::into),
+    }
+}
+
+fn problem(problem: Problem) -> Message {
+    match problem {
+        Problem::Unreadable => Message::new("profile-problem-unreadable"),
+        Problem::AboveSurface => Message::new("profile-problem-above-surface"),
+        Problem::TooDeep(last_m) => Message::new("profile-problem-too-deep").depth("last", last_m),
+        Problem::AboveNeighbour(mark, depth_m) => Message::new("profile-problem-above-neighbour")
+            .message("mark", mark_name(mark))
+            .depth("depth", depth_m),
+        Problem::BelowNeighbour(mark, depth_m) => Message::new("profile-problem-below-neighbour")
+            .message("mark", mark_name(mark))
+            .depth("depth", depth_m),
+    }
+}
+
+/// What an early check would show; `None` when it would show nothing that a question asks.
+fn early_view(sight: &Sight) -> Option<EarlyView> {
+    let shown = early(&sight.context, sight.paper);
+    let first = shown.first()?.0;
+    let numbers = number_list(&shown.iter().map(|(number, _)| *number).collect::<Vec<_>>())?;
+    let label = Message::new("profile-early-answer-first").message("numbers", numbers.clone());
+    let answer_first = Way {
+        label: label.into(),
+        action: Action::Go { screen: Screen::Questions, question: Some(first - 1) },
+        main: false,
+        waits: None,
+    };
+    Some(EarlyView {
+        said: Message::new("profile-early").count("count", shown.len()).message("numbers", numbers).into(),
+        more: Message::new("profile-early-more").count("count", shown.len()).into(),
+        ways: vec![answer_first, way("profile-early-check", Action::CheckMarks { early: true })],
+    })
+}
+
+/// "4", "4 and 5", "3, 4 and 5".
+fn number_list(numbers: &[usize]) -> Option<Message> {
+    let (first, rest) = numbers.split_first()?;
+    Some(match rest {
+        [] => Message::new("profile-list-one").count("first", *first),
+        [last] => Message::new("profile-list-last").count("first", *first).count("last", *last),
+        rest => Message::new("profile-list-more").count("first", *first).message("rest", number_list(rest)?),
+    })
+}
+
+/// Readings as a table; °C per metre only where it is uncovered.
+fn table(sight: &Sight) -> Vec<ReadingRow> {
+    let analysis = sight.context.analysis;
+    let decimals = reading_decimals(sight.notebook.cast.digit_c);
+    let gains = analysis.state == State::Inverse;
+    let levels = analysis.profile.iter().take(MOST_ROWS).enumerate();
+    let row = |(i, level): (usize, &layercast_core::Level)| {
+        let open = sight.shown.steps || sight.shown.some_steps.binary_search(&i).is_ok();
+        let step = analysis.steps.get(i).filter(|_| open);
+        let per_metre = step.map(|step| if gains { -step.cooling_c_per_m } else { step.cooling_c_per_m });
+        ReadingRow {
+            depth: mark(level.depth_m),
+            whole: is_whole(level.depth_m),
+            down: level.down_c.map(|value| Num { value, decimals }),
+            up: level.up_c.map(|value| Num { value, decimals }),
+            mean: Some(Num { value: level.temp_c, decimals: 2 }),
+            per_metre: per_metre.map(|value| Num { value: rounded(value, 1), decimals: 1 }),
+        }
+    };
+    levels.map(row).collect()
+}

@@ -1,0 +1,30 @@
+//! The screen around the question in hand: the rail, why these questions, or why none yet.
+
+use super::Sight;
+use crate::questions as bank;
+use crate::scene::place_in;
+use crate::view::{QuestionsView, RailItem};
+use layercast_core::Message;
+
+/// Questions.
+pub fn view(sight: &Sight) -> QuestionsView {
+    let asked = &sight.paper.asked;
+    if sight.context.analysis.profile.len() < 2 || asked.is_empty() {
+        let about = sight.paper.about.iter().cloned().map(Into::into).collect();
+        let not_yet = Some(Message::new("log-no-questions-yet").into());
+        return QuestionsView { not_yet, rail: Vec::new(), about, current: None };
+    }
+    let index = place_in(sight.paper, sight.notebook.place.question);
+    let answers = &sight.context.sheet.answers;
+    let rail = asked.iter().enumerate().map(|(i, asked)| RailItem {
+        number: i + 1,
+        done: bank::standing(&sight.context, asked, answers.get(&asked.id)).settled,
+        current: i == index,
+    });
+    QuestionsView {
+        not_yet: None,
+        rail: rail.collect(),
+        about: sight.paper.about.iter().cloned().map(Into::into).collect(),
+        current: bank::view(&sight.context, sight.paper, index),
+    }
+}

@@ -1,0 +1,52 @@
+//! What other published rules find in the same water, the class's own first.
+
+use super::Sight;
+use crate::numbers::{WithNum, computed, mark, middle};
+use crate::view::{Num, RuleGroup, RuleRow};
+use layercast_core::{Message, Method, Rule, RuleValue};
+
+/// The rules by depth they look for; empty where none applies.
+pub fn groups(sight: &Sight) -> Vec<RuleGroup> {
+    let analysis = sight.context.analysis;
+    let group = |name: &'static str, is_of: fn(Rule) -> bool| {
+        let rows: Vec<RuleRow> =
+            analysis.rules.iter().filter(|value| is_of(value.rule)).map(|value| row(value, &analysis.method)).collect();
+        (!rows.is_empty()).then(|| RuleGroup { name: Message::new(name).into(), rows })
+    };
+    let of_thermocline = |rule| matches!(rule, Rule::SteepestMiddle | Rule::DensestStep);
+    let of_mixed_layer = |rule| !matches!(rule, Rule::SteepestMiddle | Rule::DensestStep);
+    [group("profile-thermocline", of_thermocline), group("profile-mixed-layer-to", of_mixed_layer)]
+        .into_iter()
+        .flatten()
+        .collect()
+}
+
+fn row(value: &RuleValue, method: &Method) -> RuleRow {
+    let own = matches!(value.rule, Rule::SteepestMiddle | Rule::TempDrop);
+    RuleRow { name: name(value.rule, method).into(), depth: value.value_m.map(|m| depth(value.rule, m)), own }
+}
+
+/// A rule's name.
+fn name(rule: Rule, method: &Method) -> Message {
+    match rule {
+        Rule::SteepestMiddle => Message::new("profile-rule-steepest-middle"),
+        Rule::DensestStep => Message::new("profile-rule-densest"),
+        Rule::TempDrop => Message::new("profile-rule-temp-drop")
+            .temp("drop", method.mixed_drop_c)
+            .depth("reference", method.reference_m),
+        Rule::DensityRise => Message::new("profile-rule-density-rise")
+            .number("rise", 0.1, 1)
+            .depth("reference", method.reference_m),
+        Rule::FirstSteepTop => Message::new("profile-rule-first-steep-top").temp("steep", method.steep_c_per_m),
+        Rule::FirstSteepMiddle => Message::new("profile-rule-first-steep-middle"),
+    }
+}
+
+fn depth(rule: Rule, value_m: f64) -> Num {
+    match rule {
+        Rule::SteepestMiddle | Rule::DensestStep => middle(value_m),
+        Rule::TempDrop | Rule::DensityRise => computed(value_m),
+        Rule::FirstSteepTop => mark(value_m),
+        Rule::FirstSteepMiddle => middle(value_m),
+    }
+}
