@@ -94,12 +94,12 @@ fn draw(
 }
 
 /// Sizes that make sense: no NaN, no picture larger than a backend can hold.
-fn sane(size: Size) -> Size {
+pub(crate) fn sane(size: Size) -> Size {
     let within =
         |value: f64, low: f64, high: f64| if value.is_finite() { value.clamp(low, high) } else { low };
     Size {
-        width_px: within(size.width_px, 0.0, 20_000.0),
-        height_px: within(size.height_px, 0.0, 20_000.0),
+        width_px: within(size.width_px, 0.0, 8000.0),
+        height_px: within(size.height_px, 0.0, 8000.0),
         root_px: within(size.root_px, 4.0, 256.0),
         scale: within(size.scale, 0.25, 16.0),
         layout: size.layout,

@@ -3,7 +3,7 @@
 use plotters::backend::SVGBackend;
 
 use crate::picture::{Picture, Placement, Size, Surface, Words};
-use crate::{DrawError, Theme, draw};
+use crate::{DrawError, Theme, draw, profile};
 
 /// Steps of a CSS pixel in a saved picture: lines of 1.25 and 1.5 px keep their weight.
 const SCALE: f64 = 4.0;
@@ -18,9 +18,8 @@ pub fn svg(
     words: &Words,
     title: &str,
 ) -> Result<(String, Placement), DrawError> {
-    let size = Size { scale: SCALE, ..size };
-    let device =
-        |css: f64| (if css.is_finite() { css.clamp(0.0, 20_000.0) } else { 0.0 } * SCALE).round() as u32;
+    let size = profile::sane(Size { scale: SCALE, ..size });
+    let device = |css: f64| (css * SCALE).round() as u32;
     let mut raw = String::new();
     let backend = SVGBackend::with_string(&mut raw, (device(size.width_px), device(size.height_px)));
     let placement = draw(backend, picture, theme, size, words, Surface::Svg)?;

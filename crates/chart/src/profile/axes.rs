@@ -95,7 +95,7 @@ fn depths(pen: &mut Pen, frame: &Frame, words: &Words) {
     let (plain, strong) = (pen.plain().at(Anchor::End), pen.strong().at(Anchor::End));
     for depth_m in multiples(0.0, frame.last_m, step) {
         let whole = (depth_m - depth_m.round()).abs() < 1e-9;
-        let five = whole && (depth_m.round() % 5.0).abs() < 1e-9;
+        let five = whole && (depth_m.round() % if step > 5.0 { 5.0 * step } else { 5.0 }).abs() < 1e-9;
         let text = number(depth_m, if whole { 0 } else { 1 }, words.decimal);
         let look = if five { strong } else { plain };
         pen.text(frame.cable_x - 11.0 * frame.u, frame.y(depth_m) + frame.fine * 0.35, &text, look);

@@ -275,10 +275,10 @@ impl Frame {
             see(at(y0.max(y_a)));
             see(at(y1.min(y_b)));
         }
-        if let [(x, y)] = self.curve[..] {
-            if (y0..=y1).contains(&y) {
-                see(x);
-            }
+        if let [(x, y)] = self.curve[..]
+            && (y0..=y1).contains(&y)
+        {
+            see(x);
         }
         found
     }
@@ -299,15 +299,15 @@ impl Vertical {
         let last_m = last_reading_m.max(least_m).max(0.0);
         // An axis of no length has no scale.
         let axis_m = if last_m > 0.01 { last_m } else { 1.0 };
-        // Paper below: so many metres, at most so many px.
-        let scale = |deep_m: f64, paper_m: f64, most_px: f64| {
-            let plain = deep_px / (deep_m + paper_m);
-            if paper_m * plain > most_px { (deep_px - most_px) / deep_m } else { plain }
+        // Paper below: so many metres, but not less and not more than so many px.
+        let scale = |deep_m: f64, paper_m: f64, least_px: f64, most_px: f64| {
+            let paper_px = (paper_m * deep_px / (deep_m + paper_m)).clamp(least_px, most_px);
+            (deep_px - paper_px) / deep_m
         };
         match picture.bed_m.and_then(depth).filter(|bed_m| *bed_m > 0.01) {
             Some(bed_m) => {
                 let bed_m = bed_m.max(last_reading_m);
-                let px_per_m = scale(bed_m, 0.12, 6.0 * u).min(deep_px / least_m.max(bed_m));
+                let px_per_m = scale(bed_m, 0.12, 0.0, 6.0 * u).min(deep_px / least_m.max(bed_m));
                 let max_depth_m = deep_px / px_per_m;
                 Vertical {
                     px_per_m,
@@ -318,7 +318,8 @@ impl Vertical {
                 }
             }
             None => {
-                let px_per_m = scale(axis_m, 0.3, 24.0 * u);
+                // Room for the words "last reading" under the line.
+                let px_per_m = scale(axis_m, 0.3, 11.0 * u, 24.0 * u);
                 let floor = if last_reading_m.is_finite() && last_reading_m >= least_m - 1e-9 {
                     Floor::LastReading
                 } else {

@@ -59,11 +59,11 @@ fn found(pen: &mut Pen, frame: &Frame, layers: &Layers, column: Across, words: &
             }
         }
     }
-    if layers.water == Water::WarmOnly {
-        if let Some(steep) = layers.bands.last() {
-            let area = (frame.y(steep.bottom_m), frame.floor_y);
-            block(pen, frame, room, area, &words.column_lower, pen.roles.ink_2, Look::Start);
-        }
+    if layers.water == Water::WarmOnly
+        && let Some(steep) = layers.bands.last()
+    {
+        let area = (frame.y(steep.bottom_m), frame.floor_y);
+        block(pen, frame, room, area, &words.column_lower, pen.roles.ink_2, Look::Start);
     }
     if let Some(today) = layers.today {
         let (top, bottom) = (frame.y(today.top_m), frame.y(today.bottom_m));
@@ -165,10 +165,10 @@ fn boundaries(pen: &mut Pen, frame: &Frame, layers: &Layers, (left, right): Acro
         let [_, lower] = pair else { continue };
         pen.level(left, right, frame.y(lower.top_m), ink, rule);
     }
-    if layers.water == Water::WarmOnly {
-        if let Some(steep) = layers.bands.last() {
-            pen.level(left, right, frame.y(steep.bottom_m), ink, rule);
-        }
+    if layers.water == Water::WarmOnly
+        && let Some(steep) = layers.bands.last()
+    {
+        pen.level(left, right, frame.y(steep.bottom_m), ink, rule);
     }
     if frame.phone {
         return;

@@ -52,11 +52,12 @@ pub(super) fn column(pen: &mut Pen, frame: &Frame, picture: &Picture, words: &Wo
         return;
     }
     for mark in all(marks) {
-        if let Some((depth_m, Some(give_m))) = placed(mark) {
-            if give_m.is_finite() && give_m > 0.0 {
-                let ends = (frame.y(depth_m - give_m), frame.y(depth_m + give_m));
-                pen.soft_edge(left + u, right - left - 2.0 * u, frame.y(depth_m), ends, you, 0.34);
-            }
+        if let Some((depth_m, Some(give_m))) = placed(mark)
+            && give_m.is_finite()
+            && give_m > 0.0
+        {
+            let ends = (frame.y(depth_m - give_m), frame.y(depth_m + give_m));
+            pen.soft_edge(left + u, right - left - 2.0 * u, frame.y(depth_m), ends, you, 0.34);
         }
     }
     // mixed · steep · deep: only between two marks, and only where a word has room beside the grips.

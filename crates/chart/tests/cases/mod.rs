@@ -77,7 +77,7 @@ pub fn english() -> Words {
         no_layers: "no layers".into(),
         range_short: String::new(),
         column_warm_today: lines(&["Today’s", "warm layer"]),
-        one_per_metre: lines(&["dashed line:", "1 °C per metre"]),
+        one_per_metre: lines(&["dashed line:", "1\u{a0}°C per metre"]),
     }
 }
 
@@ -387,7 +387,7 @@ fn profile_found() -> Vec<Case> {
     });
     all.push({
         let result = Found { state: State::Mixed, ..NOTHING };
-        let strip = Strip::Open { scale_c_per_m: 6.0, bars: bars(&MIXED) };
+        let strip = open(bars(&MIXED));
         let column_words = lines(&["Mixed all", "the way", "down"]);
         Case {
             words: Words { column_words, ..english() },
@@ -444,7 +444,7 @@ fn profile_found() -> Vec<Case> {
         let doubt = |depth_m: f64, words: &str| DoubtAt { depth_m, words: words.into() };
         let result = Found { state: State::Unstable, ..NOTHING };
         let column_words = lines(&["No layers yet", "colder water", "lies on top"]);
-        let strip = Strip::Open { scale_c_per_m: 4.0, bars: bars(&COOLING) };
+        let strip = open(bars(&COOLING));
         let picture = found(&COOLING, Some(9.8), only(at(1.8, None), Mark::Refused), result, strip);
         let doubts = vec![doubt(0.0, ""), doubt(0.5, ""), doubt(1.0, ""), doubt(1.5, "colder than below")];
         Case {
