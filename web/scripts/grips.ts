@@ -120,7 +120,7 @@ export function mount_grips(
   layer: HTMLElement,
   leads: Element,
   screen: Screen,
-  paint_now: () => void,
+  draw: { now(): void; later(): void },
 ): { show(s: Readonly<State>, place: PlacementView, unit_px: number): void } {
   const grips = new Map<string, Grip>();
   let place: PlacementView | null = null;
@@ -184,7 +184,7 @@ export function mount_grips(
       frame = 0;
       if (place === null) return;
       dispatch(grip.handle.drag(grip_y_px + to_y - from_y, place));
-      paint_now();
+      draw.now();
     };
     const move = (next: PointerEvent): void => {
       if (moving !== id && Math.abs(next.clientY - from_y) < STILL_PX) return;
@@ -200,6 +200,7 @@ export function mount_grips(
         step();
       }
       stop(id);
+      draw.later();
     };
     grip.el.addEventListener("pointermove", move);
     grip.el.addEventListener("lostpointercapture", end);

@@ -54,7 +54,8 @@ export function mount_picture(figure: HTMLElement, screen: Screen): Picture {
   const walk = figure.querySelector<HTMLElement>(".walk");
   const leads = figure.querySelector(".leads");
   const layer = figure.querySelector<HTMLElement>(".grips");
-  if (canvas === null || walk === null || leads === null || layer === null) {
+  const caption = figure.querySelector("figcaption");
+  if (canvas === null || walk === null || leads === null || layer === null || caption === null) {
     throw new Error("index.html: template picture-parts is incomplete");
   }
 
@@ -64,13 +65,14 @@ export function mount_picture(figure: HTMLElement, screen: Screen): Picture {
   let frame = 0;
   let covers: Covers | null = null;
   const cursor = mount_cursor(walk, () => placement);
-  const grips = mount_grips(layer, leads, screen, () => paint());
+  const grips = mount_grips(layer, leads, screen, { now: () => paint(true), later: soon });
 
   function soon(): void {
     if (frame === 0) frame = requestAnimationFrame(() => paint());
   }
 
-  function paint(): void {
+  /** `live`: a mark is being dragged, which changes no word of the picture. */
+  function paint(live = false): void {
     cancelAnimationFrame(frame);
     frame = 0;
     if (shown === null || !faces_ready) return;
@@ -78,9 +80,8 @@ export function mount_picture(figure: HTMLElement, screen: Screen): Picture {
     const width_px = figure.clientWidth;
     const height_px = figure.clientHeight;
     if (width_px < 1 || height_px < 1) return;
-    const request = request_for(s, screen, width_px, height_px);
-    const { words: _, ...plain } = request;
-    const key = JSON.stringify([plain, language()]);
+    const request = request_for(s, screen, width_px, height_px, live);
+    const key = JSON.stringify(request);
     if (key !== painted || s.notebook !== last_notebook) {
       painted = key;
       last_notebook = s.notebook;
@@ -138,7 +139,7 @@ export function mount_picture(figure: HTMLElement, screen: Screen): Picture {
   return {
     show(s) {
       shown = s;
-      set_text(figure.querySelector("figcaption") ?? figure, name_of(screen));
+      set_text(caption, name_of(screen));
       set_attr(canvas, "aria-label", say(s.look.alt));
       cursor.show(s);
       soon();
@@ -173,7 +174,13 @@ function name_of(screen: Screen): string {
   }
 }
 
-function request_for(s: Readonly<State>, screen: Screen, width_px: number, height_px: number): PictureRequest {
+function request_for(
+  s: Readonly<State>,
+  screen: Screen,
+  width_px: number,
+  height_px: number,
+  live = false,
+): PictureRequest {
   const root_px = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
   const phone = matchMedia("(max-width: 720px)").matches;
   const narrow = width_px / (root_px / 16) < NARROW_UNDER_U;
@@ -187,7 +194,7 @@ function request_for(s: Readonly<State>, screen: Screen, width_px: number, heigh
     layout: screen === "log" ? "log" : phone ? "phone" : narrow ? "narrow" : "wide",
     cursor: s.ui.cursor,
     rule: screen === "profile" && s.ui.panel === "rules" ? s.ui.rule : null,
-    words: words_of(s, screen),
+    words: words_of(s, screen, live),
   };
 }
 
@@ -206,10 +213,11 @@ function covers_of(s: Readonly<State>, screen: Screen): Covers {
 let words_for: { notebook: string; screen: Screen; lang: string; text: PictureText } | null = null;
 
 /** The picture's words in the reader's language; kept for as long as notebook, screen and language stay the same. */
-function words_of(s: Readonly<State>, screen: Screen): PictureText {
+function words_of(s: Readonly<State>, screen: Screen, live: boolean): PictureText {
   const lang = language();
   const { notebook } = s;
-  if (words_for?.notebook !== notebook || words_for.screen !== screen || words_for.lang !== lang) {
+  const same = words_for?.screen === screen && words_for.lang === lang;
+  if (words_for === null || !same || (words_for.notebook !== notebook && !live)) {
     const text = { ...render(words(notebook, screen)), decimal: decimal_sign() } as unknown as PictureText;
     words_for = { notebook, screen, lang, text };
   }

@@ -36,7 +36,7 @@ export function mount_profile(): void {
   press("to-table", () => set_ui({ panel: "table" }));
   press("to-rules", () => {
     focus_next = "title";
-    set_ui({ panel: "rules" });
+    set_ui({ panel: "rules", rule: 0 });
   });
   press("to-marks", () => {
     focus_next = "title";
