@@ -6,5 +6,6 @@ mod picture;
 
 pub use notebook::{Opened, act, example, look, new_notebook, open_bytes};
 pub use picture::{
-    GripPlace, LayoutName, PictureRequest, PictureText, PictureWords, PlacementView, ThemeName, draw, svg, words,
+    GripPlace, LayoutName, PictureRequest, PictureText, PictureWords, PlacementView, ThemeName, draw, svg,
+    words,
 };

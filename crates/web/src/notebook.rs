@@ -1,6 +1,8 @@
 //! Notebooks: made, opened, changed, looked at.
 
+use layercast_exchange::read::{self as tables, Outcome};
 use layercast_lesson::action::Action;
+use layercast_lesson::document::{Lesson, Notebook, Unopened};
 use layercast_lesson::view::{Look, Said};
 use serde::Serialize;
 use tsify::{Ts, Tsify};
@@ -36,22 +38,18 @@ pub enum Opened {
 }
 
 /// A new, empty notebook with the class's own lesson.
-///
-/// # Errors
-/// Never for a code of the page.
 #[wasm_bindgen]
-pub fn new_notebook(code: &str) -> Result<String, JsError> {
-    Err(JsError::new(code))
+pub fn new_notebook(code: &str) -> String {
+    Notebook::new(code, Lesson::first()).to_json()
 }
 
-/// What the bytes of a file are.
+/// What the bytes of a file are. A file that is nothing of ours is [`Opened::No`].
 ///
 /// # Errors
-/// Never; a file that is nothing of ours is [`Opened::No`].
+/// Never for what it is given; the crossing itself may fail.
 #[wasm_bindgen]
 pub fn open_bytes(bytes: &[u8]) -> Result<Ts<Opened>, JsError> {
-    let _ = bytes;
-    Ok(Opened::No { said: Vec::new() }.into_ts()?)
+    Ok(opened(bytes).into_ts()?)
 }
 
 /// Does one thing to a notebook and gives the new one.
@@ -60,8 +58,8 @@ pub fn open_bytes(bytes: &[u8]) -> Result<Ts<Opened>, JsError> {
 /// When the text is no notebook or the action is none of ours.
 #[wasm_bindgen]
 pub fn act(notebook: &str, action: Ts<Action>) -> Result<String, JsError> {
-    let _: Action = action.to_rust()?;
-    Err(JsError::new(notebook))
+    let action: Action = action.to_rust()?;
+    Ok(layercast_lesson::act(&read(notebook)?, &action).to_json())
 }
 
 /// Everything the page shows of a notebook.
@@ -70,7 +68,7 @@ pub fn act(notebook: &str, action: Ts<Action>) -> Result<String, JsError> {
 /// When the text is no notebook.
 #[wasm_bindgen]
 pub fn look(notebook: &str) -> Result<Ts<Look>, JsError> {
-    Err(JsError::new(notebook))
+    Ok(layercast_lesson::look(&read(notebook)?).into_ts()?)
 }
 
 /// The CSV text of an example cast: "layered-summer", "mixed-autumn" or "under-ice".
@@ -79,5 +77,80 @@ pub fn look(notebook: &str) -> Result<Ts<Look>, JsError> {
 /// When there is no example of that name.
 #[wasm_bindgen]
 pub fn example(name: &str) -> Result<String, JsError> {
-    Err(JsError::new(name))
+    let text = match name {
+        "layered-summer" => include_str!("../../../static-data/casts/layered-summer.csv"),
+        "mixed-autumn" => include_str!("../../../static-data/casts/mixed-autumn.csv"),
+        "under-ice" => include_str!("../../../static-data/casts/under-ice.csv"),
+        _ => return Err(JsError::new("no example of that name")),
+    };
+    Ok(text.to_owned())
+}
+
+/// The notebook in a text of the page.
+pub(crate) fn read(notebook: &str) -> Result<Notebook, JsError> {
+    Notebook::from_json(notebook).map_err(|_| JsError::new("this text is no notebook"))
+}
+
+fn opened(bytes: &[u8]) -> Opened {
+    let no = |messages: Vec<layercast_core::Message>| Opened::No {
+        said: messages.into_iter().map(Said::from).collect(),
+    };
+    // A notebook may be larger than any table that is read.
+    if let Ok(text) = std::str::from_utf8(bytes) {
+        match Notebook::from_json(text.trim_start_matches('\u{feff}')) {
+            Ok(notebook) => return Opened::Notebook { notebook: notebook.to_json() },
+            Err(Unopened::Newer { version, cast }) => {
+                let readings = cast.map(|cast| Notebook::with_cast("", Lesson::first(), *cast).to_json());
+                return Opened::Newer { version, readings };
+            }
+            Err(Unopened::Absurd(message)) => return no(vec![message]),
+            Err(Unopened::NotANotebook) => {}
+        }
+    }
+    let table = tables::read(bytes, &Default::default());
+    match table.outcome {
+        Outcome::Error => no(table.messages),
+        Outcome::Understood | Outcome::Noticed | Outcome::Question => {
+            Opened::Table { text: tables::decode(bytes) }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_saved_notebook_opens_as_itself() {
+        let saved = new_notebook("C-4T7K");
+        assert_eq!(opened(saved.as_bytes()), Opened::Notebook { notebook: saved });
+    }
+
+    #[test]
+    fn a_table_comes_as_text() {
+        let table = "Depth m;Temp C\n0;18,5\n1;18,1\n2;14,0\n3;11,2\n";
+        assert_eq!(opened(table.as_bytes()), Opened::Table { text: table.to_owned() });
+    }
+
+    #[test]
+    fn a_picture_is_refused_in_words() {
+        assert!(matches!(opened(b"\x89PNG\r\n\x1a\n"), Opened::No { said } if !said.is_empty()));
+    }
+
+    #[test]
+    fn a_newer_notebook_gives_its_version_and_readings() {
+        let newer = new_notebook("C-4T7K").replacen("\"version\":1", "\"version\":7", 1);
+        match opened(newer.as_bytes()) {
+            Opened::Newer { version: 7, readings: Some(readings) } => assert!(read(&readings).is_ok()),
+            other => panic!("{other:?}"),
+        }
+    }
+
+    #[test]
+    fn every_example_is_a_table() {
+        for name in ["layered-summer", "mixed-autumn", "under-ice"] {
+            let text = example(name).unwrap_or_default();
+            assert!(matches!(opened(text.as_bytes()), Opened::Table { .. }), "{name}");
+        }
+    }
 }

@@ -1,27 +1,19 @@
-//! Pictures: what a screen's scene and the analysis make of a notebook, as the chart draws it.
+//! Pictures: what the scene of a screen and the analysis make of a notebook, drawn by the chart.
 
-use layercast_lesson::document::Screen;
-use layercast_lesson::view::Said;
+mod shown;
+mod words;
+
+use crate::notebook::read;
+use layercast_chart::{Layout, Mark, Picture, Placement, Size, Surface, Theme};
+use layercast_lesson::document::{Notebook, Screen};
+use layercast_lesson::scene::Scene;
+use layercast_lesson::{Prepared, look_with, prepare, scene};
+use plotters_canvas::CanvasBackend;
 use serde::{Deserialize, Serialize};
 use tsify::{Ts, Tsify};
 use wasm_bindgen::prelude::*;
 use web_sys::HtmlCanvasElement;
-
-/// Every word of a picture, to be rendered by the page and given back as [`PictureText`], name by name.
-#[derive(Clone, Debug, PartialEq, Serialize, Tsify)]
-#[tsify(missing_as_null)]
-pub struct PictureWords {
-    /// Single words.
-    pub one: std::collections::BTreeMap<String, Said>,
-}
-
-/// The words of [`PictureWords`] in the reader's language.
-#[derive(Clone, Debug, PartialEq, Deserialize, Tsify)]
-#[tsify(missing_as_null)]
-pub struct PictureText {
-    /// Decimal sign of the reader's region.
-    pub decimal: String,
-}
+pub use words::{PictureText, PictureWords};
 
 /// A theme by name.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize, Tsify)]
@@ -73,7 +65,7 @@ pub struct PictureRequest {
     pub layout: LayoutName,
     /// The reading under the cursor: index into `Look.readings`.
     pub cursor: Option<usize>,
-    /// The rule in hand: flat index over the rows of `Look.profile.rules`.
+    /// The rule in hand: flat index over the rows of `Look.profile.rules`. While one is, the others are ticks.
     pub rule: Option<usize>,
     /// Its words.
     pub words: PictureText,
@@ -117,17 +109,69 @@ pub struct GripPlace {
     pub hollow: bool,
 }
 
+impl From<ThemeName> for Theme {
+    fn from(name: ThemeName) -> Self {
+        match name {
+            ThemeName::Day => Self::Day,
+            ThemeName::Night => Self::Night,
+            ThemeName::Sunlight => Self::Sunlight,
+            ThemeName::Projector => Self::Projector,
+        }
+    }
+}
+
+impl From<LayoutName> for Layout {
+    fn from(name: LayoutName) -> Self {
+        match name {
+            LayoutName::Log => Self::Log,
+            LayoutName::Wide => Self::Wide,
+            LayoutName::Narrow => Self::Narrow,
+            LayoutName::Phone => Self::Phone,
+        }
+    }
+}
+
+impl PictureRequest {
+    fn size(&self) -> Size {
+        Size {
+            width_px: self.width_px,
+            height_px: self.height_px,
+            root_px: self.root_px,
+            scale: self.scale,
+            layout: self.layout.into(),
+        }
+    }
+}
+
+/// A notebook's picture before it is drawn.
+struct Composed {
+    scene: Scene,
+    picture: Picture,
+}
+
+fn compose(notebook: &Notebook, request: &PictureRequest) -> Composed {
+    let prepared = prepare(notebook);
+    let scene = scene(notebook, &prepared, request.screen);
+    let picture = shown::picture(notebook, &prepared, &scene, request);
+    Composed { scene, picture }
+}
+
 /// Every word of the picture of a screen.
 ///
 /// # Errors
 /// When the text is no notebook.
 #[wasm_bindgen]
 pub fn words(notebook: &str, screen: Ts<Screen>) -> Result<Ts<PictureWords>, JsError> {
-    let _: Screen = screen.to_rust()?;
-    Err(JsError::new(notebook))
+    let notebook = read(notebook)?;
+    let screen: Screen = screen.to_rust()?;
+    let prepared: Prepared = prepare(&notebook);
+    let scene = scene(&notebook, &prepared, screen);
+    let look = look_with(&notebook, &prepared);
+    let explained = shown::explained(&prepared.analysis, &scene);
+    Ok(words::words(&prepared.analysis, &scene, &look, screen, explained).into_ts()?)
 }
 
-/// Draws a picture on a canvas of the page (sets the canvas's own size) and says where things stand.
+/// Draws a picture on a canvas of the page (sets the size of its backing) and says where things stand.
 ///
 /// # Errors
 /// When the text is no notebook or the canvas cannot be drawn on.
@@ -137,17 +181,88 @@ pub fn draw(
     notebook: &str,
     request: Ts<PictureRequest>,
 ) -> Result<Ts<PlacementView>, JsError> {
-    let _: PictureRequest = request.to_rust()?;
-    canvas.set_width(1);
-    Err(JsError::new(notebook))
+    let notebook = read(notebook)?;
+    let request: PictureRequest = request.to_rust()?;
+    let Composed { scene, picture } = compose(&notebook, &request);
+    let size = request.size();
+    let backing = |css_px: f64| (css_px * size.scale).round().clamp(1.0, 16_384.0) as u32;
+    canvas.set_width(backing(size.width_px));
+    canvas.set_height(backing(size.height_px));
+    let backend = CanvasBackend::with_canvas_object(canvas)
+        .ok_or_else(|| JsError::new("this browser gives no canvas to draw on"))?;
+    let words = request.words.to_words();
+    let placement =
+        layercast_chart::draw(backend, &picture, request.theme.into(), size, &words, Surface::Canvas)?;
+    Ok(placement_view(placement, &picture, &scene).into_ts()?)
 }
 
-/// The same picture as an SVG document with a title, for saving.
+/// The same picture as an SVG document with a title, for saving: with the student's grips, without the cursor.
 ///
 /// # Errors
 /// When the text is no notebook.
 #[wasm_bindgen]
 pub fn svg(notebook: &str, request: Ts<PictureRequest>, title: &str) -> Result<String, JsError> {
-    let _: PictureRequest = request.to_rust()?;
-    Err(JsError::new(title))
+    let notebook = read(notebook)?;
+    let request: PictureRequest = request.to_rust()?;
+    let Composed { mut picture, .. } = compose(&notebook, &request);
+    picture.grips = true;
+    picture.cursor = None;
+    let words = request.words.to_words();
+    let (document, _) = layercast_chart::svg(&picture, request.theme.into(), request.size(), &words, title)?;
+    Ok(document)
+}
+
+fn placement_view(placement: Placement, picture: &Picture, scene: &Scene) -> PlacementView {
+    let grips = grips(&placement, picture, scene);
+    PlacementView {
+        surface_y_px: placement.surface_y_px,
+        px_per_m: placement.px_per_m,
+        max_depth_m: placement.max_depth_m,
+        yours_x_px: placement.yours_x_px,
+        plot_x_px: placement.plot_x_px,
+        strip_x_px: placement.strip_x_px,
+        middle_x_px: placement.middle_x_px,
+        grips,
+        points_px: placement.points_px,
+    }
+}
+
+/// Where the grips stand: those of the question's fields, else the three marks.
+fn grips(placement: &Placement, picture: &Picture, scene: &Scene) -> Vec<GripPlace> {
+    let place = |id: &str, y_px: Option<f64>, depth_m: Option<f64>| {
+        y_px.map(|y_px| GripPlace {
+            id: id.to_owned(),
+            y_px,
+            true_y_px: depth_m.map_or(y_px, |depth_m| placement.surface_y_px + depth_m * placement.px_per_m),
+            hollow: depth_m.is_none(),
+        })
+    };
+    let [first, second, third] = placement.grips_y_px;
+    let places = match (scene.grips.as_deref(), &picture.marks) {
+        (Some([(id, depth_m)]), _) => vec![place(id, second, *depth_m)],
+        (Some([(from, from_m), (to, to_m)]), _) => {
+            let (mut from_y, mut to_y) = match placement.from_to_y_px {
+                Some((upper, lower)) => (Some(upper), Some(lower)),
+                None => (first, third),
+            };
+            // The picture has the upper end first; a reader may have them the other way round.
+            if placement.from_to_y_px.is_some() && from_m > to_m {
+                std::mem::swap(&mut from_y, &mut to_y);
+            }
+            vec![place(from, from_y, *from_m), place(to, to_y, *to_m)]
+        }
+        (_, Some(marks)) => {
+            let depth_m = |mark: Mark| match mark {
+                Mark::At { depth_m, .. } => Some(depth_m),
+                Mark::Unset | Mark::Refused => None,
+            };
+            vec![
+                place("mixed", first, depth_m(marks.mixed)),
+                place("thermocline", second, depth_m(marks.thermocline)),
+                place("deep", third, depth_m(marks.deep)),
+            ]
+        }
+        (_, None) => Vec::new(),
+    };
+    places.into_iter().flatten().collect()
 }
