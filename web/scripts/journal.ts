@@ -44,7 +44,7 @@ export async function newer(id: string, seq: number): Promise<Line[]> {
     const line = text === null ? null : parsed<Line>(text);
     if (line && typeof line.seq === "number" && line.action) lines.set(line.seq, line.action);
   };
-  with_local((local) => names(local, id).map((name) => local.getItem(name))) ?.forEach(take);
+  with_local((local) => names(local, id).map((name) => local.getItem(name)))?.forEach(take);
   (await read_lines(id)).forEach(take);
   const found: Line[] = [];
   for (let next = seq + 1; lines.has(next); next += 1) {

@@ -54,7 +54,14 @@ export function stored_now(): Stored {
 }
 
 /** A notebook has been opened for work. `seq`: the last action in `notebook`; `written`: the last one in the store. */
-export function keep_open(id: string, code: string, notebook: string, seq: number, written: number, known: boolean): void {
+export function keep_open(
+  id: string,
+  code: string,
+  notebook: string,
+  seq: number,
+  written: number,
+  known: boolean,
+): void {
   open = { id, code, notebook, seq, written, known, closed: false, in_file: 0 };
   last = null;
   if (seq > written) write_soon();

@@ -174,3 +174,11 @@ function element_of(mark: string): Element {
 export function count(n: number): string {
   return count_format.format(n);
 }
+
+/** Says something once and politely to those who listen to the page. */
+export function speak(text: string): void {
+  const spoken = document.getElementById("spoken");
+  if (!spoken) return;
+  // The same words twice are spoken twice.
+  spoken.textContent = spoken.textContent === text ? `${text}\u00A0` : text;
+}

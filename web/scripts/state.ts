@@ -94,7 +94,8 @@ export function dispatch(action: Action): void {
   }
   const moved = before.look.place.screen !== look.place.screen;
   const ui: Ui = { ...before.ui, cursor: kept_cursor(before, look), rule: moved ? null : before.ui.rule };
-  if (moved) Object.assign(ui, { panel: before.writable ? "main" : before.ui.panel, menu: null, pasting: false, file: null });
+  if (moved)
+    Object.assign(ui, { panel: before.writable ? "main" : before.ui.panel, menu: null, pasting: false, file: null });
   current = { ...before, notebook, look, ui };
   if (before.writable) keep_action(current.id, look.code, action, notebook);
   show();

@@ -1,0 +1,193 @@
+# The page's own words: bar, menus, Log, files, storage, help, trouble.
+
+## Bar
+page-bar-screens = Screens
+page-bar-log = Log
+page-bar-profile = Profile
+page-bar-questions = Questions
+page-bar-nothing = Nothing open yet
+page-bar-group = group { $group }
+page-bar-kept = safe on this device, { $time }
+page-bar-not-kept = not kept on this device
+page-bar-view = View
+page-bar-help = Help
+
+## Notebooks
+page-notebooks-title = Notebooks on this device
+page-notebooks-none = None yet. The first reading makes one.
+page-notebooks-here = open here
+page-notebooks-open-one = Open
+page-notebooks-open-label = Open { $code }
+page-notebooks-changed = last change { $time }
+page-notebooks-save = Save to a file
+page-notebooks-save-about = Go on with it on any computer.
+page-notebooks-saved = Saved as { $name }, where your browser puts downloads.
+page-notebooks-copy = No file there? Copy it as text
+page-notebooks-open = Open a file
+page-notebooks-open-about = Adds a notebook to this list.
+page-notebooks-new = New group
+page-notebooks-new-about = Closes { $code } and starts an empty notebook. Only its code stays in sight.
+page-notebooks-erase = Erase { $code } …
+page-notebooks-erase-title = Erase { $code } from this device?
+page-notebooks-erase-text = Its readings and answers go, and nothing brings them back. A saved file stays where you put it.
+page-notebooks-erase-no = Keep it
+page-notebooks-erase-yes = Erase it
+page-notebooks-open-title = Open { $code }?
+page-notebooks-open-text = Its group closed it. Open it if it is yours.
+page-notebooks-open-no = Leave it closed
+page-notebooks-open-yes = Open it
+page-copied = Copied. You can paste it into any text and, later, back into this page.
+page-not-copied = This browser does not let the page copy.
+
+## View
+page-view-theme = Theme
+page-view-day = Day
+page-view-night = Night
+page-view-sunlight = Sunlight
+page-view-projector = Projector
+page-view-language = Language
+page-view-size = Text size
+page-view-smaller = Smaller
+page-view-larger = Larger
+
+## Log: nothing yet
+page-log-empty-title = Find the layers of your lake
+page-log-empty-lead = Layercast turns the temperatures you read down and up a lake into a picture of its layers. You mark where you see them; then it shows what the published rules find, and how sure that is.
+page-log-type = Type readings
+page-log-type-about = Start in the first box. Enter moves on to the next mark.
+page-log-paste = Paste a table
+page-log-paste-about = Copy it in your spreadsheet, then Ctrl V anywhere on this page.
+page-log-open = Open a file
+page-log-open-about = A table or a saved notebook. Dropping it here works too.
+page-log-example = See an example
+page-log-example-about = Made-up ponds:
+page-log-example-summer = layered, in summer
+page-log-example-autumn = mixed, in autumn
+page-log-example-ice = under ice
+page-log-empty-foot = All of it stays on this device. Nothing is sent anywhere.
+
+## Log: table
+page-log-table = Readings
+page-log-skip = Past the table
+page-log-head-depth = Depth,
+page-log-head-down = Going down,
+page-log-head-one = Temperature,
+page-log-head-up = Coming up,
+page-log-head-apart = Apart,
+page-log-cell-depth = Depth of the row, { $depth } metres
+page-log-cell-down = { $depth } metres, going down
+page-log-cell-up = { $depth } metres, coming up
+page-log-cell-one = { $depth } metres, temperature
+page-log-cell-out = { $cell }, left out
+
+## Log: panel
+page-log-reopen = Not right?
+page-log-type-it = Type it
+page-log-more-doubts =
+    { $count ->
+        [one] One more cell comes after these.
+       *[other] { $count } more cells come after these.
+    }
+page-log-water = Water
+page-log-group = Group
+page-log-bed = Bed at, m
+page-log-bed-about = The depth at which the line went slack.
+page-log-profile = See the profile
+page-log-add = Add a row
+page-log-foot = Nothing is deleted. What you gave stays on record.
+page-log-foot-doubts = Nothing is deleted. A cell with a question mark is left out until you decide, and what you gave stays on record.
+
+## Log: pasting
+page-paste-title = Paste a table
+page-paste-how = Copy the cells in your spreadsheet. Then press Ctrl V here, or press and hold in the box and choose Paste.
+page-paste-field = Table
+page-paste-use = Read it
+page-paste-close = Close
+page-paste-foot = You can type a table here too: on each line a depth and its temperatures, with a space between.
+page-paste-name = The text you pasted
+
+## Log: rows as they came
+page-asis-title = What we read
+page-asis-rows = The rows as they came
+page-asis-line = Line
+page-asis-role-label = What column { $column } is
+page-asis-unit-label = Unit of column { $column }
+page-asis-role-open = { $role }?
+page-asis-role-depth = Depth
+page-asis-role-down = Going down
+page-asis-role-up = Coming up
+page-asis-role-one = One temperature
+page-asis-role-leg = Down or up
+page-asis-role-not-used = Not used
+page-asis-unit-open = which unit?
+page-asis-unit-m = metres
+page-asis-unit-cm = cm
+page-asis-unit-ft = feet
+page-asis-unit-c = °C
+page-asis-unit-f = °F
+page-pending-title-question = One question first
+page-pending-title-check = Set it right
+page-pending-title-no = No table in this yet
+page-pending-drop = Undo the paste
+page-pending-leave = Leave it as it was
+page-pending-foot = Nothing is deleted.
+
+## Files
+page-newer-title = Saved by a newer Layercast
+page-newer-lead = The file <b>{ $name }</b> was saved by a newer page (version { $version }). This page does not know everything in it.
+page-newer-ask = Take only the readings?
+page-newer-text = Every version knows those. Answers and marks stay in the file, which is not touched.
+page-newer-leave = Leave the file alone
+page-newer-take = Take the readings
+page-newer-else = To go on where you were, open the file with the page it was saved with, or ask your teacher for the newer one.
+page-newer-foot = Older files always open.
+page-no-title = This file is not a table
+page-no-large = It is larger than 20 MB, more than a table of readings needs. Nothing was taken from it.
+page-no-open = Open another file
+page-no-close = Close
+page-no-foot = What was in this notebook before is untouched.
+page-drop = Let go to open the file
+page-busy-reading = Reading the table …
+
+## Trouble
+page-trouble-nowhere = This browser keeps nothing
+page-trouble-nowhere-text = Your work lives only as long as this page is open. Save it as a file before you close it.
+page-trouble-erased = This browser threw away what it kept
+page-trouble-erased-text = What you see here is kept again. Other notebooks of this device may be gone. Save this one as a file.
+page-trouble-stopped = The calculation stopped. Your readings are safe.
+page-trouble-stopped-text = They are kept apart from it. It was started again and has read them once more; carry on.
+page-trouble-copy = Copy what happened
+page-trouble-close = Close
+page-other-title = Open in another tab
+page-other-lead = This notebook is being worked on in another tab of this browser. Here you can look, but not change anything, so that the two don’t overwrite each other.
+page-other-ask = Work here instead?
+page-other-text = The other tab then stops writing. What was typed there is kept, to the last key.
+page-other-look = Only look
+page-other-work = Work here
+page-other-foot = Closed the other tab already? “Work here” is all it takes.
+
+## Help
+page-help-title = What this page does
+page-help-what = You give it the temperatures your group read at the marks of the cable, going down and coming up. It draws them, each at its own depth. You mark where you see the layers. Then it shows what published rules find in the same water, how sure that is, and asks questions about your own readings.
+page-help-keys-title = By keyboard
+page-help-keys-table = In the table: arrow keys, or Enter for the next mark. At the last mark Enter goes on to the bottom of “coming up” and climbs. Esc leaves the table.
+page-help-keys-paste = Ctrl V pastes a table anywhere on Log.
+page-help-keys-picture = In the picture: up and down arrow keys walk through the readings, Home and End go to the first and last, Esc leaves.
+page-help-keys-marks = On a mark: up and down arrow keys move it by 0.1 m, with Shift from one mark of the cable to the next. Or type its depth.
+page-help-keys-close = Tab goes on, Shift Tab goes back, Esc closes a menu.
+page-help-rules-title = The rules, in short
+page-help-rules-thermocline = Thermocline: the middle of the step that loses most °C per metre. Its range takes in the steps that your readings can’t tell from the steepest.
+page-help-rules-metalimnion = Steep layer: the unbroken run of steps that lose at least 1 °C per metre. Below it lies the deep layer.
+page-help-rules-mixed = Mixed layer: down to the first depth that is 1.0 °C colder than at 0.5 m.
+page-help-rules-none = No such layer is an answer too, and so is “these readings can’t tell”.
+page-help-safe-title = Before you measure
+page-help-safe-first = The rules of your school and of the place come first, and so does the word of the people trained for it. These lines do not replace either.
+page-help-safe-boat = From a boat: life jackets on everybody, fastened, and an adult who knows the boat and the water. Stay seated while the cable goes down.
+page-help-safe-dock = From a dock: keep back from the edge, never alone, with something that floats ready to throw. Life jackets where your rules say so.
+page-help-safe-ice = On ice: only when qualified people have checked it that same day and say that you may. Thickness alone does not make ice safe.
+page-help-safe-cold = Cold water takes your breath and strength within minutes, also on a warm day. If somebody falls in: call for help, throw, don’t go in after them.
+page-help-safe-lightning = Thunder or lightning: off the water and away from it at once. Your rules say when you may go back.
+page-help-data-title = Where your work is kept
+page-help-data-where = In this browser, on this device, under a code. Nobody’s name is asked. Nothing is sent anywhere: the page forbids itself every connection. Some schools’ computers forget everything at sign-out, so save your notebook to a file before you leave.
+page-help-data-erase = To erase a notebook: press the water’s name at the top, then Erase. Clearing this browser’s site data erases all of them.
+page-help-about = Layercast is free, under MIT or Apache-2.0.

@@ -1,0 +1,243 @@
+// Log: readings at their depths. The picture and the table share one axis; the panel says what was understood, what is
+// doubted, and what comes next.
+
+import type { Action, DoubtView, LogView } from "../../generated/core";
+import { go } from "../bar";
+import type { ExampleName } from "../core";
+import { by_id, list, part, set_attr, set_text, set_value, template, toggle } from "../dom";
+import { on_arrived, pick_file, take_text } from "../files";
+import { open_example, open_made } from "../notebooks";
+import { mount_picture, type Picture } from "../picture";
+import { say, say_into, speak, t, t_into } from "../say";
+import { dispatch, on_show, type State, set_ui, state } from "../state";
+import { show_ways } from "../ways";
+import { focus_cell, focus_entry, is_typing, mount_log_table, on_typing_end, show_log_table } from "./log_table";
+
+/** More doubts than this are not listed at once; the next ones come as these are settled. */
+const DOUBTS_AT_ONCE = 20;
+
+let picture: Picture | null = null;
+/** What the panel says. It waits while a cell is being typed into, so that half a number raises no doubt. */
+let panel: LogView | null = null;
+let panel_empty = true;
+let panel_of = "";
+let first = true;
+
+/** Wires the screen. */
+export function mount_log(): void {
+  const figure = by_id("log-picture");
+  picture = mount_picture(figure, "log");
+  mount_log_table(figure, () => picture?.placement() ?? null);
+  on_typing_end(() => show_log(state()));
+  on_arrived(after_paste);
+  mount_ways_in();
+  mount_file_states();
+  by_id("log-skip").addEventListener("click", (event) => {
+    event.preventDefault();
+    by_id("log-panel").focus();
+  });
+  by_id("log-reopen").addEventListener("click", () => {
+    dispatch({ do: "open_table" });
+    by_id("asis-roles").querySelector("select")?.focus();
+  });
+  by_id("log-profile").addEventListener("click", () => {
+    if (state().look.log.not_yet === null) go("profile");
+  });
+  by_id("log-add").addEventListener("click", () => {
+    dispatch({ do: "add_mark" });
+    focus_cell(state().look.log.rows.length - 1, "down");
+  });
+  by_id("log-undo").addEventListener("click", () => {
+    const undo = state().look.log.undo;
+    if (!undo) return;
+    dispatch(undo.action);
+    keep_focus();
+    if (!state().look.empty) speak(say(state().look.log.title));
+  });
+  field("log-water", (text) => ({ do: "set_water", text }));
+  field("log-group", (text) => ({ do: "set_group", text }));
+  field("log-bed", (text) => ({ do: "set_bed", text }));
+  on_show(show_log);
+}
+
+function field(id: string, action: (text: string) => Action): void {
+  const input = by_id<HTMLInputElement>(id);
+  input.addEventListener("input", () => dispatch(action(input.value)));
+}
+
+function mount_ways_in(): void {
+  by_id("log-type").addEventListener("click", () => focus_cell(0, "down"));
+  by_id("log-paste").addEventListener("click", open_paste);
+  by_id("no-paste").addEventListener("click", open_paste);
+  by_id("log-open").addEventListener("click", pick_file);
+  by_id("no-open").addEventListener("click", pick_file);
+  for (const button of document.querySelectorAll<HTMLElement>("[data-example]")) {
+    const name = button.dataset.example as ExampleName;
+    button.addEventListener("click", () => void open_example(name).then(after_paste));
+  }
+  const paste_field = by_id<HTMLTextAreaElement>("paste-field");
+  by_id("paste-use").addEventListener("click", () => {
+    if (paste_field.value.trim()) void take_text(paste_field.value).then(() => (paste_field.value = ""));
+    else paste_field.focus();
+  });
+  by_id("paste-close").addEventListener("click", close_paste);
+  paste_field.addEventListener("keydown", (event) => {
+    if (event.key === "Escape" && state().ui.menu === null) close_paste();
+  });
+}
+
+function open_paste(): void {
+  set_ui({ pasting: true, file: null });
+  by_id("paste-field").focus();
+}
+
+function close_paste(): void {
+  set_ui({ pasting: false });
+  keep_focus();
+}
+
+function mount_file_states(): void {
+  const close = () => {
+    set_ui({ file: null });
+    keep_focus();
+  };
+  by_id("newer-leave").addEventListener("click", close);
+  by_id("no-close").addEventListener("click", close);
+  by_id("newer-take").addEventListener("click", () => {
+    const file = state().ui.file;
+    if (file?.kind === "newer" && file.readings !== null) void open_made(file.readings).then(after_paste);
+  });
+}
+
+/** A table has come in: the focus goes to the first thing to settle, else on to the profile. */
+function after_paste(): void {
+  const { log } = state().look;
+  const places = log.pending
+    ? ["#pending-ways button", "#pending-use"]
+    : ["#log-doubts button", "#log-leg-ways button", "#log-profile"];
+  for (const place of places) {
+    const el = document.querySelector<HTMLElement>(place);
+    if (!el || el.offsetParent === null) continue;
+    el.focus();
+    break;
+  }
+  speak(say(log.pending?.understood ?? log.understood ?? log.title));
+}
+
+/** After a press that took its own button away the focus goes to the panel's next move. */
+function keep_focus(): void {
+  const at = document.activeElement;
+  if (at instanceof HTMLElement && at !== document.body && at.offsetParent !== null) return;
+  const next = [...by_id("log-panel").querySelectorAll<HTMLElement>(".go")].find((el) => el.offsetParent !== null);
+  (next ?? by_id("log-panel")).focus();
+}
+
+function show_log(s: Readonly<State>): void {
+  if (s.look.place.screen !== "log") return;
+  const { look, ui } = s;
+  if (!is_typing() || panel_of !== s.id) {
+    panel = look.log;
+    panel_empty = look.empty;
+    panel_of = s.id;
+  }
+  const pending = look.log.pending;
+  const shows = which(s);
+  for (const one of ["empty", "pasting", "newer", "no", "pending", "main"]) toggle(by_id(`log-${one}`), one === shows);
+  const as_table = shows === "pending" && pending !== null && pending.columns.length > 0;
+  toggle(by_id("log-sheet"), !as_table);
+  toggle(by_id("log-asis"), as_table);
+  if (!as_table) {
+    picture?.show(s);
+    show_log_table(s);
+  }
+  if (shows === "newer" && ui.file?.kind === "newer") {
+    t_into(by_id("newer-lead"), "page-newer-lead", { name: ui.file.name, version: ui.file.version });
+    toggle(by_id("newer-take"), ui.file.readings !== null);
+  }
+  if (shows === "no" && ui.file) show_no(ui.file);
+  if (shows === "main" && panel) show_main(s, panel);
+  if (first) {
+    first = false;
+    if (look.empty && s.writable && matchMedia("(min-width: 721px)").matches) focus_cell(0, "down");
+  }
+}
+
+function which(s: Readonly<State>): "empty" | "pasting" | "newer" | "no" | "pending" | "main" {
+  if (s.ui.pasting) return "pasting";
+  if (s.ui.file) return s.ui.file.kind === "newer" ? "newer" : "no";
+  if (s.look.log.pending) return "pending";
+  return panel_empty ? "empty" : "main";
+}
+
+function show_no(file: NonNullable<State["ui"]["file"]>): void {
+  set_text(by_id("no-name"), file.name);
+  const lines = file.kind === "no" ? file.said : [];
+  toggle(by_id("no-large"), file.kind === "large");
+  list(by_id("no-said"), template("template-line"), lines, (el, said) => say_into(el, said));
+}
+
+function show_main(s: Readonly<State>, log: LogView): void {
+  say_into(by_id("log-title"), log.title);
+  toggle(by_id("log-understood"), log.understood !== null || log.can_reopen);
+  if (log.understood) say_into(by_id("log-understood-said"), log.understood);
+  else set_text(by_id("log-understood-said"), "");
+  toggle(by_id("log-reopen"), log.can_reopen);
+  toggle(by_id("log-not-yet"), log.not_yet !== null);
+  if (log.not_yet) say_into(by_id("log-not-yet"), log.not_yet);
+
+  const leg = log.leg_choice;
+  toggle(by_id("log-leg"), leg !== null);
+  if (leg) {
+    say_into(by_id("log-leg-title"), leg.title);
+    say_into(by_id("log-leg-text"), leg.text);
+  }
+  show_ways(by_id("log-leg-ways"), leg?.ways ?? [], { small: true, press });
+
+  list(by_id("log-doubts"), template("template-doubt"), log.doubts.slice(0, DOUBTS_AT_ONCE), show_doubt);
+  const more = log.doubts.length - DOUBTS_AT_ONCE;
+  toggle(by_id("log-more-doubts"), more > 0);
+  if (more > 0) set_text(by_id("log-more-doubts"), t("page-log-more-doubts", { count: more }));
+  list(by_id("log-settled"), template("template-settled"), log.settled.slice(-DOUBTS_AT_ONCE), (el, one) => {
+    say_into(part(el, "text"), one.text);
+    show_links(part(el, "ways"), one);
+  });
+  list(by_id("log-notices"), template("template-line"), log.notices, (el, said) => say_into(el, said));
+
+  set_value(by_id<HTMLInputElement>("log-water"), s.look.water);
+  set_value(by_id<HTMLInputElement>("log-group"), s.look.group);
+  set_value(by_id<HTMLInputElement>("log-bed"), s.look.log.bed_text);
+  const profile = by_id("log-profile");
+  set_attr(profile, "aria-disabled", log.not_yet ? "true" : null);
+  set_attr(profile, "aria-describedby", log.not_yet ? "log-not-yet" : null);
+  toggle(by_id("log-undo"), log.undo !== null);
+  if (log.undo) set_text(by_id("log-undo"), say(log.undo.label));
+  toggle(by_id("log-add"), log.doubts.length === 0);
+  set_text(by_id("log-foot"), t(log.doubts.length > 0 ? "page-log-foot-doubts" : "page-log-foot"));
+}
+
+function show_doubt(el: HTMLElement, doubt: DoubtView, index: number): void {
+  el.id = `log-doubt-${index}`;
+  say_into(part(el, "where"), doubt.place);
+  say_into(part(el, "text"), doubt.text);
+  show_ways(part(el, "ways"), doubt.ways, { small: true, press });
+  const type = part<HTMLButtonElement>(el, "type");
+  toggle(type, doubt.type_entry !== null);
+  type.onclick = () => {
+    if (doubt.type_entry !== null) focus_entry(doubt.type_entry);
+  };
+}
+
+/** Settling a doubt: the next one moves into its place and has the focus; after the last, the next move has it. */
+function press(action: Action): boolean {
+  dispatch(action);
+  keep_focus();
+  speak(say(state().look.log.title));
+  return true;
+}
+
+function show_links(el: HTMLElement, one: DoubtView): void {
+  list(el, template("template-link"), one.ways, (button, way) => {
+    set_text(button, say(way.label));
+    button.onclick = () => press(way.action);
+  });
+}
