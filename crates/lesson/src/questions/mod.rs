@@ -1,9 +1,28 @@
 //! The question kinds, one file each, and what happens around them: which are asked of this cast, how a try is judged,
 //! what help is given, what is earned, what it reveals.
+//!
+//! Acceptance, ideas, hints and credit follow published lines a student can open: values computed from the own water, a
+//! reading from the picture right within half a degree of the two legs, arithmetic within what rounding to 0.1 can do, the
+//! steepest step any that cannot be told from it. Nothing here is stored: a sheet's tries are gone through again.
+
+mod kind;
+mod kinds;
+mod ranges;
+mod replay;
+mod route;
+mod rules;
+mod say;
+mod show;
+mod text;
+mod water;
+
+pub use kind::{Idea, Verdict};
+pub use water::Source;
 
 use crate::document::{Answer, Lesson, Sheet};
 use crate::view::QuestionView;
 use layercast_core::{Analysis, Cast, Message};
+use std::collections::BTreeMap;
 
 /// Everything a question may look at. Built once per call by the caller.
 #[derive(Clone, Copy, Debug)]
@@ -36,14 +55,15 @@ pub struct Asked {
 pub struct Paper {
     /// Asked, in order.
     pub asked: Vec<Asked>,
-    /// Why this route, and what was left out with its reason.
+    /// Why this route, and what was left out with its reason. What would tell a covered answer comes only after the marks
+    /// are placed or refused.
     pub about: Vec<Message>,
 }
 
 /// How a question stands: recomputed from its tries, never stored.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Standing {
-    /// All parts settled (right, shown, or third miss explained).
+    /// All parts settled (right, shown, or third miss explained). Stays true while it is answered again.
     pub settled: bool,
     /// All parts answered right.
     pub right: bool,
@@ -65,17 +85,92 @@ pub struct Standing {
     pub step_explained: bool,
 }
 
+/// One verdict of one part, for whoever sums up answers: tests, a report, a class.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct PartVerdict {
+    /// Part, from 0.
+    pub part: usize,
+    /// The verdict.
+    pub verdict: Verdict,
+    /// The idea that was named, if any.
+    pub idea: Option<&'static str>,
+}
+
 /// Which questions are asked of this cast.
-pub fn paper(_context: &Context) -> Paper {
-    Paper::default()
+pub fn paper(context: &Context) -> Paper {
+    route::paper(&water::Water::new(context))
 }
 
 /// How one question stands.
-pub fn standing(_context: &Context, _asked: &Asked, _answer: Option<&Answer>) -> Standing {
-    Standing::default()
+pub fn standing(context: &Context, asked: &Asked, answer: Option<&Answer>) -> Standing {
+    show::standing(&water::Water::new(context), asked, answer)
 }
 
 /// The question as the page shows it.
-pub fn view(_context: &Context, _paper: &Paper, _index: usize) -> Option<QuestionView> {
-    None
+pub fn view(context: &Context, paper: &Paper, index: usize) -> Option<QuestionView> {
+    show::view(&water::Water::new(context), paper, index)
+}
+
+/// Questions (indices into the paper) whose answers an early check of the marks would show: not settled yet, and told by
+/// the strip or by what the rules found. Kinds 7 and 8 are not among them: the marks are their first answers.
+pub fn revealed_by_check(context: &Context, paper: &Paper) -> Vec<usize> {
+    let water = water::Water::new(context);
+    let told = |asked: &Asked| match asked.kind {
+        4 | 5 => {
+            let stretch = (asked.depths_m.first().copied(), asked.depths_m.get(1).copied());
+            let (Some(a), Some(b)) = stretch else { return false };
+            water.steps_in((a, b)).len() == 1 && (asked.kind == 5 || (b - a - 1.0).abs() < 1e-6)
+        }
+        6 | 9 | 103 | 104 | 105 => true,
+        _ => false,
+    };
+    let settled = |asked: &Asked| standing(context, asked, context.sheet.answers.get(&asked.id)).settled;
+    (paper.asked.iter().enumerate()).filter(|(_, a)| told(a) && !settled(a)).map(|(i, _)| i).collect()
+}
+
+/// The answer to this question is already in sight, so that a try now earns nothing ([`crate::document::Try::after_shown`]).
+pub fn already_shown(context: &Context, asked: &Asked) -> bool {
+    let answer = context.sheet.answers.get(&asked.id);
+    context.sheet.revealed_early.contains(&asked.id)
+        || answer.is_some_and(|a| a.shown)
+        || standing(context, asked, answer).settled
+        || (matches!(asked.kind, 7 | 8) && context.sheet.first_marks.is_some())
+}
+
+/// The fields as they stand: what was typed, else what they start with (the mark of Profile in kinds 7 and 8). A press of
+/// Check records these in [`crate::document::Try::fields`], not the bare draft.
+pub fn texts(context: &Context, asked: &Asked, answer: Option<&Answer>) -> BTreeMap<String, String> {
+    show::texts(&water::Water::new(context), asked, answer)
+}
+
+/// Fields whose drafts a Check empties, asked after the try was added: the numbers of parts that were missed, which stand
+/// beside the field from then on. A slip keeps its text.
+pub fn emptied(context: &Context, asked: &Asked, answer: &Answer) -> Vec<String> {
+    show::emptied(&water::Water::new(context), asked, answer)
+}
+
+/// Verdicts of every try, in order.
+pub fn verdicts(context: &Context, asked: &Asked, answer: &Answer) -> Vec<PartVerdict> {
+    let water = water::Water::new(context);
+    let Some(replay) = replay::replay(&water, asked, Some(answer)) else { return Vec::new() };
+    let of = |(part, state): (usize, &replay::PartState)| {
+        let one = move |(judged, _): &(kind::Judged, text::Fields)| PartVerdict {
+            part,
+            verdict: judged.verdict,
+            idea: judged.idea,
+        };
+        state.verdicts.iter().map(one).collect::<Vec<_>>()
+    };
+    let rounds = [Some(&replay.first), replay.latest.as_ref()];
+    rounds.into_iter().flatten().flat_map(|r| r.parts.iter().enumerate().flat_map(of)).collect()
+}
+
+/// Wrong ideas that a kind knows; empty for a kind that is not there.
+pub fn ideas(kind: u8) -> &'static [Idea] {
+    kinds::kind(kind).map_or(&[], |k| k.ideas())
+}
+
+/// Every kind there is, in the order of their numbers.
+pub fn all_kinds() -> &'static [u8] {
+    kinds::ALL
 }

@@ -6,10 +6,12 @@ use layercast_core::Message;
 
 /// Fewest decimals between `least` and `most` that write the value in full.
 pub(crate) fn decimals(value: f64, least: u8, most: u8) -> u8 {
-    (least..=most).find(|d| {
-        let scaled = value * libm_pow10(*d);
-        (scaled - scaled.round()).abs() < 1e-6
-    }).unwrap_or(most)
+    (least..=most)
+        .find(|d| {
+            let scaled = value * libm_pow10(*d);
+            (scaled - scaled.round()).abs() < 1e-6
+        })
+        .unwrap_or(most)
 }
 
 fn libm_pow10(d: u8) -> f64 {
@@ -47,7 +49,13 @@ impl Numbers for Message {
 }
 
 /// Two depths with the same decimals.
-pub(crate) fn stretch(message: Message, a: &'static str, b: &'static str, stretch_m: (f64, f64), least: u8) -> Message {
+pub(crate) fn stretch(
+    message: Message,
+    a: &'static str,
+    b: &'static str,
+    stretch_m: (f64, f64),
+    least: u8,
+) -> Message {
     let d = decimals(stretch_m.0, least, 2).max(decimals(stretch_m.1, least, 2));
     message.number(a, stretch_m.0, d).number(b, stretch_m.1, d)
 }

@@ -61,10 +61,17 @@ pub(crate) struct Typed {
 /// A unit typed behind the number counts more than the list.
 pub(crate) fn read(text: &str, chosen: Option<&str>, measure: Measure) -> Option<Typed> {
     let q = quantity(text)?;
-    let number = |value: f64, to: Option<f64>, unit_is_wrong: bool| Typed { value, to, decimals: q.decimals, unit_is_wrong };
+    let number = |value: f64, to: Option<f64>, unit_is_wrong: bool| Typed {
+        value,
+        to,
+        decimals: q.decimals,
+        unit_is_wrong,
+    };
     let scale = |f: &dyn Fn(f64) -> f64| number(f(q.value), q.to.map(f), false);
     Some(match (measure, q.unit, q.per) {
-        (_, None, _) => number(q.value, q.to, chosen.is_some_and(|unit| !unit.is_empty() && unit != measure.unit())),
+        (_, None, _) => {
+            number(q.value, q.to, chosen.is_some_and(|unit| !unit.is_empty() && unit != measure.unit()))
+        }
         (Measure::Length, Some(unit), None) if unit.is_length() => scale(&|x| unit.to_m_or_c(x)),
         (Measure::Temperature, Some(unit), None) if !unit.is_length() => scale(&|x| unit.to_m_or_c(x)),
         (Measure::Difference, Some(unit), None) if !unit.is_length() => scale(&|x| x * unit.step_in_m_or_c()),
@@ -72,7 +79,9 @@ pub(crate) fn read(text: &str, chosen: Option<&str>, measure: Measure) -> Option
             scale(&|x| x * unit.step_in_m_or_c() / per.step_in_m_or_c())
         }
         // Degrees typed where the list says "per metre" (or nothing is said): the list explains the number.
-        (Measure::PerMetre, Some(Unit::C), None) if chosen == Some(UNIT_C_PER_M) => number(q.value, q.to, false),
+        (Measure::PerMetre, Some(Unit::C), None) if chosen == Some(UNIT_C_PER_M) => {
+            number(q.value, q.to, false)
+        }
         _ => number(q.value, q.to, true),
     })
 }
@@ -97,6 +106,19 @@ pub(crate) fn read_range(from: &str, to: &str) -> Option<(f64, f64)> {
     };
     Some((low.min(high), low.max(high)))
 }
+
+/// A student's own text as it is quoted: at most 40 signs.
+pub(crate) fn short(text: &str) -> String {
+    let text = text.trim();
+    if text.chars().count() <= QUOTED {
+        text.to_owned()
+    } else {
+        text.chars().take(QUOTED - 1).chain(['…']).collect()
+    }
+}
+
+/// Longest quotation, in signs.
+const QUOTED: usize = 40;
 
 #[cfg(test)]
 mod tests {

@@ -154,7 +154,8 @@ impl<'a> Water<'a> {
             });
         }
         let today = found.warm_layer_today.filter(|w| w.only)?;
-        let step = self.steps().iter().find(|s| s.top_m < today.value_m && today.value_m < s.bottom_m + SLACK)?;
+        let step =
+            self.steps().iter().find(|s| s.top_m < today.value_m && today.value_m < s.bottom_m + SLACK)?;
         Some(Steep {
             value_m: today.value_m,
             step_m: (step.top_m, step.bottom_m),

@@ -1,0 +1,347 @@
+//! What a question kind must be able to say: whether it is asked, what it asks, how it judges, helps and explains.
+
+use super::Asked;
+use super::text::Fields;
+use super::water::{Source, Water};
+use crate::view::SumLine;
+use layercast_core::{Message, Rule};
+
+/// How an answer (or a part of one) was taken.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Verdict {
+    /// Right.
+    Yes,
+    /// Right by another published rule, which the student named.
+    YesByAnotherRule,
+    /// "I can't tell", and nobody could.
+    CannotTell,
+    /// One step is off.
+    Almost,
+    /// Not yet.
+    NotYet,
+    /// Unreadable, the unit, the decimal point: said, and free.
+    Slip,
+    /// It fits another rule: which one was used? Free.
+    WhichRule,
+    /// It cannot be judged before the part above it. Free.
+    Waits,
+}
+
+impl Verdict {
+    /// Settles the part with credit.
+    pub fn is_right(self) -> bool {
+        matches!(self, Self::Yes | Self::YesByAnotherRule | Self::CannotTell)
+    }
+
+    /// Counts as a miss.
+    pub fn is_miss(self) -> bool {
+        matches!(self, Self::Almost | Self::NotYet)
+    }
+}
+
+/// A wrong idea in the catalogue of a kind.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Idea {
+    /// Name, stable.
+    pub key: &'static str,
+    /// Part of the question whose answer shows it, from 0.
+    pub part: usize,
+}
+
+/// What was taken as right, for the parts and questions after it.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub(crate) struct Accepted {
+    /// A number.
+    pub value: Option<f64>,
+    /// Two depths, metres.
+    pub stretch_m: Option<(f64, f64)>,
+    /// By which readings.
+    pub source: Option<Source>,
+    /// By which other rule.
+    pub rule: Option<Rule>,
+}
+
+/// A part judged.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Judged {
+    /// The verdict.
+    pub verdict: Verdict,
+    /// The idea named, if one and only one matches.
+    pub idea: Option<&'static str>,
+    /// The sentence.
+    pub said: Message,
+    /// Small print under it.
+    pub notes: Vec<Message>,
+    /// What is taken as right.
+    pub accepted: Accepted,
+}
+
+impl Judged {
+    /// A verdict with its sentence.
+    pub fn new(verdict: Verdict, said: Message) -> Self {
+        Self { verdict, idea: None, said, notes: Vec::new(), accepted: Accepted::default() }
+    }
+
+    /// Right, with what was accepted.
+    pub fn yes(said: Message, accepted: Accepted) -> Self {
+        Self { accepted, ..Self::new(Verdict::Yes, said) }
+    }
+
+    /// A named idea.
+    pub fn idea(key: &'static str, said: Message) -> Self {
+        Self { idea: Some(key), ..Self::new(Verdict::NotYet, said) }
+    }
+
+    /// Not yet, no idea named.
+    pub fn not_yet(said: Message) -> Self {
+        Self::new(Verdict::NotYet, said)
+    }
+
+    /// A slip.
+    pub fn slip(said: Message) -> Self {
+        Self::new(Verdict::Slip, said)
+    }
+
+    /// Adds small print.
+    #[must_use]
+    pub fn note(mut self, note: Option<Message>) -> Self {
+        self.notes.extend(note);
+        self
+    }
+}
+
+/// The one idea that matches, if exactly one does.
+pub(crate) fn only(matching: &[&'static str]) -> Option<&'static str> {
+    match matching {
+        [one] => Some(*one),
+        _ => None,
+    }
+}
+
+/// How a field is answered.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Input {
+    /// A number as text.
+    Number,
+    /// A list that must be chosen from (value, words).
+    List(Vec<(&'static str, Message)>),
+    /// A list that has a value from the start: the first.
+    Preset(Vec<(&'static str, Message)>),
+    /// A few lines, one of which is chosen.
+    Choice(Vec<(String, Message)>),
+    /// A fact to tick.
+    Fact(Message),
+}
+
+/// A field as planned.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Field {
+    /// Id.
+    pub id: &'static str,
+    /// Spoken name.
+    pub name: Message,
+    /// How it is answered.
+    pub input: Input,
+    /// Words behind it.
+    pub after: Option<Message>,
+    /// Text it starts with.
+    pub start: String,
+    /// Word on its grip, where it has one.
+    pub grip: Option<Message>,
+}
+
+impl Field {
+    /// A number field.
+    pub fn number(id: &'static str, name: Message, after: Option<Message>) -> Self {
+        Self { id, name, input: Input::Number, after, start: String::new(), grip: None }
+    }
+
+    /// The unit list.
+    pub fn unit() -> Self {
+        let units = vec![
+            ("", Message::new("ask-unit-choose")),
+            (super::text::UNIT_C, Message::new("ask-unit-c")),
+            (super::text::UNIT_C_PER_M, Message::new("ask-unit-c-per-m")),
+            (super::text::UNIT_M, Message::new("ask-unit-m")),
+        ];
+        Self { input: Input::List(units), ..Self::number("unit", Message::new("ask-name-unit"), None) }
+    }
+
+    /// "I read from".
+    pub fn source() -> Self {
+        let sources = vec![
+            ("mean", Message::new("ask-source-mean")),
+            ("down", Message::new("ask-source-down")),
+            ("up", Message::new("ask-source-up")),
+        ];
+        Self {
+            input: Input::Preset(sources),
+            start: "mean".to_owned(),
+            ..Self::number("source", Message::new("ask-name-source"), None)
+        }
+    }
+
+    /// Number fields are emptied after a miss, lists and ticks stay.
+    pub fn is_number(&self) -> bool {
+        self.input == Input::Number
+    }
+}
+
+/// A line of fields.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Line {
+    /// Label.
+    pub label: Message,
+    /// Fields.
+    pub fields: Vec<Field>,
+}
+
+impl Line {
+    /// A line.
+    pub fn new(label: Message, fields: Vec<Field>) -> Self {
+        Self { label, fields }
+    }
+}
+
+/// A part of a question: its lines.
+pub(crate) type Part = Vec<Line>;
+
+/// A question as asked.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Plan {
+    /// The question.
+    pub ask: Message,
+    /// Sentences under it.
+    pub lead: Vec<Message>,
+    /// Parts.
+    pub parts: Vec<Part>,
+    /// Small print while nothing has been answered.
+    pub notes: Vec<Message>,
+}
+
+/// What comes after a right answer, the third try, or "Show me".
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Explained {
+    /// The answer in words: "5.0 °C per metre".
+    pub shown: Message,
+    /// The sum on one's own water.
+    pub sum: Vec<SumLine>,
+    /// What else would have been right.
+    pub fits: Option<Message>,
+    /// More sentences.
+    pub notes: Vec<Message>,
+    /// "In your own words: …", asked when it was shown.
+    pub own_words: Message,
+}
+
+/// A hint: words, or the same step worked elsewhere.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Hint {
+    /// Where to look; what to do.
+    Words(Message),
+    /// Worked on another stretch.
+    Worked(Vec<SumLine>),
+}
+
+/// A question in hand.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Question<'a> {
+    /// The water.
+    pub water: &'a Water<'a>,
+    /// What is asked of it.
+    pub asked: &'a Asked,
+    /// What was accepted part by part, so far.
+    pub accepted: &'a [Option<Accepted>],
+}
+
+impl Question<'_> {
+    /// The n-th depth of the question, metres.
+    pub fn depth(&self, n: usize) -> f64 {
+        self.asked.depths_m.get(n).copied().unwrap_or_default()
+    }
+
+    /// The first two depths as a stretch, metres.
+    pub fn stretch(&self) -> (f64, f64) {
+        (self.depth(0), self.depth(1))
+    }
+
+    /// What was accepted in a part.
+    pub fn part(&self, n: usize) -> Option<Accepted> {
+        self.accepted.get(n).copied().flatten()
+    }
+}
+
+/// Why a kind is not asked of a cast.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Dropped {
+    /// The reason.
+    pub why: Message,
+    /// The reason would tell what is still covered: it is said only after the marks are in.
+    pub tells: bool,
+}
+
+impl Dropped {
+    /// A reason that gives nothing away.
+    pub fn plain(why: &'static str) -> Self {
+        Self { why: Message::new(why), tells: false }
+    }
+
+    /// A reason that waits for the marks.
+    pub fn telling(why: &'static str) -> Self {
+        Self { why: Message::new(why), tells: true }
+    }
+}
+
+/// One kind of question.
+pub(crate) trait Kind: Sync {
+    /// Wrong ideas it knows.
+    fn ideas(&self) -> &'static [Idea];
+
+    /// The depths it asks about on this water, or why it is not asked.
+    fn choose(&self, water: &Water) -> Result<Vec<f64>, Dropped>;
+
+    /// The question.
+    fn plan(&self, q: &Question) -> Plan;
+
+    /// Judges one part whose fields are all given.
+    fn judge(&self, q: &Question, part: usize, fields: &Fields) -> Judged;
+
+    /// A hint for one part (1 to 3).
+    fn hint(&self, q: &Question, part: usize, level: u8) -> Hint;
+
+    /// The class's own answer to a part: later parts go by it when it was shown.
+    fn class_answer(&self, q: &Question, part: usize) -> Accepted;
+
+    /// What is said when a part is settled.
+    fn explain(&self, q: &Question, part: usize) -> Explained;
+
+    /// "I can't tell" is right here.
+    fn cannot_be_told(&self, _q: &Question) -> bool {
+        false
+    }
+
+    /// It opens only when all marks are placed or refused.
+    fn needs_marks(&self) -> bool {
+        false
+    }
+
+    /// Even its words tell what the marks are about.
+    fn is_hidden_before_marks(&self) -> bool {
+        false
+    }
+
+    /// The step in hand, metres, once it is known (`fields`: as typed so far).
+    fn step_m(&self, _q: &Question, _fields: &Fields) -> Option<(f64, f64)> {
+        None
+    }
+
+    /// Where the third hint works it, metres.
+    fn elsewhere_m(&self, _q: &Question) -> Option<(f64, f64)> {
+        None
+    }
+
+    /// An answer that stands already: the mark on Profile.
+    fn first_answer(&self, _q: &Question) -> Option<Fields> {
+        None
+    }
+}

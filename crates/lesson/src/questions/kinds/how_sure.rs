@@ -1,0 +1,245 @@
+//! Kind 8: how sure is the depth of your thermocline? A from–to that holds the thermocline's value and is as wide as a
+//! step at least and one and a half spans at most.
+//!
+//! It starts at the give or take of Profile (empty if there is none): that is the first answer.
+
+use super::super::replay::replay;
+use crate::document::{MarkDoc, MarkDocs};
+use crate::questions::kind::{
+    Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question,
+};
+use crate::questions::ranges::almost;
+use crate::questions::rules::others;
+use crate::questions::say::{Numbers, in_m, line, minus, stretch};
+use crate::questions::text::{Fields, field, read_range, short};
+use crate::questions::water::{SLACK, Steep, Water};
+use layercast_core::{Message, Rule};
+
+const TOO_NARROW: &str = "as_sure_as_the_digits";
+const WHOLE_LAKE: &str = "the_whole_lake";
+
+/// Widest range that is right, in spans (job's convention).
+const WIDEST: f64 = 1.5;
+/// From this share of the cast on a range says nothing.
+const WHOLE: f64 = 0.6;
+/// Up to this many spans a range is one step off.
+const NEAR: f64 = 3.0;
+
+/// Kind 8.
+pub(crate) struct HowSure;
+
+/// The thermocline's mark of Profile as texts for fields.
+pub(crate) struct MarkTexts {
+    /// Depth.
+    pub depth: String,
+    /// Depth less and plus the give or take, where one was given.
+    pub range: Option<(String, String)>,
+}
+
+/// The marks that are the first answers: those on record at the first check, else as they stand.
+fn marks<'a>(water: &Water<'a>) -> &'a MarkDocs {
+    let sheet = water.context.sheet;
+    sheet.first_marks.as_ref().unwrap_or(&sheet.marks)
+}
+
+/// Texts of the thermocline's mark; `None` when it was refused or not placed.
+pub(crate) fn mark_texts(water: &Water) -> Option<MarkTexts> {
+    let MarkDoc { depth_text, depth_m, give_text, give_m, refused } = &marks(water).thermocline;
+    let depth_m = depth_m.filter(|_| !refused)?;
+    let comma = depth_text.contains(',') || give_text.contains(',');
+    let write = |z: f64| {
+        let z = z.clamp(0.0, water.last_m());
+        let text = format!("{z:.*}", usize::from(crate::questions::say::decimals(z, 1, 2)));
+        if comma { text.replace('.', ",") } else { text }
+    };
+    let depth = if depth_text.trim().is_empty() { write(depth_m) } else { depth_text.trim().to_owned() };
+    let range = give_m.map(|give| (write(depth_m - give), write(depth_m + give)));
+    Some(MarkTexts { depth, range })
+}
+
+/// Whether the other of kinds 7 and 8 is settled, or not asked: only then may the thermocline's line with its span show.
+pub(crate) fn other_is_settled(water: &Water, kind: u8) -> bool {
+    let (other, place): (u8, &dyn Kind) =
+        if kind == 7 { (8, &HowSure) } else { (7, &super::thermocline_depth::ThermoclineDepth) };
+    if !water.context.lesson.kinds.contains(&other) || water.warms() || place.choose(water).is_err() {
+        return true;
+    }
+    let asked = super::super::Asked { id: other.to_string(), kind: other, depths_m: Vec::new() };
+    let Some(answer) = water.context.sheet.answers.get(&asked.id) else { return false };
+    if answer.tries.is_empty() {
+        return answer.shown;
+    }
+    replay(water, &asked, Some(answer)).is_some_and(|r| r.first.settled())
+}
+
+/// Depth of the step that the value lies in, metres.
+fn step_m(steep: &Steep, water: &Water) -> f64 {
+    water.step_around(steep.value_m - SLACK).map_or(0.5, |s| s.bottom_m - s.top_m)
+}
+
+/// Widest range that is right, metres.
+fn most_m(steep: &Steep, water: &Water) -> f64 {
+    (WIDEST * (steep.span_m.1 - steep.span_m.0)).max(step_m(steep, water))
+}
+
+/// Depths a range may hold: the class's value; by follow-through that of another rule named in kind 7.
+fn held(water: &Water, steep: &Steep) -> Vec<f64> {
+    let asked = super::super::Asked { id: "7".to_owned(), kind: 7, depths_m: Vec::new() };
+    let answer = water.context.sheet.answers.get("7").filter(|a| !a.tries.is_empty());
+    let own_rule: Option<Rule> = answer
+        .and_then(|a| replay(water, &asked, Some(a)))
+        .and_then(|r| r.now().parts.first().and_then(|p| p.accepted))
+        .and_then(|a| a.rule);
+    let by_rule = others(water, 7).into_iter().filter(|(rule, _)| Some(*rule) == own_rule).map(|(_, z)| z);
+    std::iter::once(steep.value_m).chain(by_rule).collect()
+}
+
+impl Kind for HowSure {
+    fn ideas(&self) -> &'static [Idea] {
+        &[Idea { key: TOO_NARROW, part: 0 }, Idea { key: WHOLE_LAKE, part: 0 }]
+    }
+
+    fn choose(&self, water: &Water) -> Result<Vec<f64>, Dropped> {
+        if water.steep().is_some() { Ok(Vec::new()) } else { Err(Dropped::telling("ask-dropped-8")) }
+    }
+
+    fn plan(&self, q: &Question) -> Plan {
+        let start = mark_texts(q.water).and_then(|m| m.range);
+        let number = |id, name, after, start: Option<String>, word| Field {
+            start: start.unwrap_or_default(),
+            grip: Some(Message::new(word)),
+            ..Field::number(id, Message::new(name), Some(Message::new(after)))
+        };
+        let (from, to) = start.unzip();
+        let fields = vec![
+            number("from", "ask-name-from", "ask-after-m-to", from, "ask-grip-from"),
+            number("to", "ask-name-to", "ask-after-m", to, "ask-grip-to"),
+        ];
+        let mark = &marks(q.water).thermocline;
+        let mut notes = vec![Message::new("ask-8-note")];
+        if mark.depth_m.is_some() && !mark.refused {
+            notes.push(if mark.give_m.is_some() {
+                Message::new("ask-8-note-mark")
+                    .text("depth", short(&mark.depth_text))
+                    .text("give", short(&mark.give_text))
+            } else {
+                Message::new("ask-8-note-depth").text("depth", short(&mark.depth_text))
+            });
+        }
+        let today = q.water.steep().is_some_and(|s| s.today);
+        Plan {
+            ask: Message::new(if today { "ask-8-today" } else { "ask-8" }),
+            lead: vec![Message::new("ask-8-lead")],
+            parts: vec![vec![Line::new(Message::new("ask-8-label"), fields)]],
+            notes,
+        }
+    }
+
+    fn judge(&self, q: &Question, _part: usize, fields: &Fields) -> Judged {
+        let (from, to) = (field(fields, "from"), field(fields, "to"));
+        let yours = short(&if from.is_empty() || to.is_empty() {
+            format!("{from}{to}")
+        } else {
+            format!("{from}–{to}")
+        });
+        let told = |id: &'static str| Message::new(id).text("yours", yours.clone());
+        let Some((low, high)) = read_range(from, to) else {
+            return Judged::slip(told("ask-slip-two-depths"));
+        };
+        let Some(steep) = q.water.steep() else { return Judged::not_yet(told("ask-8-no")) };
+        let width = high - low;
+        let cast = q.water.last_m() - q.water.first_m();
+        let holds = held(q.water, &steep).iter().any(|z| *z >= low - SLACK && *z <= high + SLACK);
+        if width < step_m(&steep, q.water) - SLACK {
+            return Judged::idea(TOO_NARROW, told("ask-8-narrow"));
+        }
+        let most = most_m(&steep, q.water);
+        if holds && width <= most + SLACK {
+            let accepted = Accepted { stretch_m: Some((low, high)), ..Accepted::default() };
+            return Judged::yes(told("ask-8-yes"), accepted);
+        }
+        if width >= WHOLE * cast - SLACK {
+            return Judged::idea(WHOLE_LAKE, told("ask-8-whole"));
+        }
+        if !holds {
+            let near = held(q.water, &steep).iter().any(|z| {
+                let off = if *z < low { low - z } else { z - high };
+                off <= step_m(&steep, q.water) + SLACK
+            });
+            return if near && width <= most + SLACK {
+                almost(told("ask-8-beside"))
+            } else {
+                Judged::not_yet(told("ask-8-no"))
+            };
+        }
+        if width <= NEAR * most { almost(told("ask-8-wide")) } else { Judged::not_yet(told("ask-8-wide")) }
+    }
+
+    fn hint(&self, q: &Question, _part: usize, level: u8) -> Hint {
+        match level {
+            1 => Hint::Words(Message::new("ask-8-hint-1")),
+            2 => Hint::Words(Message::new("ask-8-hint-2")),
+            _ => Hint::Worked(
+                self.elsewhere_m(q)
+                    .map(|at| {
+                        line(
+                            minus(at.1, at.0, 1),
+                            in_m(at.1 - at.0),
+                            stretch(Message::new("ask-8-worked"), "from", "to", at, 1),
+                        )
+                    })
+                    .into_iter()
+                    .collect(),
+            ),
+        }
+    }
+
+    fn class_answer(&self, q: &Question, _part: usize) -> Accepted {
+        Accepted { stretch_m: q.water.steep().map(|s| s.span_m), ..Accepted::default() }
+    }
+
+    fn explain(&self, q: &Question, _part: usize) -> Explained {
+        let steep = q.water.steep();
+        let span = steep.map_or((0.0, 0.0), |s| s.span_m);
+        let mut notes = Vec::new();
+        if let Some(s) = steep {
+            notes.push(stretch(Message::new("ask-8-span"), "from", "to", span, 1));
+            if !s.tellable {
+                notes.push(Message::new("ask-7-not-tellable"));
+            }
+        }
+        let fits = steep.map(|s| {
+            Message::new("ask-8-fits")
+                .m("value", s.value_m)
+                .m("least", step_m(&s, q.water))
+                .m("most", most_m(&s, q.water))
+        });
+        Explained {
+            shown: stretch(Message::new("ask-value-from-to"), "from", "to", span, 1),
+            sum: Vec::new(),
+            fits,
+            notes,
+            own_words: Message::new("ask-8-own-words"),
+        }
+    }
+
+    fn cannot_be_told(&self, q: &Question) -> bool {
+        q.water.steep().is_some_and(|s| !s.tellable)
+    }
+
+    fn needs_marks(&self) -> bool {
+        true
+    }
+
+    fn elsewhere_m(&self, q: &Question) -> Option<(f64, f64)> {
+        let away = |s: &&layercast_core::Step| !q.water.holds_member((s.top_m, s.bottom_m));
+        let best =
+            q.water.steps().iter().filter(away).max_by(|a, b| q.water.rate(a).total_cmp(&q.water.rate(b)))?;
+        Some((best.top_m, best.bottom_m))
+    }
+
+    fn first_answer(&self, q: &Question) -> Option<Fields> {
+        let (from, to) = mark_texts(q.water)?.range?;
+        Some([("from".to_owned(), from), ("to".to_owned(), to)].into_iter().collect())
+    }
+}

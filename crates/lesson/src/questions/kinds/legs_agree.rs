@@ -1,0 +1,174 @@
+//! Kind 13: how well do going down and coming up agree? The typical difference of a reading, s = √(Σd²/2n) or
+//! 0.886 times the mean difference without signs (methods 3.1): right within 0.05 °C or 20 % of either.
+//!
+//! Where the legs differ one way only, the mean with signs is as large as without: the number alone cannot show whether the
+//! signs were dropped. So the answer says which mean was taken, and that idea is known by it, whatever the number.
+
+use crate::questions::kind::{
+    Accepted, Dropped, Explained, Field, Hint, Idea, Input, Judged, Kind, Line, Plan, Question,
+};
+use crate::questions::ranges::{Range, Stand, accepted, almost, digits, number, span, stand};
+use crate::questions::say::{Numbers, bare, in_c, line, minus, result};
+use crate::questions::text::{Fields, Measure, field, short};
+use crate::questions::water::{Source, Water};
+use layercast_core::Message;
+
+/// Mean difference without signs to standard deviation of one reading (methods 3.1).
+pub(crate) const MEAN_TO_S: f64 = 0.886;
+/// Give, °C.
+const GIVE_C: f64 = 0.05;
+/// Give, as a share.
+const GIVE_SHARE: f64 = 0.2;
+/// Fewest marks read twice.
+const FEWEST: usize = 2;
+
+const SIGNED: &str = "mean_with_signs";
+
+/// Kind 13.
+pub(crate) struct LegsAgree;
+
+fn ranges(water: &Water) -> Vec<Range> {
+    let pairs = &water.analysis().pairs;
+    let values = [pairs.s_c, pairs.mean_abs_c.map(|m| MEAN_TO_S * m)];
+    (values.into_iter().flatten())
+        .map(|value| Range { source: Source::Mean, value, give: (GIVE_SHARE * value).max(GIVE_C) })
+        .collect()
+}
+
+/// Depths read twice, with both readings.
+fn read_twice(water: &Water) -> Vec<(f64, f64, f64)> {
+    water.levels().iter().filter_map(|l| Some((l.depth_m, l.down_c?, l.up_c?))).collect()
+}
+
+impl Kind for LegsAgree {
+    fn ideas(&self) -> &'static [Idea] {
+        &[Idea { key: SIGNED, part: 0 }]
+    }
+
+    fn choose(&self, water: &Water) -> Result<Vec<f64>, Dropped> {
+        match water.analysis().pairs.count {
+            0 => Err(Dropped::plain("ask-dropped-13")),
+            n if n < FEWEST => Err(Dropped::plain("ask-dropped-13-one")),
+            _ => Ok(Vec::new()),
+        }
+    }
+
+    fn plan(&self, _q: &Question) -> Plan {
+        let ways = vec![
+            ("", Message::new("ask-13-way-choose")),
+            ("unsigned", Message::new("ask-13-way-unsigned")),
+            ("signed", Message::new("ask-13-way-signed")),
+            ("squares", Message::new("ask-13-way-squares")),
+        ];
+        let way =
+            Field { input: Input::List(ways), ..Field::number("way", Message::new("ask-13-name-way"), None) };
+        let number = Field::number("apart", Message::new("ask-13-name"), None);
+        Plan {
+            ask: Message::new("ask-13"),
+            lead: vec![Message::new("ask-13-lead")],
+            parts: vec![vec![
+                Line::new(Message::new("ask-13-label"), vec![number, Field::unit()]),
+                Line::new(Message::new("ask-13-label-way"), vec![way]),
+            ]],
+            notes: vec![Message::new("ask-note-units")],
+        }
+    }
+
+    fn judge(&self, q: &Question, _part: usize, fields: &Fields) -> Judged {
+        let typed = match number(fields, "apart", Measure::Difference) {
+            Ok(typed) => typed,
+            Err(slip) => return slip,
+        };
+        let text = field(fields, "apart");
+        let told = |id: &'static str| Message::new(id).text("yours", short(text));
+        if field(fields, "way") == "signed" {
+            return Judged::idea(SIGNED, told("ask-13-signed"));
+        }
+        match stand(text, &typed, typed.value, &ranges(q.water), &[], None) {
+            Stand::Right(range) => Judged::yes(told("ask-13-yes"), accepted(&range)).note(digits(&typed, 2)),
+            Stand::Slip(slip) => slip,
+            Stand::Near => almost(told("ask-13-almost")),
+            Stand::Off(_) => Judged::not_yet(told("ask-13-no")),
+        }
+    }
+
+    fn hint(&self, q: &Question, _part: usize, level: u8) -> Hint {
+        match level {
+            1 => Hint::Words(Message::new("ask-13-hint-1")),
+            2 => Hint::Words(Message::new("ask-13-hint-2")),
+            _ => Hint::Worked(worked(&read_twice(q.water), &ranges(q.water))),
+        }
+    }
+
+    fn class_answer(&self, q: &Question, _part: usize) -> Accepted {
+        ranges(q.water).first().map(accepted).unwrap_or_default()
+    }
+
+    fn explain(&self, q: &Question, _part: usize) -> Explained {
+        let pairs = &q.water.analysis().pairs;
+        let mean = pairs.mean_abs_c.unwrap_or_default();
+        let s = pairs.s_c.unwrap_or_default();
+        let two = |value: f64| Message::new("ask-sum-c").number("value", value, 2);
+        let times = Message::new("ask-13-sum-times").number("mean", mean, 2);
+        let sum = vec![
+            line(
+                Message::new("ask-13-sum-mean").count("n", pairs.count),
+                two(mean),
+                Message::new("ask-13-sum-mean-gloss"),
+            ),
+            result(times, two(MEAN_TO_S * mean), Message::new("ask-13-sum-times-gloss")),
+        ];
+        let fits = span(&ranges(q.water)).map(|(low, high)| {
+            Message::new("ask-fits-c").number("low", low.max(0.0), 2).number("high", high, 2)
+        });
+        Explained {
+            shown: Message::new("ask-value-c")
+                .message("value", Message::new("ask-sum-number").number("value", s, 2)),
+            sum,
+            fits,
+            notes: vec![Message::new("ask-13-squares").number("s", s, 2)],
+            own_words: Message::new("ask-13-own-words"),
+        }
+    }
+}
+
+/// The first three marks whose own mean gives nothing away, worked.
+fn worked(twice: &[(f64, f64, f64)], right: &[Range]) -> Vec<crate::view::SumLine> {
+    let mean = |w: &[(f64, f64, f64)]| w.iter().map(|(_, a, b)| (a - b).abs()).sum::<f64>() / w.len() as f64;
+    let quiet = |w: &&[(f64, f64, f64)]| !right.iter().any(|r| r.holds(MEAN_TO_S * mean(w)));
+    let Some(three) = twice.windows(3.min(twice.len().max(1))).find(quiet) else {
+        // Nowhere without giving it away: invented differences show the way.
+        return made_up(right);
+    };
+    let mut lines: Vec<_> = (three.iter())
+        .map(|(z, down, up)| {
+            let (high, low) = (down.max(*up), down.min(*up));
+            line(minus(high, low, 1), in_c(high - low), Message::new("ask-13-worked-at").m("depth", *z))
+        })
+        .collect();
+    let m = mean(three);
+    let times = Message::new("ask-13-sum-times").number("mean", m, 2);
+    lines.push(result(
+        times,
+        bare((MEAN_TO_S * m * 100.0).round() / 100.0),
+        Message::new("ask-13-worked-mean"),
+    ));
+    lines
+}
+
+/// Three differences of another water, large enough to give nothing away.
+fn made_up(right: &[Range]) -> Vec<crate::view::SumLine> {
+    let near = right.iter().any(|r| r.holds(MEAN_TO_S * 0.9));
+    let apart = if near { [3.6, 1.8, 2.7] } else { [1.2, 0.6, 0.9] };
+    let mean = apart.iter().sum::<f64>() / 3.0;
+    let place = apart
+        .iter()
+        .zip(["a", "b", "c"])
+        .fold(Message::new("ask-13-made-up"), |m, (d, id)| m.number(id, *d, 1));
+    let times = Message::new("ask-13-sum-times").number("mean", mean, 2);
+    let value = Message::new("ask-sum-number").number("value", MEAN_TO_S * mean, 2);
+    vec![
+        line(place, in_c(mean), Message::new("ask-13-made-up-gloss")),
+        result(times, value, Message::new("ask-13-worked-mean")),
+    ]
+}

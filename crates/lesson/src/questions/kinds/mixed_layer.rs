@@ -1,0 +1,550 @@
+//! Kinds 9 and 10: where does your mixed layer end, by the 1.0 °C rule? Three parts: the temperature looked for, the two
+//! marks it lies between, the depth in that step.
+//!
+//! Temperature: within 0.1 °C of the reference less the drop, by the mean, going down or coming up. Marks: the pair that
+//! holds it by any of these, or by the temperature accepted before. Depth: the straight way from mark to mark, within
+//! ± max(0.05 m, the uncertainty of methods 8.2), in the step given before. Another published rule is right if named.
+//!
+//! The depth is asked only where the nearest mark would not pass for right. An idea that leads to the same temperature,
+//! marks and depth on this water changes nothing and is let be; one that would pass for right with another meaning (the
+//! thermocline lies in the same step, its middle at the crossing) drops the question.
+
+use super::colder_by::{ROUNDING_C, elsewhere};
+use crate::questions::kind::{
+    Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, Verdict, only,
+};
+use crate::questions::ranges::{
+    Range, Stand, Wrong, accepted, almost, digits, number, span, stand, tellable,
+};
+use crate::questions::rules::{Named, name, named, others};
+use crate::questions::say::{Numbers, bare, decimals, divided, in_c, line, minus, result, rounded, stretch};
+use crate::questions::text::{Fields, Measure, field, read_range, short};
+use crate::questions::water::{SLACK, Source, Water};
+use crate::view::SumLine;
+use layercast_core::{Message, MixedLayer, Rule};
+
+const SURFACE: &str = "from_the_surface";
+const PREVIOUS: &str = "below_the_previous_mark";
+const THERMOCLINE: &str = "the_thermocline";
+const NEAREST: &str = "nearest_mark";
+
+/// Least give of the depth, metres.
+const LEAST_M: f64 = 0.05;
+/// Give of a depth by another rule, metres.
+const OTHER_RULE_M: f64 = 0.1;
+
+/// Kinds 9 and 10.
+pub(crate) struct MixedLayerEnd;
+
+/// Where a temperature is met on the way down: the two marks and their temperatures.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Crossing {
+    marks_m: (f64, f64),
+    temps_c: (f64, f64),
+}
+
+impl Crossing {
+    /// Place in the step, 0 to 1.
+    fn fraction(&self, target: f64) -> f64 {
+        let drop = self.temps_c.0 - self.temps_c.1;
+        if drop > SLACK { ((self.temps_c.0 - target) / drop).clamp(0.0, 1.0) } else { 0.0 }
+    }
+
+    fn depth_m(&self, target: f64) -> f64 {
+        self.marks_m.0 + (self.marks_m.1 - self.marks_m.0) * self.fraction(target)
+    }
+}
+
+fn drop_c(water: &Water) -> f64 {
+    water.analysis().method.mixed_drop_c
+}
+
+/// Reference depth, metres: the rule's, or the first reading if that is deeper.
+fn reference_m(water: &Water) -> f64 {
+    water.analysis().method.reference_m.max(water.first_m())
+}
+
+/// The marks that the reference temperature is read from.
+fn reference_marks(water: &Water) -> Vec<f64> {
+    let z = reference_m(water);
+    let marks = water.marks_m();
+    match marks.iter().find(|m| (*m - z).abs() < 1e-6) {
+        Some(mark) => vec![*mark],
+        None => {
+            let above = marks.iter().rev().find(|m| **m < z);
+            let below = marks.iter().find(|m| **m > z);
+            above.into_iter().chain(below).copied().collect()
+        }
+    }
+}
+
+/// Temperatures looked for, by each kind of reading.
+fn targets(water: &Water) -> Vec<Range> {
+    let marks = reference_marks(water);
+    let z = reference_m(water);
+    // Between two marks the reference is itself a guess, as wide as half their difference.
+    let between = match marks[..] {
+        [a, b] => water
+            .temp(a, Source::Mean)
+            .zip(water.temp(b, Source::Mean))
+            .map_or(0.0, |(a, b)| (a - b).abs() / 2.0),
+        _ => 0.0,
+    };
+    (water.sources(&marks).into_iter())
+        .filter_map(|source| {
+            let value = water.between(z, source)? - drop_c(water);
+            Some(Range { source, value, give: ROUNDING_C + between })
+        })
+        .collect()
+}
+
+/// The first two marks below the reference between which a temperature is met.
+fn crossing(water: &Water, source: Source, target: f64) -> Option<Crossing> {
+    let z = reference_m(water);
+    let series: Vec<(f64, f64)> =
+        (water.levels().iter()).filter_map(|l| Some((l.depth_m, Water::of(l, source)?))).collect();
+    series.windows(2).find_map(|w| match w {
+        [(a, ta), (b, tb)] if *b > z + 1e-6 && *tb <= target + SLACK => {
+            Some(Crossing { marks_m: (*a, *b), temps_c: (*ta, *tb) })
+        }
+        _ => None,
+    })
+}
+
+/// Every right pair: by each kind of reading its own temperature, and the student's own accepted one.
+fn crossings(water: &Water, own_target: Option<f64>) -> Vec<(Source, f64, Crossing)> {
+    let own = |source| own_target.map(|t| (source, t));
+    (targets(water).into_iter())
+        .flat_map(|r| [Some((r.source, r.value)), own(r.source)])
+        .flatten()
+        .filter_map(|(source, target)| Some((source, target, crossing(water, source, target)?)))
+        .collect()
+}
+
+fn same(a: (f64, f64), b: (f64, f64)) -> bool {
+    (a.0 - b.0).abs() < 1e-6 && (a.1 - b.1).abs() < 1e-6
+}
+
+/// Uncertainty of a crossing, metres (methods 8.2).
+fn u_m(water: &Water, source: Source, at: &Crossing, target: f64) -> f64 {
+    let sigma = match source {
+        Source::Mean => water.level(at.marks_m.1).map_or(0.1, |l| l.sd_c),
+        _ => water.analysis().pairs.s_used_c,
+    };
+    let slope = (at.temps_c.0 - at.temps_c.1) / (at.marks_m.1 - at.marks_m.0);
+    let f = at.fraction(target);
+    if slope > SLACK { sigma / slope * (1.0 + (1.0 - f) * (1.0 - f) + f * f).sqrt() } else { 0.0 }
+}
+
+/// Depths in a step, by each kind of reading and temperature that puts the crossing there.
+fn depths(water: &Water, marks_m: (f64, f64), own_target: Option<f64>) -> Vec<Range> {
+    (crossings(water, own_target).into_iter())
+        .filter(|(_, _, at)| same(at.marks_m, marks_m))
+        .map(|(source, target, at)| Range {
+            source,
+            value: at.depth_m(target),
+            give: u_m(water, source, &at, target).max(LEAST_M),
+        })
+        .collect()
+}
+
+/// The first step that alone cools by the rule's drop.
+fn previous_mark_step(water: &Water) -> Option<Crossing> {
+    water.levels().windows(2).find_map(|w| match w {
+        [a, b] if a.temp_c - b.temp_c >= drop_c(water) - SLACK => {
+            Some(Crossing { marks_m: (a.depth_m, b.depth_m), temps_c: (a.temp_c, b.temp_c) })
+        }
+        _ => None,
+    })
+}
+
+fn wrong_targets(water: &Water) -> Vec<Wrong> {
+    let surface = (water.levels().first())
+        .filter(|l| l.depth_m < reference_m(water) - SLACK)
+        .map(|l| Wrong { key: SURFACE, value: l.temp_c - drop_c(water), give: ROUNDING_C / 2.0 });
+    let previous = previous_mark_step(water).map(|at| Wrong {
+        key: PREVIOUS,
+        value: at.temps_c.0 - drop_c(water),
+        give: ROUNDING_C / 2.0,
+    });
+    surface.into_iter().chain(previous).collect()
+}
+
+fn wrong_pairs(water: &Water) -> Vec<(&'static str, (f64, f64))> {
+    let surface = (water.levels().first())
+        .and_then(|l| crossing(water, Source::Mean, l.temp_c - drop_c(water)))
+        .map(|at| (SURFACE, at.marks_m));
+    let previous = previous_mark_step(water).map(|at| (PREVIOUS, at.marks_m));
+    let thermocline = water.steep().map(|s| (THERMOCLINE, s.step_m));
+    [surface, previous, thermocline].into_iter().flatten().collect()
+}
+
+/// The mark of a step nearest to a depth in it.
+fn nearest_mark(ranges: &[Range], marks_m: (f64, f64)) -> Vec<Wrong> {
+    let nearest = |z: f64| if z - marks_m.0 <= marks_m.1 - z { marks_m.0 } else { marks_m.1 };
+    ranges.iter().map(|r| Wrong { key: NEAREST, value: nearest(r.value), give: 0.02 }).collect()
+}
+
+/// The class's own pair.
+fn class_crossing(water: &Water) -> Option<(f64, Crossing)> {
+    let target = targets(water).first()?.value;
+    Some((target, crossing(water, Source::Mean, target)?))
+}
+
+/// The depth in the step is asked: the nearest mark would not pass for right.
+fn asks_depth(water: &Water) -> bool {
+    let Some((_, at)) = class_crossing(water) else { return false };
+    let ranges = depths(water, at.marks_m, None);
+    tellable(&ranges, &nearest_mark(&ranges, at.marks_m))
+}
+
+/// A step that another rule puts the end into, and its depth.
+fn other_rules(water: &Water) -> Vec<(Rule, (f64, f64), f64)> {
+    let holds = |s: &&layercast_core::Step, rule: Rule, z: f64| match rule {
+        Rule::FirstSteepTop => (s.top_m - z).abs() < 1e-6,
+        _ => s.top_m - SLACK <= z && z <= s.bottom_m + SLACK,
+    };
+    (others(water, 9).into_iter())
+        .filter_map(|(rule, z)| {
+            let step = water.steps().iter().find(|s| holds(s, rule, z))?;
+            Some((rule, (step.top_m, step.bottom_m), z))
+        })
+        .collect()
+}
+
+impl MixedLayerEnd {
+    fn own_target(q: &Question) -> Option<f64> {
+        q.part(0).and_then(|a| a.value)
+    }
+
+    fn judge_temp(q: &Question, fields: &Fields) -> Judged {
+        let typed = match number(fields, "temp", Measure::Temperature) {
+            Ok(typed) => typed,
+            Err(slip) => return slip,
+        };
+        let text = field(fields, "temp");
+        let told =
+            |id: &'static str| Message::new(id).text("yours", short(text)).m("depth", reference_m(q.water));
+        match stand(text, &typed, typed.value, &targets(q.water), &wrong_targets(q.water), None) {
+            Stand::Right(range) => {
+                let own = Accepted { value: Some(typed.value), ..accepted(&range) };
+                Judged::yes(told("ask-9-temp-yes"), own).note(digits(&typed, 2))
+            }
+            Stand::Slip(slip) => slip,
+            Stand::Near => almost(told("ask-9-temp-almost")),
+            Stand::Off(ideas) => match only(&ideas) {
+                Some(SURFACE) => Judged::idea(SURFACE, told("ask-9-surface")),
+                Some(PREVIOUS) => Judged::idea(PREVIOUS, told("ask-9-previous")),
+                _ => Judged::not_yet(told("ask-9-temp-no").number("drop", drop_c(q.water), 1)),
+            },
+        }
+    }
+
+    fn judge_pair(q: &Question, fields: &Fields) -> Judged {
+        let (from, to) = (field(fields, "from"), field(fields, "to"));
+        let yours = short(&if from.is_empty() || to.is_empty() {
+            format!("{from}{to}")
+        } else {
+            format!("{from}–{to}")
+        });
+        let told =
+            |id: &'static str| Message::new(id).text("yours", yours.clone()).m("depth", reference_m(q.water));
+        let Some((a, b)) = read_range(from, to) else { return Judged::slip(told("ask-slip-two-depths")) };
+        let meant = q.water.meant_mark(a).zip(q.water.meant_mark(b)).filter(|(a, b)| b > a);
+        let Some(given) = meant else { return Judged::slip(told("ask-slip-no-marks")) };
+        let right = crossings(q.water, Self::own_target(q));
+        if let Some((source, ..)) = right.iter().find(|(_, _, at)| same(at.marks_m, given)) {
+            let accepted = Accepted { stretch_m: Some(given), source: Some(*source), ..Accepted::default() };
+            return Judged::yes(told("ask-9-pair-yes"), accepted);
+        }
+        let matching: Vec<&'static str> = (wrong_pairs(q.water).into_iter())
+            .filter(|(_, pair)| same(*pair, given) && !right.iter().any(|(_, _, at)| same(at.marks_m, *pair)))
+            .map(|(key, _)| key)
+            .collect();
+        let rules = other_rules(q.water);
+        let choice = named(field(fields, "rule"), 9);
+        if let Some((rule, ..)) = rules.iter().find(|(_, pair, _)| same(*pair, given)) {
+            match choice {
+                Named::Rule(chosen)
+                    if rules.iter().any(|(r, pair, _)| *r == chosen && same(*pair, given)) =>
+                {
+                    let accepted =
+                        Accepted { stretch_m: Some(given), rule: Some(chosen), ..Accepted::default() };
+                    let said = told("ask-yes-other-rule").message("rule", name(chosen));
+                    let class = Message::new("ask-9-rule")
+                        .number("drop", drop_c(q.water), 1)
+                        .m("depth", reference_m(q.water));
+                    return Judged { accepted, ..Judged::new(Verdict::YesByAnotherRule, said) }
+                        .note(Some(class));
+                }
+                Named::Nothing => {
+                    let said = told("ask-which-rule")
+                        .message("rule", name(*rule))
+                        .message("class", name(Rule::TempDrop));
+                    return Judged::new(Verdict::WhichRule, said);
+                }
+                Named::Rule(_) if matching.is_empty() => return Judged::not_yet(told("ask-not-that-rule")),
+                Named::None if matching.is_empty() => return Judged::not_yet(told("ask-read-off")),
+                _ => {}
+            }
+        }
+        let holds = |at: &Crossing| given.0 <= at.marks_m.0 + SLACK && at.marks_m.1 <= given.1 + SLACK;
+        match only(&matching) {
+            Some(SURFACE) => Judged::idea(SURFACE, told("ask-9-surface")),
+            Some(PREVIOUS) => Judged::idea(PREVIOUS, told("ask-9-previous")),
+            Some(THERMOCLINE) => Judged::idea(THERMOCLINE, told("ask-9-thermocline")),
+            _ if right.iter().any(|(_, _, at)| holds(at)) => almost(told("ask-9-pair-long")),
+            _ => Judged::not_yet(told("ask-9-pair-no")),
+        }
+    }
+
+    fn judge_depth(q: &Question, fields: &Fields) -> Judged {
+        let text = field(fields, "depth");
+        let told = |id: &'static str| Message::new(id).text("yours", short(text));
+        let typed = match number(fields, "depth", Measure::Length) {
+            Ok(typed) => typed,
+            Err(slip) => return slip,
+        };
+        let Some(part) = q.part(1) else { return Judged::new(Verdict::Waits, told("ask-9-waits")) };
+        let marks_m = part.stretch_m.unwrap_or_default();
+        let ranges = match part.rule {
+            Some(rule) => (other_rules(q.water).into_iter())
+                .filter(|(r, ..)| *r == rule)
+                .map(|(_, _, value)| Range { source: Source::Mean, value, give: OTHER_RULE_M })
+                .collect(),
+            None => depths(q.water, marks_m, Self::own_target(q)),
+        };
+        let wrongs = nearest_mark(&ranges, marks_m);
+        match stand(text, &typed, typed.value, &ranges, &wrongs, None) {
+            Stand::Right(range) => {
+                let own = Accepted { value: Some(typed.value), ..accepted(&range) };
+                Judged::yes(told("ask-9-depth-yes"), own)
+                    .note((typed.decimals > 2).then(|| Message::new("ask-note-digits-depth")))
+            }
+            Stand::Slip(slip) => slip,
+            Stand::Near => almost(told("ask-9-depth-almost")),
+            Stand::Off(ideas) => match only(&ideas) {
+                Some(NEAREST) => Judged::idea(NEAREST, told("ask-9-nearest")),
+                _ => Judged::not_yet(told("ask-9-depth-no")),
+            },
+        }
+    }
+
+    /// The temperature and crossing that an explanation goes by: those of the accepted pair, else the class's.
+    fn by(q: &Question) -> Option<(f64, Crossing)> {
+        let given = q.part(1).and_then(|a| a.stretch_m);
+        let own = given.and_then(|given| {
+            crossings(q.water, Self::own_target(q)).into_iter().find(|(_, _, at)| same(at.marks_m, given))
+        });
+        own.map(|(_, target, at)| (target, at)).or_else(|| class_crossing(q.water))
+    }
+}
+
+/// The sum of a split step.
+fn split(at: &Crossing, target: f64) -> Vec<SumLine> {
+    let (ta, tb) = at.temps_c;
+    let f = rounded(at.fraction(target), 2);
+    let height = at.marks_m.1 - at.marks_m.0;
+    let to_lose = stretch(Message::new("ask-9-sum-to-lose"), "depth", "to", at.marks_m, 1);
+    let last = (Message::new("ask-9-sum-place").m("top", at.marks_m.0)).number("f", f, 2).m("height", height);
+    vec![
+        line(minus(ta, target, 1), in_c(ta - target), to_lose),
+        line(minus(ta, tb, 1), in_c(ta - tb), Message::new("ask-9-sum-whole")),
+        line(
+            divided(ta - target, ta - tb),
+            Message::new("ask-sum-number").number("value", f, 2),
+            Message::new("ask-9-sum-fraction"),
+        ),
+        result(
+            last,
+            Message::new("ask-sum-m").number("value", at.depth_m(target), 2),
+            Message::new("ask-9-sum-end"),
+        ),
+    ]
+}
+
+impl Kind for MixedLayerEnd {
+    fn ideas(&self) -> &'static [Idea] {
+        &[
+            Idea { key: SURFACE, part: 0 },
+            Idea { key: PREVIOUS, part: 0 },
+            Idea { key: SURFACE, part: 1 },
+            Idea { key: PREVIOUS, part: 1 },
+            Idea { key: THERMOCLINE, part: 1 },
+            Idea { key: NEAREST, part: 2 },
+        ]
+    }
+
+    fn choose(&self, water: &Water) -> Result<Vec<f64>, Dropped> {
+        let Some(MixedLayer::At { .. }) = water.analysis().mixed_layer else {
+            return Err(Dropped::telling("ask-dropped-9-deep"));
+        };
+        let Some((_, at)) = class_crossing(water) else { return Err(Dropped::telling("ask-dropped-9-deep")) };
+        // The thermocline in the same step: only the depth in it can tell, and only away from the middle.
+        let in_one_step = water.steep().is_some_and(|s| same(s.step_m, at.marks_m));
+        if in_one_step {
+            let middle = f64::midpoint(at.marks_m.0, at.marks_m.1);
+            let passes = depths(water, at.marks_m, None).iter().any(|r| r.holds(middle));
+            if !asks_depth(water) || passes {
+                return Err(Dropped::telling("ask-dropped-9-same"));
+            }
+        }
+        Ok(Vec::new())
+    }
+
+    fn plan(&self, q: &Question) -> Plan {
+        let (drop, z) = (drop_c(q.water), reference_m(q.water));
+        let metres = || Some(Message::new("ask-after-m"));
+        let temp = Line::new(
+            Message::new("ask-9-label-temp"),
+            vec![Field::number("temp", Message::new("ask-name-temp"), Some(Message::new("ask-after-c")))],
+        );
+        let pair = Line::new(
+            Message::new("ask-9-label-pair"),
+            vec![
+                Field::number("from", Message::new("ask-name-from"), Some(Message::new("ask-after-m-to"))),
+                Field::number("to", Message::new("ask-name-to"), metres()),
+            ],
+        );
+        let depth = Line::new(
+            Message::new("ask-9-label-depth"),
+            vec![Field::number("depth", Message::new("ask-name-depth"), metres())],
+        );
+        let mut parts = vec![vec![temp], vec![pair]];
+        let three = asks_depth(q.water);
+        if three {
+            parts.push(vec![depth]);
+        }
+        Plan {
+            ask: Message::new("ask-9").number("drop", drop, 1),
+            lead: vec![Message::new("ask-9-lead").number("drop", drop, 1).m("depth", z)],
+            parts,
+            notes: vec![Message::new(if three { "ask-9-note" } else { "ask-9-note-two" })],
+        }
+    }
+
+    fn judge(&self, q: &Question, part: usize, fields: &Fields) -> Judged {
+        match part {
+            0 => Self::judge_temp(q, fields),
+            1 => Self::judge_pair(q, fields),
+            _ => Self::judge_depth(q, fields),
+        }
+    }
+
+    fn hint(&self, q: &Question, part: usize, level: u8) -> Hint {
+        let (drop, z) = (drop_c(q.water), reference_m(q.water));
+        match (part, level) {
+            (0, 1) => Hint::Words(Message::new("ask-9-temp-hint-1").m("depth", z)),
+            (0, 2) => Hint::Words(Message::new("ask-9-temp-hint-2").number("drop", drop, 1)),
+            (0, _) => {
+                let right = targets(q.water);
+                let other = (q.water.levels().iter().filter(|l| l.depth_m > z))
+                    .find(|l| !right.iter().any(|r| r.holds(l.temp_c - drop)));
+                let sum = other.map(|l| {
+                    let gloss = Message::new("ask-9-temp-worked").m("depth", l.depth_m);
+                    result(minus(l.temp_c, drop, 1), in_c(l.temp_c - drop), gloss)
+                });
+                Hint::Worked(sum.into_iter().collect())
+            }
+            (1, 1) => Hint::Words(Message::new("ask-9-pair-hint-1")),
+            (1, 2) => Hint::Words(Message::new("ask-9-pair-hint-2")),
+            (2, 1) => Hint::Words(Message::new("ask-9-depth-hint-1")),
+            (2, 2) => Hint::Words(Message::new("ask-9-depth-hint-2")),
+            (part, _) => {
+                let at = self.elsewhere_m(q).and_then(|(a, b)| {
+                    let temps_c = (q.water.temp(a, Source::Mean)?, q.water.temp(b, Source::Mean)?);
+                    Some(Crossing { marks_m: (a, b), temps_c })
+                });
+                let Some(at) = at else { return Hint::Worked(Vec::new()) };
+                // A temperature a third of the way down that step.
+                let third = at.temps_c.0 + (at.temps_c.1 - at.temps_c.0) / 3.0;
+                let target = rounded(third, if (at.temps_c.0 - at.temps_c.1) > 0.5 { 1 } else { 2 });
+                if part == 1 {
+                    Hint::Worked(pair_lines(&at, target))
+                } else {
+                    Hint::Worked(split(&at, target))
+                }
+            }
+        }
+    }
+
+    fn class_answer(&self, q: &Question, part: usize) -> Accepted {
+        let Some((target, at)) = Self::by(q) else { return Accepted::default() };
+        let marks = Some(at.marks_m);
+        match part {
+            0 => targets(q.water).first().map(accepted).unwrap_or_default(),
+            1 => Accepted { stretch_m: marks, source: Some(Source::Mean), ..Accepted::default() },
+            _ => Accepted { value: Some(at.depth_m(target)), stretch_m: marks, ..Accepted::default() },
+        }
+    }
+
+    fn explain(&self, q: &Question, part: usize) -> Explained {
+        let (drop, z) = (drop_c(q.water), reference_m(q.water));
+        let own_words = Message::new("ask-9-own-words");
+        let nothing = Explained {
+            shown: Message::new("ask-sum-nothing"),
+            sum: Vec::new(),
+            fits: None,
+            notes: Vec::new(),
+            own_words: own_words.clone(),
+        };
+        if part == 0 {
+            let Some(range) = targets(q.water).first().copied() else { return nothing };
+            let gloss = Message::new("ask-9-sum-target").m("depth", z);
+            let fits = span(&targets(q.water)).map(|(low, high)| {
+                let d = decimals(low, 1, 2).max(decimals(high, 1, 2));
+                Message::new("ask-fits-c").number("low", low, d).number("high", high, d)
+            });
+            let sum = vec![result(minus(range.value + drop, drop, 1), in_c(range.value), gloss)];
+            return Explained {
+                shown: Message::new("ask-value-c").message("value", bare(range.value)),
+                sum,
+                fits,
+                ..nothing
+            };
+        }
+        let Some((target, at)) = Self::by(q) else { return nothing };
+        if q.part(1).is_some_and(|a| a.rule.is_some()) {
+            let class = stretch(Message::new("ask-9-class"), "from", "to", at.marks_m, 1).number(
+                "value",
+                at.depth_m(target),
+                2,
+            );
+            return Explained { notes: vec![class], ..nothing };
+        }
+        if part == 1 {
+            let shown = stretch(Message::new("ask-value-from-to"), "from", "to", at.marks_m, 1);
+            return Explained { shown, sum: pair_lines(&at, target), ..nothing };
+        }
+        let fits = span(&depths(q.water, at.marks_m, Self::own_target(q)))
+            .map(|(low, high)| Message::new("ask-9-fits").number("low", low, 2).number("high", high, 2));
+        Explained {
+            shown: Message::new("ask-value-m").number("value", at.depth_m(target), 2),
+            sum: split(&at, target),
+            fits,
+            ..nothing
+        }
+    }
+
+    fn needs_marks(&self) -> bool {
+        true
+    }
+
+    fn step_m(&self, q: &Question, _fields: &Fields) -> Option<(f64, f64)> {
+        q.part(1).and_then(|a| a.stretch_m)
+    }
+
+    fn elsewhere_m(&self, q: &Question) -> Option<(f64, f64)> {
+        let (_, at) = Self::by(q)?;
+        elsewhere(q.water, at.marks_m, |_| false, |_, _| 0.0)
+    }
+}
+
+/// "At 2.5 m | 22.75 °C | still warmer than 22.4", "At 3.0 m | 21.8 °C | colder".
+fn pair_lines(at: &Crossing, target: f64) -> Vec<SumLine> {
+    let place = |z: f64| Message::new("ask-9-sum-at").m("depth", z);
+    vec![
+        line(place(at.marks_m.0), in_c(at.temps_c.0), Message::new("ask-9-sum-warmer").c("target", target)),
+        line(place(at.marks_m.1), in_c(at.temps_c.1), Message::new("ask-9-sum-colder").c("target", target)),
+    ]
+}

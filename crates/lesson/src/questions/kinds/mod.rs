@@ -1,0 +1,40 @@
+//! The kinds, one file each.
+
+pub(crate) mod any_step;
+pub(crate) mod believable;
+pub(crate) mod colder_by;
+pub(crate) mod heavier_on_top;
+pub(crate) mod how_sure;
+pub(crate) mod legs_agree;
+pub(crate) mod mixed_layer;
+pub(crate) mod per_metre;
+pub(crate) mod steepest_step;
+pub(crate) mod temperature_at;
+pub(crate) mod thermocline_depth;
+pub(crate) mod three_facts;
+pub(crate) mod warmest_coldest;
+
+use super::kind::Kind;
+
+/// Every kind's number.
+pub(crate) const ALL: &[u8] = &[1, 4, 5, 6, 7, 8, 9, 13, 101, 102, 103, 104, 105];
+
+/// The kind of a number.
+pub(crate) fn kind(number: u8) -> Option<&'static dyn Kind> {
+    Some(match number {
+        1 => &temperature_at::TemperatureAt,
+        4 => &colder_by::ColderBy,
+        5 => &per_metre::PerMetre,
+        6 => &steepest_step::SteepestStep,
+        7 => &thermocline_depth::ThermoclineDepth,
+        8 => &how_sure::HowSure,
+        9 => &mixed_layer::MixedLayerEnd,
+        13 => &legs_agree::LegsAgree,
+        101 => &warmest_coldest::WarmestColdest,
+        102 => &believable::Believable,
+        103 => &any_step::AnyStep,
+        104 => &three_facts::ThreeFacts,
+        105 => &heavier_on_top::HeavierOnTop,
+        _ => return None,
+    })
+}

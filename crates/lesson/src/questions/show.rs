@@ -1,0 +1,429 @@
+//! A question as the page shows it, and what it reveals.
+
+use super::kind::{Explained, Field, Hint, Input, Kind, Line, Plan, Question, Verdict};
+use super::replay::{PartState, Replay, Round, complete, replay, with_starts};
+use super::say::said;
+use super::text::{Fields, Measure, field, read};
+use super::water::Water;
+use super::{Asked, Paper, Standing, kinds};
+use crate::action::Action;
+use crate::document::{Answer, Screen};
+use crate::view::{
+    FieldKind, FieldLine, FieldView, GripView, HintView, OptionView, PartView, QuestionView, Sign,
+    VerdictView, Way,
+};
+use layercast_core::Message;
+
+/// Hints there are.
+const HINTS: u8 = 3;
+
+/// How a question stands.
+pub(crate) fn standing(water: &Water, asked: &Asked, answer: Option<&Answer>) -> Standing {
+    let (Some(kind), Some(replay)) = (kinds::kind(asked.kind), replay(water, asked, answer)) else {
+        return Standing::default();
+    };
+    let settled = replay.first.settled();
+    let mut standing =
+        Standing { settled, right: replay.first.right(), credit: replay.credit(), ..Standing::default() };
+    match asked.kind {
+        5 if settled => {
+            if let [a, b] = asked.depths_m[..] {
+                standing.reveals_steps = water.steps_in((a, b));
+            }
+        }
+        6 | 103 | 104 => standing.reveals_all_steps = settled,
+        7 | 8 => {
+            standing.reveals_thermocline = settled && kinds::how_sure::other_is_settled(water, asked.kind)
+        }
+        9 => standing.reveals_mixed_layer = settled,
+        _ => {}
+    }
+    if is_locked(water, kind, &replay) {
+        return standing;
+    }
+    let accepted = replay.now().accepted();
+    let q = Question { water, asked, accepted: &accepted };
+    let worked = !settled && answer.is_some_and(|a| a.hints >= HINTS);
+    let elsewhere = if worked { kind.elsewhere_m(&q) } else { None };
+    standing.step_m = elsewhere.or_else(|| kind.step_m(&q, &texts(water, asked, answer)));
+    standing.step_explained = standing.step_m.is_some() && (settled || elsewhere.is_some());
+    standing
+}
+
+fn is_locked(water: &Water, kind: &dyn Kind, replay: &Replay) -> bool {
+    kind.needs_marks() && !water.marks_are_in() && replay.first.tries == 0 && !replay.first.settled()
+}
+
+/// Fields as they stand.
+pub(crate) fn texts(water: &Water, asked: &Asked, answer: Option<&Answer>) -> Fields {
+    let mut fields = answer.map(|a| a.draft.clone()).unwrap_or_default();
+    if let Some(replay) = replay(water, asked, answer) {
+        for part in 0..replay.plan.parts.len() {
+            fields = with_starts(&replay.plan, part, &fields);
+        }
+    }
+    fields
+}
+
+/// Fields that a Check empties.
+pub(crate) fn emptied(water: &Water, asked: &Asked, answer: &Answer) -> Vec<String> {
+    let Some(replay) = replay(water, asked, Some(answer)) else { return Vec::new() };
+    let again = replay.latest.is_some();
+    let missed = |state: &PartState| {
+        !state.settled && state.verdicts.last().is_some_and(|(judged, _)| judged.verdict.is_miss())
+    };
+    let parts = replay.plan.parts.iter().zip(&replay.now().parts);
+    let open = parts.filter(|(_, state)| missed(state) || (again && state.verdicts.is_empty()));
+    (open.flat_map(|(part, _)| part).flat_map(|line| &line.fields))
+        .filter(|f| f.is_number() && f.grip.is_none())
+        .map(|f| f.id.to_owned())
+        .collect()
+}
+
+/// The question at a place of the paper.
+pub(crate) fn view(water: &Water, paper: &Paper, index: usize) -> Option<QuestionView> {
+    let asked = paper.asked.get(index)?;
+    let kind = kinds::kind(asked.kind)?;
+    let blank = Answer::default();
+    let answer = water.context.sheet.answers.get(&asked.id);
+    let replay = replay(water, asked, answer)?;
+    let answer = answer.unwrap_or(&blank);
+    let base = QuestionView {
+        number: index + 1,
+        of: paper.asked.len(),
+        id: asked.id.clone(),
+        ask: said(replay.plan.ask.clone()),
+        lead: replay.plan.lead.iter().cloned().map(said).collect(),
+        locked: None,
+        parts: Vec::new(),
+        reason: None,
+        own_words: None,
+        buttons: Vec::new(),
+        notes: Vec::new(),
+    };
+    if is_locked(water, kind, &replay) {
+        return Some(locked(base, kind));
+    }
+    let desk = Desk { water, kind, asked, answer, replay: &replay, index };
+    let open = replay.open();
+    Some(QuestionView {
+        parts: desk.parts(),
+        reason: (open && replay.now().tries == 0 && answer.hints == 0).then(|| answer.reason.clone()),
+        own_words: desk.own_words(),
+        buttons: if open { desk.open_buttons() } else { desk.settled_buttons(paper) },
+        notes: desk.notes(),
+        ..base
+    })
+}
+
+fn locked(base: QuestionView, kind: &dyn Kind) -> QuestionView {
+    let ask = if kind.is_hidden_before_marks() { said(Message::new("ask-locked-ask")) } else { base.ask };
+    let go = Way {
+        label: said(Message::new("ask-locked-go")),
+        action: Action::Go { screen: Screen::Profile, question: None },
+        main: true,
+        waits: None,
+    };
+    QuestionView { ask, lead: vec![said(Message::new("ask-locked"))], locked: Some(go), ..base }
+}
+
+/// Everything at hand while one question is laid out.
+struct Desk<'a> {
+    water: &'a Water<'a>,
+    kind: &'static dyn Kind,
+    asked: &'a Asked,
+    answer: &'a Answer,
+    replay: &'a Replay,
+    index: usize,
+}
+
+impl Desk<'_> {
+    fn round(&self) -> &Round {
+        self.replay.now()
+    }
+
+    fn plan(&self) -> &Plan {
+        &self.replay.plan
+    }
+
+    fn hints(&self) -> u8 {
+        self.answer.hints.min(HINTS)
+    }
+
+    fn explain(&self, part: usize) -> Explained {
+        let accepted = self.round().accepted();
+        self.kind.explain(&Question { water: self.water, asked: self.asked, accepted: &accepted }, part)
+    }
+
+    fn parts(&self) -> Vec<PartView> {
+        let in_hand = self.round().parts.iter().position(|p| !p.settled);
+        (self.plan().parts.iter().zip(&self.round().parts).enumerate())
+            .map(|(i, (lines, state))| {
+                if state.settled {
+                    self.settled(i, state)
+                } else {
+                    self.open(i, lines, state, in_hand == Some(i))
+                }
+            })
+            .collect()
+    }
+
+    fn settled(&self, part: usize, state: &PartState) -> PartView {
+        let explained = self.explain(part);
+        let last = state.verdicts.last().map(|(judged, _)| judged);
+        let mut notes = Vec::new();
+        let verdict = match last {
+            Some(judged) if state.right => {
+                notes.extend(judged.notes.iter().cloned());
+                let first = (state.verdicts.iter().find(|(j, _)| j.verdict.is_miss()))
+                    .map(|(_, fields)| fields)
+                    .or(state.first_mark.as_ref())
+                    .and_then(|fields| self.written(part, fields));
+                notes.extend(first.map(|yours| Message::new("ask-first-was").text("yours", yours)));
+                VerdictView { sign: sign(judged.verdict), said: said(judged.said.clone()) }
+            }
+            // The third miss: its idea, then the answer.
+            Some(judged) if judged.verdict.is_miss() && !self.shown() => {
+                notes.push(Message::new("ask-third").message("answer", explained.shown.clone()));
+                VerdictView { sign: Sign::Outside, said: said(judged.said.clone()) }
+            }
+            _ => VerdictView { sign: Sign::Outside, said: said(self.shown_words(part, state, &explained)) },
+        };
+        notes.extend(explained.notes);
+        PartView {
+            settled: true,
+            verdict: Some(verdict),
+            notes: notes.into_iter().map(said).collect(),
+            sum: explained.sum,
+            fits: explained.fits.map(said),
+            hints: Vec::new(),
+            lines: Vec::new(),
+        }
+    }
+
+    fn shown(&self) -> bool {
+        self.answer.shown
+    }
+
+    fn shown_words(&self, part: usize, state: &PartState, explained: &Explained) -> Message {
+        let answer = explained.shown.clone();
+        match self.misses(part, state) {
+            Some(yours) => Message::new("ask-shown-yours").message("answer", answer).text("yours", yours),
+            None => Message::new("ask-shown").message("answer", answer),
+        }
+    }
+
+    /// The numbers that were missed so far, in order.
+    fn misses(&self, part: usize, state: &PartState) -> Option<String> {
+        let tried = (state.verdicts.iter()).filter(|(j, _)| j.verdict.is_miss()).map(|(_, fields)| fields);
+        let all: Vec<String> =
+            state.first_mark.iter().chain(tried).filter_map(|fields| self.written(part, fields)).collect();
+        (!all.is_empty()).then(|| all.join(", "))
+    }
+
+    /// The numbers of a part as they were written: "2.5", "3.5–4.0".
+    fn written(&self, part: usize, fields: &Fields) -> Option<String> {
+        let planned = self.plan().parts.get(part)?.iter().flat_map(|line| &line.fields);
+        let texts: Vec<&str> = planned
+            .filter(|f| f.is_number())
+            .map(|f| field(fields, f.id))
+            .filter(|t| !t.is_empty())
+            .collect();
+        (!texts.is_empty()).then(|| super::text::short(&texts.join("–")))
+    }
+
+    fn open(&self, part: usize, lines: &[Line], state: &PartState, in_hand: bool) -> PartView {
+        let last = state.verdicts.last().map(|(judged, _)| judged);
+        let mut before = self.before(part, state);
+        let mut shown: Vec<FieldLine> = lines
+            .iter()
+            .map(|line| {
+                let number = line.fields.iter().any(Field::is_number);
+                self.line(line, if number { before.take() } else { None })
+            })
+            .collect();
+        if last.is_some_and(|j| j.verdict == Verdict::WhichRule) {
+            shown.push(self.line(&super::rules::line(self.water, self.asked.kind), None));
+        }
+        PartView {
+            settled: false,
+            verdict: last.map(|j| VerdictView { sign: sign(j.verdict), said: said(j.said.clone()) }),
+            notes: last.map(|j| j.notes.iter().cloned().map(said).collect()).unwrap_or_default(),
+            sum: Vec::new(),
+            fits: None,
+            hints: if in_hand { self.hint_views(part) } else { Vec::new() },
+            lines: shown,
+        }
+    }
+
+    /// "first answer: 2.5", or all earlier ones; in a second round the first answer of the first.
+    fn before(&self, part: usize, state: &PartState) -> Option<Message> {
+        if let Some(yours) = self.misses(part, state) {
+            let several = state.misses > 1;
+            let id = if several { "ask-before" } else { "ask-first-answer" };
+            return Some(Message::new(id).text("yours", yours));
+        }
+        self.replay.latest.as_ref()?;
+        let (_, fields) = self.replay.first.parts.get(part)?.verdicts.first()?;
+        Some(Message::new("ask-first-answer").text("yours", self.written(part, fields)?))
+    }
+
+    fn line(&self, line: &Line, before: Option<Message>) -> FieldLine {
+        FieldLine {
+            label: said(line.label.clone()),
+            fields: line.fields.iter().map(|f| self.field(f)).collect(),
+            before: before.map(said),
+        }
+    }
+
+    fn field(&self, planned: &Field) -> FieldView {
+        let text = self.answer.draft.get(planned.id).unwrap_or(&planned.start).clone();
+        let options = |list: &[(&'static str, Message)]| {
+            list.iter()
+                .map(|(value, label)| OptionView { value: (*value).to_owned(), label: said(label.clone()) })
+                .collect()
+        };
+        let kind = match &planned.input {
+            Input::Number => FieldKind::Number,
+            Input::List(list) | Input::Preset(list) => FieldKind::List { options: options(list) },
+            Input::Choice(list) => FieldKind::Choice {
+                options: (list.iter())
+                    .map(|(value, label)| OptionView { value: value.clone(), label: said(label.clone()) })
+                    .collect(),
+            },
+            Input::Fact(fact) => FieldKind::Fact { fact: said(fact.clone()) },
+        };
+        let depth_m = read(&text, None, Measure::Length).filter(|t| !t.unit_is_wrong).map(|t| t.value);
+        let grip = planned.grip.as_ref().map(|word| GripView {
+            depth_m,
+            least_m: 0.0,
+            most_m: self.water.last_m(),
+            spoken: said(match depth_m {
+                Some(depth_m) => super::say::Numbers::m(Message::new("ask-spoken-depth"), "depth", depth_m),
+                None => Message::new("ask-spoken-unset"),
+            }),
+            word: said(word.clone()),
+        });
+        FieldView {
+            id: planned.id.to_owned(),
+            name: said(planned.name.clone()),
+            kind,
+            text,
+            after: planned.after.clone().map(said),
+            grip,
+        }
+    }
+
+    fn hint_views(&self, part: usize) -> Vec<HintView> {
+        let accepted = self.round().accepted();
+        let q = Question { water: self.water, asked: self.asked, accepted: &accepted };
+        let open = self.hints();
+        // The worked one stands alone, with its step on the picture.
+        let from = if open >= HINTS { HINTS } else { 1 };
+        (from..=open)
+            .map(|n| {
+                let (text, sum) = match self.kind.hint(&q, part, n) {
+                    Hint::Words(words) => (Some(said(words)), Vec::new()),
+                    Hint::Worked(sum) => (None, sum),
+                };
+                let head = if sum.is_empty() { "ask-hint-head" } else { "ask-hint-worked" };
+                HintView { head: said(Message::new(head).count("n", usize::from(n))), said: text, sum }
+            })
+            .collect()
+    }
+
+    fn own_words(&self) -> Option<(crate::view::Said, String)> {
+        let part = self.round().parts.iter().position(|p| p.settled && !p.right)?;
+        if self.replay.open() {
+            return None;
+        }
+        Some((said(self.explain(part).own_words), self.answer.own_words.clone()))
+    }
+
+    fn way(&self, label: &'static str, action: Action, main: bool) -> Way {
+        Way { label: said(Message::new(label)), action, main, waits: None }
+    }
+
+    fn open_buttons(&self) -> Vec<Way> {
+        let question = self.index;
+        let help = match self.hints() {
+            0 => self.way("ask-hint", Action::Hint { question }, false),
+            1 => self.way("ask-hint-another", Action::Hint { question }, false),
+            2 => self.way("ask-hint-elsewhere", Action::Hint { question }, false),
+            _ => self.way("ask-show-me", Action::ShowMe { question }, false),
+        };
+        let mut check = self.way("ask-check", Action::Check { question }, true);
+        check.waits = self.waits();
+        vec![check, help, self.way("ask-cannot-tell", Action::CannotTell { question }, false)]
+    }
+
+    /// What opens Check; `None` when it is open.
+    fn waits(&self) -> Option<crate::view::Said> {
+        let fields = texts(self.water, self.asked, Some(self.answer));
+        let open: Vec<usize> =
+            (self.round().parts.iter().enumerate()).filter(|(_, p)| !p.settled).map(|(i, _)| i).collect();
+        if open.iter().any(|part| complete(self.plan(), *part, &fields)) {
+            return None;
+        }
+        let planned: Vec<&Field> = (open.iter().filter_map(|part| self.plan().parts.get(*part)))
+            .flatten()
+            .flat_map(|line| &line.fields)
+            .collect();
+        if planned.iter().any(|f| matches!(f.input, Input::Fact(_))) {
+            let chosen = planned.iter().filter(|f| field(&fields, f.id) == "1").count();
+            return Some(said(Message::new("ask-waits-facts").count("chosen", chosen)));
+        }
+        let numbers_given =
+            planned.iter().filter(|f| f.is_number()).all(|f| !field(&fields, f.id).is_empty());
+        let id = if planned.iter().any(|f| matches!(f.input, Input::Choice(_))) {
+            "ask-waits-choice"
+        } else if numbers_given {
+            "ask-waits-list"
+        } else {
+            "ask-waits-number"
+        };
+        Some(said(Message::new(id)))
+    }
+
+    fn settled_buttons(&self, paper: &Paper) -> Vec<Way> {
+        let next = self.index + 1;
+        let on = if next < paper.asked.len() {
+            self.way("ask-next", Action::Go { screen: Screen::Questions, question: Some(next) }, true)
+        } else {
+            self.way("ask-to-profile", Action::Go { screen: Screen::Profile, question: None }, true)
+        };
+        let mut ways = vec![on];
+        if !self.shown() {
+            ways.push(self.way("ask-again", Action::AnswerAgain { question: self.index }, false));
+        }
+        ways
+    }
+
+    fn notes(&self) -> Vec<crate::view::Said> {
+        let mut notes = Vec::new();
+        if self.water.context.sheet.revealed_early.contains(&self.asked.id) {
+            notes.push(Message::new("ask-note-revealed"));
+        }
+        if !self.replay.open() {
+            if !self.shown() {
+                notes.push(Message::new("ask-note-first-stays"));
+            }
+        } else if self.hints() >= HINTS {
+            notes.push(Message::new("ask-note-show-me"));
+        } else if self.round().parts.iter().any(|p| p.misses > 0) {
+            notes.push(Message::new("ask-note-first-stays"));
+        } else {
+            notes.extend(self.plan().notes.iter().cloned());
+        }
+        notes.into_iter().map(said).collect()
+    }
+}
+
+fn sign(verdict: Verdict) -> Sign {
+    match verdict {
+        Verdict::Yes | Verdict::YesByAnotherRule | Verdict::CannotTell => Sign::Inside,
+        Verdict::Almost => Sign::Close,
+        Verdict::NotYet => Sign::Outside,
+        Verdict::Slip | Verdict::WhichRule | Verdict::Waits => Sign::Bare,
+    }
+}
