@@ -3,6 +3,8 @@
 //! After a change that is meant: `LAYERCAST_REWRITE_PICTURES=1 cargo test -p layercast-chart --test pictures`, then look at
 //! every picture that changed before it is committed.
 
+#![allow(clippy::expect_used)]
+
 mod cases;
 
 use std::collections::BTreeSet;

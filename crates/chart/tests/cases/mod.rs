@@ -1,7 +1,7 @@
 //! Pictures to draw in tests: every kind of water, every state of the work.
 
 // Each test binary uses a part of it.
-#![allow(dead_code)]
+#![allow(dead_code, clippy::expect_used)]
 
 mod water;
 
