@@ -3,7 +3,7 @@
 import type { Num, PlacementView, ReadingRow } from "../generated/core";
 import { list, part, set_text, template, toggle } from "./dom";
 import { type Picture, PLACED } from "./picture";
-import { num } from "./say";
+import { num, say_into } from "./say";
 import { type State, set_ui, state } from "./state";
 
 type Column = "down" | "up" | "mean" | "per_metre";
@@ -78,6 +78,9 @@ export function mount_readings(
       for (const head of panel.querySelectorAll<HTMLElement>("thead [data-column]")) {
         toggle(head, used.has(head.dataset.column as Column));
       }
+      const more = part(panel, "more");
+      toggle(more, s.look.profile.more_rows !== null);
+      if (s.look.profile.more_rows !== null) say_into(more, s.look.profile.more_rows);
       toggle(part(panel, "covered"), !used.has("per_metre"));
       const in_hand = s.ui.cursor === null ? null : (s.look.readings[s.ui.cursor]?.row ?? null);
       list(rows, template("template-readings-row"), table, (el, row, index) => {
