@@ -2,11 +2,11 @@
 
 mod open;
 
-pub use open::{Unopened, fuzz_notebook_json};
 pub(crate) use open::{MOST_CELL_CHARS, MOST_MARKS, MOST_PROSE_CHARS};
+pub use open::{Unopened, fuzz_notebook_json};
 
 use layercast_core::Method;
-use layercast_exchange::document::{CastDoc, Source};
+use layercast_exchange::document::{CastDoc, Source, new_doc};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -344,7 +344,7 @@ impl Default for Lesson {
 impl Notebook {
     /// An empty notebook.
     pub fn new(code: impl Into<String>, lesson: Lesson) -> Self {
-        Self::with_cast(code, lesson, empty_cast())
+        Self::with_cast(code, lesson, new_doc("", ""))
     }
 
     /// A new notebook with readings that are at hand already (those of a newer file, say).
@@ -364,20 +364,6 @@ impl Notebook {
             undo: Vec::new(),
             bed_text: String::new(),
         }
-    }
-}
-
-/// A cast without a reading, to be typed.
-fn empty_cast() -> CastDoc {
-    CastDoc {
-        schema: layercast_exchange::document::SCHEMA.to_owned(),
-        version: layercast_exchange::document::VERSION,
-        water: String::new(),
-        group: String::new(),
-        entries: Vec::new(),
-        digit_c: 0.0,
-        bed_m: None,
-        source: None,
     }
 }
 

@@ -3,7 +3,7 @@
 use crate::document::{MarkDoc, MarkDocs, MarkName};
 use crate::numbers::{mark_decimals, rounded};
 use layercast_core::Analysis;
-use layercast_exchange::number::quantity;
+use layercast_exchange::document::typed_depth;
 
 /// All marks, top to bottom.
 pub const ALL: [MarkName; 3] = [MarkName::Mixed, MarkName::Thermocline, MarkName::Deep];
@@ -79,8 +79,7 @@ pub enum Problem {
 
 /// The depth a person typed, metres; `None` when it is not one depth.
 pub fn typed_depth_m(text: &str) -> Option<f64> {
-    let quantity = quantity(text)?;
-    if quantity.to.is_some() { None } else { quantity.in_m().filter(|value| value.is_finite()) }
+    typed_depth(text).value.filter(|value| value.is_finite())
 }
 
 /// The give or take a person typed, metres; `None` when it is none. A plus-minus sign before it is understood.
@@ -124,8 +123,12 @@ pub fn judge(marks: &MarkDocs, mark: MarkName, last_m: f64) -> Result<f64, Probl
         return Err(Problem::TooDeep(last_m));
     }
     match neighbours(marks, mark) {
-        (Some((name, above_m)), _) if depth_m < above_m - SLACK_M => Err(Problem::AboveNeighbour(name, above_m)),
-        (_, Some((name, below_m))) if depth_m > below_m + SLACK_M => Err(Problem::BelowNeighbour(name, below_m)),
+        (Some((name, above_m)), _) if depth_m < above_m - SLACK_M => {
+            Err(Problem::AboveNeighbour(name, above_m))
+        }
+        (_, Some((name, below_m))) if depth_m > below_m + SLACK_M => {
+            Err(Problem::BelowNeighbour(name, below_m))
+        }
         _ => Ok(depth_m.max(0.0)),
     }
 }
@@ -160,7 +163,13 @@ pub fn depth_text(depth_m: f64) -> String {
 }
 
 /// A dragged depth: 0.1 m, 0.05 m in casts shallower than 3 m, kept between `least` and `most`.
-pub fn dragged_m(y_px: f64, surface_y_px: f64, px_per_m: f64, last_m: f64, bounds: (f64, f64)) -> Option<f64> {
+pub fn dragged_m(
+    y_px: f64,
+    surface_y_px: f64,
+    px_per_m: f64,
+    last_m: f64,
+    bounds: (f64, f64),
+) -> Option<f64> {
     let depth_m = (y_px - surface_y_px) / px_per_m;
     if !depth_m.is_finite() || px_per_m <= 0.0 {
         return None;
@@ -176,8 +185,7 @@ mod tests {
 
     fn marks(texts: [&str; 3]) -> MarkDocs {
         let doc = |text: &str| MarkDoc { depth_text: text.to_owned(), ..MarkDoc::default() };
-        let mut marks =
-            MarkDocs { mixed: doc(texts[0]), thermocline: doc(texts[1]), deep: doc(texts[2]) };
+        let mut marks = MarkDocs { mixed: doc(texts[0]), thermocline: doc(texts[1]), deep: doc(texts[2]) };
         settle(&mut marks, None, Some(9.5));
         marks
     }
@@ -202,7 +210,10 @@ mod tests {
         marks.thermocline.depth_text = "7".to_owned();
         settle(&mut marks, Some(MarkName::Thermocline), Some(9.5));
         assert_eq!(depths(&marks), [Some(2.5), None, Some(6.0)]);
-        assert_eq!(judge(&marks, MarkName::Thermocline, 9.5), Err(Problem::BelowNeighbour(MarkName::Deep, 6.0)));
+        assert_eq!(
+            judge(&marks, MarkName::Thermocline, 9.5),
+            Err(Problem::BelowNeighbour(MarkName::Deep, 6.0))
+        );
         marks.deep.depth_text = "8".to_owned();
         settle(&mut marks, Some(MarkName::Deep), Some(9.5));
         assert_eq!(depths(&marks), [Some(2.5), Some(7.0), Some(8.0)]);

@@ -92,9 +92,11 @@ impl Range {
 
     /// "3.5 to 4.0 m".
     pub fn said(&self) -> Message {
-        Message::new("profile-range")
-            .number("from", self.from.value, self.from.decimals)
-            .number("to", self.to.value, self.to.decimals)
+        Message::new("profile-range").number("from", self.from.value, self.from.decimals).number(
+            "to",
+            self.to.value,
+            self.to.decimals,
+        )
     }
 
     /// How far a depth lies outside, by the numbers shown: negative above the range, positive below it, 0 inside.

@@ -2,8 +2,8 @@
 
 use crate::document::{Notebook, Sheet};
 use crate::questions::Context;
-use crate::tables;
 use layercast_core::{Analysis, Cast, Leg, analyse};
+use layercast_exchange::document::{content_id, to_cast};
 
 /// A notebook's cast, analysed.
 #[derive(Clone, Debug)]
@@ -33,9 +33,11 @@ impl Prepared {
     /// The used readings (indices into the cast) in the order the cursor walks them: by depth, going down before coming
     /// up. [`crate::view::Look::readings`] and the points of the picture stand in this order.
     pub fn walk(&self) -> Vec<usize> {
-        let used = self.analysis.checked.iter().enumerate().filter(|(_, checked)| checked.used).map(|(i, _)| i);
-        let mut walk: Vec<(f64, Leg, usize)> =
-            used.filter_map(|i| self.cast.readings.get(i).map(|reading| (reading.depth_m, reading.leg, i))).collect();
+        let used =
+            self.analysis.checked.iter().enumerate().filter(|(_, checked)| checked.used).map(|(i, _)| i);
+        let mut walk: Vec<(f64, Leg, usize)> = used
+            .filter_map(|i| self.cast.readings.get(i).map(|reading| (reading.depth_m, reading.leg, i)))
+            .collect();
         walk.sort_by(|a, b| a.0.total_cmp(&b.0).then(a.1.cmp(&b.1)).then(a.2.cmp(&b.2)));
         walk.into_iter().map(|(_, _, i)| i).collect()
     }
@@ -43,7 +45,7 @@ impl Prepared {
 
 /// Analyses the cast of a notebook.
 pub fn prepare(notebook: &Notebook) -> Prepared {
-    let cast = tables::cast(&notebook.cast);
+    let cast = to_cast(&notebook.cast);
     let analysis = analyse(&cast, &notebook.lesson.method.to_method());
-    Prepared { cast, analysis, cast_id: tables::content_id(&notebook.cast), blank: Sheet::default() }
+    Prepared { cast, analysis, cast_id: content_id(&notebook.cast), blank: Sheet::default() }
 }

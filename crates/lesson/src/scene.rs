@@ -97,7 +97,11 @@ fn bars_at(context: &Context, uncovered_m: &[(f64, f64)]) -> Vec<usize> {
         uncovered_m.iter().any(|(top_m, bottom_m)| same(step.top_m, *top_m) && same(step.bottom_m, *bottom_m))
     };
     let steps = context.analysis.steps.iter().enumerate();
-    if uncovered_m.is_empty() { Vec::new() } else { steps.filter(|(_, s)| uncovered(s)).map(|(i, _)| i).collect() }
+    if uncovered_m.is_empty() {
+        Vec::new()
+    } else {
+        steps.filter(|(_, s)| uncovered(s)).map(|(i, _)| i).collect()
+    }
 }
 
 /// Questions that an early check would show and that would then earn no credit: (number from 1, id).
@@ -125,7 +129,8 @@ pub fn scene(notebook: &Notebook, prepared: &Prepared, screen: Screen) -> Scene 
     let on_questions = screen == Screen::Questions;
     let asked = paper.asked.get(place_in(&paper, notebook.place.question)).filter(|_| on_questions);
     let kind = asked.map(|asked| asked.kind);
-    let standing = asked.map(|asked| questions::standing(&context, asked, context.sheet.answers.get(&asked.id)));
+    let standing =
+        asked.map(|asked| questions::standing(&context, asked, context.sheet.answers.get(&asked.id)));
     let grips = if on_questions { field_grips(&context, &paper, notebook.place.question) } else { None };
     let from_to_m = match grips.as_deref() {
         Some([(_, Some(from_m)), (_, Some(to_m))]) => Some((from_m.min(*to_m), to_m.max(*from_m))),

@@ -213,6 +213,8 @@ pub struct DoubtView {
     pub ways: Vec<Way>,
     /// The reading whose cell "Type it" focuses; `None` where typing makes no sense.
     pub type_entry: Option<usize>,
+    /// "Type it" focuses the depth cell of that reading instead of its temperature.
+    pub type_depth: bool,
     /// Its depth, metres, for the diamond in the picture.
     pub depth_m: Option<f64>,
 }

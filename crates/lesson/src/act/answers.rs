@@ -133,7 +133,9 @@ fn give(notebook: &mut Notebook, hand: &InHand, tried: Try) {
     let tried = Try { hints: answer.hints, after_shown, cast_id: hand.prepared.cast_id.clone(), ..tried };
     let same_again = !answer.again
         && answer.tries.last().is_some_and(|last| {
-            last.fields == tried.fields && last.cannot_tell == tried.cannot_tell && last.cast_id == tried.cast_id
+            last.fields == tried.fields
+                && last.cannot_tell == tried.cannot_tell
+                && last.cast_id == tried.cast_id
         });
     if locked || (settled && !answer.again) || same_again || answer.tries.len() >= MOST_TRIES {
         return;

@@ -3,8 +3,10 @@
 use super::kept;
 use super::undo::{remember, remember_typing};
 use crate::document::{MOST_CELL_CHARS, Notebook, UndoWhat};
-use crate::marks::{depth_text, typed_depth_m};
-use layercast_exchange::document::{CastDoc, Cell, Entry, LegDoc, SettledCell, SwitchDoc};
+use crate::marks::depth_text;
+use layercast_exchange::document::{
+    CastDoc, Cell, Entry, LegDoc, SettledCell, SwitchDoc, typed_depth, typed_temp,
+};
 use layercast_exchange::number::quantity;
 
 /// Most readings that are typed into one cast.
@@ -13,21 +15,24 @@ const MOST_TYPED: usize = 100_000;
 /// Types into a temperature cell: of a reading, or of a new one at a depth.
 pub fn set_cell(notebook: &mut Notebook, entry: Option<usize>, depth_m: f64, leg: LegDoc, text: &str) {
     let before = notebook.cast.clone();
-    let text = kept(text, MOST_CELL_CHARS);
-    let value = typed_temp_c(&text);
+    let typed = typed_temp(&kept(text, MOST_CELL_CHARS));
     let index = match entry {
         Some(index) => {
             let Some(entry) = notebook.cast.entries.get_mut(index) else { return };
             let is_typed = entry.line.is_none();
-            type_into(&mut entry.temp, is_typed, text, value);
+            type_into(&mut entry.temp, is_typed, typed);
             index
         }
-        None if text.is_empty() || notebook.cast.entries.len() >= MOST_TYPED => return,
+        None if typed.text.is_empty() || notebook.cast.entries.len() >= MOST_TYPED => return,
         None => {
             let depth_m = Some(depth_m).filter(|depth_m| depth_m.is_finite());
             notebook.cast.entries.push(Entry {
-                depth: Cell { written: depth_m.map(depth_text).unwrap_or_default(), value: depth_m, settled: None },
-                temp: Cell { written: text, value, settled: None },
+                depth: Cell {
+                    written: depth_m.map(depth_text).unwrap_or_default(),
+                    value: depth_m,
+                    settled: None,
+                },
+                temp: Cell::typed(&typed),
                 leg,
                 line: None,
                 switch: SwitchDoc::Auto,
@@ -42,32 +47,25 @@ pub fn set_cell(notebook: &mut Notebook, entry: Option<usize>, depth_m: f64, leg
 /// Types into a depth cell: moves all readings of its row.
 pub fn set_depth(notebook: &mut Notebook, entries: &[usize], text: &str) {
     let before = notebook.cast.clone();
-    let text = kept(text, MOST_CELL_CHARS);
-    let value = typed_depth_m(&text);
+    let typed = typed_depth(&kept(text, MOST_CELL_CHARS));
     for index in entries {
         if let Some(entry) = notebook.cast.entries.get_mut(*index) {
             let is_typed = entry.line.is_none();
-            type_into(&mut entry.depth, is_typed, text.clone(), value);
+            type_into(&mut entry.depth, is_typed, typed.clone());
         }
     }
     remember_typing(notebook, before, entries);
 }
 
 /// A typed reading is what was typed last; of a table's reading the table's own text stays.
-fn type_into(cell: &mut Cell, is_typed: bool, text: String, value: Option<f64>) {
+fn type_into(cell: &mut Cell, is_typed: bool, typed: SettledCell) {
     if is_typed {
-        *cell = Cell { written: text, value, settled: None };
-    } else if text == cell.written && cell.value.is_none() {
+        *cell = Cell::typed(&typed);
+    } else if typed.text == cell.written && cell.value.is_none() {
         cell.settled = None;
     } else {
-        cell.settled = Some(SettledCell { text, value });
+        cell.settled = Some(typed);
     }
-}
-
-/// A temperature as a person types it, °C; `None` when it is not one temperature.
-fn typed_temp_c(text: &str) -> Option<f64> {
-    let quantity = quantity(text)?;
-    if quantity.to.is_some() { None } else { quantity.in_c().filter(|value| value.is_finite()) }
 }
 
 /// The last decimal place of typed temperatures; that of a table stays as it was read.
@@ -90,18 +88,23 @@ fn note_digit(cast: &mut CastDoc) {
 
 /// Puts a temperature in place of a doubted one.
 pub fn make_temp(notebook: &mut Notebook, entry: usize, value_c: f64, text: &str) {
-    settle(notebook, entry, value_c, text, |entry| &mut entry.temp);
-}
-
-/// Puts a depth in place of a doubted one.
-pub fn make_depth(notebook: &mut Notebook, entry: usize, value_m: f64, text: &str) {
-    settle(notebook, entry, value_m, text, |entry| &mut entry.depth);
-}
-
-fn settle(notebook: &mut Notebook, entry: usize, value: f64, text: &str, cell: fn(&mut Entry) -> &mut Cell) {
     let before = notebook.cast.clone();
-    if let Some(entry) = notebook.cast.entries.get_mut(entry).filter(|_| value.is_finite()) {
-        cell(entry).settled = Some(SettledCell { text: kept(text, MOST_CELL_CHARS), value: Some(value) });
+    if let Some(entry) = notebook.cast.entries.get_mut(entry).filter(|_| value_c.is_finite()) {
+        entry.temp.settled = Some(SettledCell { text: kept(text, MOST_CELL_CHARS), value: Some(value_c) });
+    }
+    remember(notebook, before, UndoWhat::Settle);
+}
+
+/// Puts a depth in place of a doubted one, for every reading of the table's row.
+pub fn make_depth(notebook: &mut Notebook, entry: usize, value_m: f64, text: &str) {
+    let before = notebook.cast.clone();
+    let Some(named) = before.entries.get(entry).filter(|_| value_m.is_finite()) else { return };
+    let settled = SettledCell { text: kept(text, MOST_CELL_CHARS), value: Some(value_m) };
+    for (i, other) in notebook.cast.entries.iter_mut().enumerate() {
+        let same_row = other.line.is_some() && other.line == named.line && other.depth == named.depth;
+        if i == entry || same_row {
+            other.depth.settled = Some(settled.clone());
+        }
     }
     remember(notebook, before, UndoWhat::Settle);
 }

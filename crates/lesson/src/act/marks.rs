@@ -122,7 +122,8 @@ pub fn show(notebook: &mut Notebook, again: bool) {
 
 /// Readings changed: marks wait while they lie below the last reading, and come back.
 pub fn settle_again(notebook: &mut Notebook) {
-    let any_text = |sheet: &Sheet| marks::ALL.iter().any(|mark| !sheet.marks.get(*mark).depth_text.is_empty());
+    let any_text =
+        |sheet: &Sheet| marks::ALL.iter().any(|mark| !sheet.marks.get(*mark).depth_text.is_empty());
     if !notebook.sheets.first().is_some_and(any_text) {
         return;
     }

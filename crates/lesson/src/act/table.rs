@@ -14,7 +14,7 @@ pub fn paste(notebook: &mut Notebook, text: &str) {
     let source = Source { text: text.to_owned(), choices: Choices::default() };
     let read = tables::read(&source);
     if is_clear(&read) {
-        use_table(notebook, &read, source);
+        use_table(notebook, &read, &source);
     } else {
         notebook.pending = Some(source);
     }
@@ -58,7 +58,7 @@ pub fn use_pending(notebook: &mut Notebook) {
     let Some(source) = notebook.pending.clone() else { return };
     let read = tables::read(&source);
     if is_clear(&read) {
-        use_table(notebook, &read, source);
+        use_table(notebook, &read, &source);
     }
 }
 
@@ -67,10 +67,10 @@ fn is_clear(read: &TableRead) -> bool {
 }
 
 /// Puts a table in place of the cast. Water, group and bed stay; so does what was decided about readings of the same table.
-fn use_table(notebook: &mut Notebook, read: &TableRead, source: Source) {
+fn use_table(notebook: &mut Notebook, read: &TableRead, source: &Source) {
     let before = notebook.cast.clone();
     let same_table = before.source.as_ref().is_some_and(|earlier| earlier.text == source.text);
-    let mut cast = tables::cast_doc(read, source);
+    let mut cast = CastDoc::from_read(read, &source.text, &source.choices);
     if same_table {
         carry_decisions(&before, &mut cast);
     }
@@ -130,10 +130,12 @@ pub fn set_leg(notebook: &mut Notebook, leg: LegChoice) {
 
 /// Reads the cast's table again with another choice of its ways.
 fn read_again(notebook: &mut Notebook, leg: LegChoice) {
-    let Some(mut source) = notebook.cast.source.clone().filter(|source| !source.text.is_empty()) else { return };
+    let Some(mut source) = notebook.cast.source.clone().filter(|source| !source.text.is_empty()) else {
+        return;
+    };
     source.choices.leg = Some(leg);
     let read = tables::read(&source);
     if is_clear(&read) {
-        use_table(notebook, &read, source);
+        use_table(notebook, &read, &source);
     }
 }

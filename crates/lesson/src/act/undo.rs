@@ -27,10 +27,9 @@ pub fn remember(notebook: &mut Notebook, before: CastDoc, what: UndoWhat) {
 
 /// Remembers the cast before a key was typed into these readings. All keys typed into one cell are one thing to undo.
 pub fn remember_typing(notebook: &mut Notebook, before: CastDoc, typed_into: &[usize]) {
-    let goes_on = notebook
-        .undo
-        .last()
-        .is_some_and(|last| last.what == UndoWhat::Cell && only_these_differ(&last.cast, &before, typed_into));
+    let goes_on = notebook.undo.last().is_some_and(|last| {
+        last.what == UndoWhat::Cell && only_these_differ(&last.cast, &before, typed_into)
+    });
     if !goes_on {
         remember(notebook, before, UndoWhat::Cell);
     }
@@ -38,7 +37,8 @@ pub fn remember_typing(notebook: &mut Notebook, before: CastDoc, typed_into: &[u
 
 /// The later cast is the earlier one with other text in these readings only, or with these readings added.
 fn only_these_differ(earlier: &CastDoc, later: &CastDoc, these: &[usize]) -> bool {
-    let differs = later.entries.iter().enumerate().filter(|(i, entry)| earlier.entries.get(*i) != Some(entry));
+    let differs =
+        later.entries.iter().enumerate().filter(|(i, entry)| earlier.entries.get(*i) != Some(entry));
     let mut differing = differs.map(|(i, _)| i).peekable();
     earlier.entries.len() <= later.entries.len()
         && differing.peek().is_some()

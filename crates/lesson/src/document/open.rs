@@ -95,7 +95,8 @@ fn check(notebook: &Notebook) -> Result<(), Message> {
     if notebook.sheets.is_empty() || notebook.sheets.len() > 1000 || notebook.lesson.kinds.len() > 200 {
         return Err(Message::new("log-file-absurd-sheets"));
     }
-    if notebook.code.chars().count() > MOST_CELL_CHARS || notebook.bed_text.chars().count() > MOST_CELL_CHARS {
+    if notebook.code.chars().count() > MOST_CELL_CHARS || notebook.bed_text.chars().count() > MOST_CELL_CHARS
+    {
         return Err(Message::new("log-file-absurd-text"));
     }
     notebook.sheets.iter().try_for_each(check_sheet)

@@ -4,10 +4,9 @@
 use super::{Sight, way};
 use crate::action::Action;
 use crate::numbers::{WithNum, reading_decimals, rounded, temp_decimals};
-use crate::tables::{self, CellDoubt};
 use crate::view::{DoubtView, Way};
 use layercast_core::{Doubt, Flag, Leg, Level, Message, State, Switch};
-use layercast_exchange::document::{Entry, LegDoc, SwitchDoc};
+use layercast_exchange::document::{CellDoubt, DoubtedCell, Entry, LegDoc, SwitchDoc, Why, cell_doubts};
 use layercast_exchange::number::quantity;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -52,13 +51,8 @@ impl Block {
 
 /// All doubts not settled yet, in the order of the rows.
 pub fn doubts(sight: &Sight) -> Vec<Block> {
-    let mut blocks: Vec<Block> = tables::cell_doubts(&sight.notebook.cast)
-        .into_iter()
-        .filter(|doubt| {
-            sight.notebook.cast.entries.get(doubt.entry).is_some_and(|entry| entry.switch != SwitchDoc::Off)
-        })
-        .map(|doubt| cell_block(sight, doubt))
-        .collect();
+    let mut blocks: Vec<Block> =
+        cell_doubts(&sight.notebook.cast).into_iter().filter_map(|doubt| cell_block(sight, &doubt)).collect();
     let mut done: BTreeSet<usize> = BTreeSet::new();
     let by_depth = by_depth(sight);
     blocks.extend(heavier_block(sight).inspect(|block| done.extend(&block.entries)));
@@ -151,29 +145,46 @@ fn block(sight: &Sight, entries: Vec<usize>, place: Message, text: Message, ways
         text: text.into(),
         ways,
         type_entry: entries.first().copied(),
+        type_depth: false,
         depth_m,
     };
     Block { entries, view, depth_m: depth_m.unwrap_or(f64::MAX), of_water: false }
 }
 
-/// A cell that cannot be read.
-fn cell_block(sight: &Sight, doubt: CellDoubt) -> Block {
-    let i = doubt.entry;
-    let at = entry(sight, i).map_or_else(|| Message::new("log-place-no-depth"), place);
+/// A cell that cannot be right as it is written.
+fn cell_block(sight: &Sight, doubt: &CellDoubt) -> Option<Block> {
+    let first = *doubt.entries.first()?;
+    let is_depth = doubt.cell == DoubtedCell::Depth;
     let mut ways = Vec::new();
-    if let Some((value, text)) = doubt.meant {
-        let decimals = quantity(&text).map_or(1, |quantity| quantity.decimals);
-        let shown = quantity(&text).map_or(value, |quantity| quantity.value);
-        let label = Message::new("log-make-it").number("value", shown, decimals).into();
-        let action = if doubt.is_depth {
-            Action::MakeDepth { entry: i, value_m: value, text }
-        } else {
-            Action::MakeTemp { entry: i, value_c: value, text }
-        };
-        ways.push(Way { label, action, main: false, waits: None });
+    for proposal in doubt.proposals.iter().take(2) {
+        // A button shows what would be written, in the table's own unit.
+        let shown = quantity(&proposal.text).map_or(proposal.value, |quantity| quantity.value);
+        let text = proposal.text.clone();
+        ways.push(Way {
+            label: Message::new("log-make-it").number("value", shown, proposal.decimals).into(),
+            action: if is_depth {
+                Action::MakeDepth { entry: first, value_m: proposal.value, text }
+            } else {
+                Action::MakeTemp { entry: first, value_c: proposal.value, text }
+            },
+            main: false,
+            waits: None,
+        });
     }
-    ways.push(leave_out(vec![i]));
-    block(sight, vec![i], at, doubt.text, ways)
+    ways.push(leave_out(doubt.entries.clone()));
+    if matches!(doubt.why, Why::OutOfOrder { .. }) {
+        ways.push(keep(doubt.entries.clone()));
+    }
+    let at = match doubt.line {
+        Some(line) if is_depth => Message::new("log-place-line").count("line", line as usize),
+        _ => place(entry(sight, first)?),
+    };
+    let mut block = block(sight, doubt.entries.clone(), at, doubt.message(), ways);
+    block.view.type_depth = is_depth;
+    if is_depth {
+        block.view.depth_m = None;
+    }
+    Some(block)
 }
 
 /// Outside what lake water can be.
@@ -270,7 +281,8 @@ fn inversion_block(sight: &Sight, i: usize, other_depth_m: f64, by_depth: &ByDep
     let (upper, lower) = (level_at(sight, upper_m)?, level_at(sight, lower_m)?);
     let checked = &sight.context.analysis.checked;
     let is = |j: &usize| matches!(checked.get(*j).and_then(|c| c.doubt), Some(Doubt::Inversion { .. }));
-    let at = |depth_m: f64| -> Vec<usize> { at_depth(by_depth, depth_m).iter().copied().filter(is).collect() };
+    let at =
+        |depth_m: f64| -> Vec<usize> { at_depth(by_depth, depth_m).iter().copied().filter(is).collect() };
     let (above, below) = (at(upper_m), at(lower_m));
     let entries: Vec<usize> = above.iter().chain(&below).copied().collect();
     let text = Message::new("log-doubt-inversion")
@@ -356,17 +368,16 @@ pub fn heavier_block(sight: &Sight) -> Option<Block> {
         false => Message::new("log-doubt-warmer-on-top"),
     };
     let more = if agree { Message::new("log-both-ways-agree") } else { Message::new("log-one-way-only") };
-    let text = text
-        .count("marks", heavier.levels.len())
-        .number("difference", difference_c, 1)
-        .message("more", more);
+    let text =
+        text.count("marks", heavier.levels.len()).number("difference", difference_c, 1).message("more", more);
     let place = match (both_ways, heavier.levels.len()) {
         (true, 1) => Message::new("log-place-both").depth("depth", top_m),
         (false, 1) => Message::new("log-place-one").depth("depth", top_m),
         (true, _) => Message::new("log-place-stretch-both").depth("from", top_m).depth("to", bottom_m),
         (false, _) => Message::new("log-place-stretch").depth("from", top_m).depth("to", bottom_m),
     };
-    let ways = vec![keep(every.clone()), way("log-leave-them-out", Action::LeaveOut { entries: upper.clone() })];
+    let ways =
+        vec![keep(every.clone()), way("log-leave-them-out", Action::LeaveOut { entries: upper.clone() })];
     let mut block = block(sight, every, place, text, ways);
     block.depth_m = top_m;
     block.of_water = true;
@@ -405,6 +416,7 @@ fn decision(i: usize, entry: &Entry) -> Option<(f64, DoubtView)> {
         text: text.into(),
         ways: vec![back],
         type_entry: None,
+        type_depth: false,
         depth_m,
     };
     Some((depth_m.unwrap_or(f64::MAX), view))

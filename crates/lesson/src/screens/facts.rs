@@ -14,9 +14,10 @@ pub fn facts(sight: &Sight) -> Vec<Said> {
         let message = Message::new(if depth_m.abs() < 1e-9 { surface } else { below });
         Some(message.number("temp", temp_c, decimals).depth("depth", depth_m))
     };
-    let apart = analysis.pairs.max_abs_c.map(|apart_c| {
-        Message::new("profile-apart").number("apart", rounded(apart_c, decimals), decimals)
-    });
+    let apart = analysis
+        .pairs
+        .max_abs_c
+        .map(|apart_c| Message::new("profile-apart").number("apart", rounded(apart_c, decimals), decimals));
     [
         at(analysis.warmest, "profile-warmest-surface", "profile-warmest"),
         at(analysis.coldest, "profile-coldest-surface", "profile-coldest"),
@@ -76,7 +77,8 @@ fn most_where_steep(sight: &Sight) -> bool {
             *count += 1;
         }
     }
-    let [gentle, fast] = sums.map(|(sum, count)| if count >= 2 { Some(sum / f64::from(count)) } else { None });
+    let [gentle, fast] =
+        sums.map(|(sum, count)| if count >= 2 { Some(sum / f64::from(count)) } else { None });
     match (gentle, fast) {
         (Some(gentle), Some(fast)) => fast.abs() > 1.5 * gentle.abs() + 1e-9 && fast.abs() > 0.05,
         (None, Some(_)) => true,

@@ -42,8 +42,19 @@ fn item(name: &'static str, value: Num, verdict: Option<VerdictView>, notes: Vec
 }
 
 /// One layer, with words in place of a number.
-fn worded(name: &'static str, words: Message, verdict: Option<VerdictView>, notes: Vec<Message>) -> FoundItem {
-    FoundItem { name: Message::new(name).into(), value: None, unit: words.into(), verdict, notes: said(notes) }
+fn worded(
+    name: &'static str,
+    words: Message,
+    verdict: Option<VerdictView>,
+    notes: Vec<Message>,
+) -> FoundItem {
+    FoundItem {
+        name: Message::new(name).into(),
+        value: None,
+        unit: words.into(),
+        verdict,
+        notes: said(notes),
+    }
 }
 
 /// "half a metre", "0.3 m".
@@ -57,6 +68,10 @@ fn thickness(metres: f64) -> Message {
         Message::new("profile-one-metre")
     } else {
         let decimals = crate::numbers::mark_decimals(metres);
-        Message::new("profile-some-metres").number("metres", crate::numbers::rounded(metres, decimals), decimals)
+        Message::new("profile-some-metres").number(
+            "metres",
+            crate::numbers::rounded(metres, decimals),
+            decimals,
+        )
     }
 }

@@ -18,7 +18,13 @@ pub fn view(sight: &Sight) -> LogView {
     let leg_choice = leg_choice(sight);
     let not_yet = not_yet(sight);
     let one_cell_each = blocks.iter().all(|block| block.entries.len() == 1);
-    let title = title(sight, pending.as_ref(), leg_choice.is_some(), not_yet.is_some(), (blocks.len(), one_cell_each));
+    let title = title(
+        sight,
+        pending.as_ref(),
+        leg_choice.is_some(),
+        not_yet.is_some(),
+        (blocks.len(), one_cell_each),
+    );
     let more_doubts = blocks.len() - shown;
     blocks.truncate(shown);
     let mut decided = settled(sight);
@@ -107,7 +113,7 @@ fn leg_choice(sight: &Sight) -> Option<LegChoiceView> {
     }
     Some(LegChoiceView {
         title: Message::new("log-leg-title").into(),
-        text: Message::new("log-leg-text").into(),
+        text: Message::new("log-leg-text").number("assumed", 0.1, 1).into(),
         ways: vec![
             way("log-leg-open", Action::SetLeg { leg: LegChoice::Open }),
             way("log-leg-down", Action::SetLeg { leg: LegChoice::Down }),

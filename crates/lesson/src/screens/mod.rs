@@ -61,7 +61,8 @@ struct Sight<'a> {
 
 /// The code, without signs that file systems refuse.
 fn file_name(code: &str) -> String {
-    let name: String = code.chars().filter(|c| c.is_alphanumeric() || matches!(c, '-' | '_')).take(60).collect();
+    let name: String =
+        code.chars().filter(|c| c.is_alphanumeric() || matches!(c, '-' | '_')).take(60).collect();
     if name.is_empty() { "layercast".to_owned() } else { name }
 }
 

@@ -61,10 +61,11 @@ fn mark_view(sight: &Sight, mark: MarkName) -> MarkView {
     let doc = docs.get(mark);
     let last_m = reach(sight.context.analysis).map(|reach| reach.last_m);
     let (least_m, most_m) = bounds_m(docs, mark, last_m.unwrap_or(0.0));
-    let judged = last_m.filter(|_| doc.depth_m.is_none() && !doc.refused && !doc.depth_text.trim().is_empty());
+    let judged =
+        last_m.filter(|_| doc.depth_m.is_none() && !doc.refused && !doc.depth_text.trim().is_empty());
     let depth_problem = judged.and_then(|last_m| judge(docs, mark, last_m).err()).map(problem);
     let give_problem = (doc.give_m.is_none() && !doc.refused && !doc.give_text.trim().is_empty())
-        .then(|| Message::new("profile-problem-give"));
+        .then(|| Message::new("profile-problem-give").number("example", 0.5, 1));
     let spoken = match doc.depth_m {
         Some(depth_m) => Message::new("profile-metres-deep").depth("depth", depth_m),
         None => Message::new("profile-not-placed"),
@@ -85,7 +86,7 @@ fn mark_view(sight: &Sight, mark: MarkName) -> MarkView {
 
 fn problem(problem: Problem) -> Message {
     match problem {
-        Problem::Unreadable => Message::new("profile-problem-unreadable"),
+        Problem::Unreadable => Message::new("profile-problem-unreadable").number("example", 4.5, 1),
         Problem::AboveSurface => Message::new("profile-problem-above-surface"),
         Problem::TooDeep(last_m) => Message::new("profile-problem-too-deep").depth("last", last_m),
         Problem::AboveNeighbour(mark, depth_m) => Message::new("profile-problem-above-neighbour")

@@ -101,7 +101,11 @@ fn gather(sight: &Sight) -> BTreeMap<Key, AtDepth> {
         let at = at_depths.entry(key).or_default();
         at.depth_m = depth_m.unwrap_or(before_m);
         at.depth_text = depth_m.is_none().then(|| entry.depth.current_text().to_owned());
-        if entry.leg == LegDoc::Up && !one_column { at.up.push(i) } else { at.down.push(i) }
+        if entry.leg == LegDoc::Up && !one_column {
+            at.up.push(i)
+        } else {
+            at.down.push(i)
+        }
         before_m = at.depth_m;
     }
     at_depths

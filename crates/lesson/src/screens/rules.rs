@@ -9,8 +9,12 @@ use layercast_core::{Message, Method, Rule, RuleValue};
 pub fn groups(sight: &Sight) -> Vec<RuleGroup> {
     let analysis = sight.context.analysis;
     let group = |name: &'static str, is_of: fn(Rule) -> bool| {
-        let rows: Vec<RuleRow> =
-            analysis.rules.iter().filter(|value| is_of(value.rule)).map(|value| row(value, &analysis.method)).collect();
+        let rows: Vec<RuleRow> = analysis
+            .rules
+            .iter()
+            .filter(|value| is_of(value.rule))
+            .map(|value| row(value, &analysis.method))
+            .collect();
         (!rows.is_empty()).then(|| RuleGroup { name: Message::new(name).into(), rows })
     };
     let of_thermocline = |rule| matches!(rule, Rule::SteepestMiddle | Rule::DensestStep);
@@ -37,7 +41,9 @@ fn name(rule: Rule, method: &Method) -> Message {
         Rule::DensityRise => Message::new("profile-rule-density-rise")
             .number("rise", 0.1, 1)
             .depth("reference", method.reference_m),
-        Rule::FirstSteepTop => Message::new("profile-rule-first-steep-top").temp("steep", method.steep_c_per_m),
+        Rule::FirstSteepTop => {
+            Message::new("profile-rule-first-steep-top").temp("steep", method.steep_c_per_m)
+        }
         Rule::FirstSteepMiddle => Message::new("profile-rule-first-steep-middle"),
     }
 }

@@ -31,7 +31,8 @@ pub fn local_step_m(sight: &Sight, depth_m: f64) -> f64 {
     if thickest > 0.0 {
         return thickest;
     }
-    let nearest = if steps.first().is_some_and(|step| depth_m < step.top_m) { steps.first() } else { steps.last() };
+    let nearest =
+        if steps.first().is_some_and(|step| depth_m < step.top_m) { steps.first() } else { steps.last() };
     nearest.map_or(0.0, |step| step.bottom_m - step.top_m)
 }
 
@@ -71,7 +72,10 @@ fn yours(message: Message, depth_m: f64, range: &Range) -> Message {
 
 /// Beside a layer that the rules find, said of "not in my water".
 pub fn refused_though_found(range: &Range, look: Message) -> (Sign, Message) {
-    (Sign::Outside, Message::new("profile-refused-found").message("range", range.said()).message("look", look))
+    (
+        Sign::Outside,
+        Message::new("profile-refused-found").message("range", range.said()).message("look", look),
+    )
 }
 
 /// Beside "mixed down to at least": the rule's temperature is never reached.

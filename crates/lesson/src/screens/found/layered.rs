@@ -7,7 +7,7 @@ use crate::screens::verdict::{
     beside_at_least, beside_none, beside_range, doc, placed_m, refused_though_found, verdict,
 };
 use crate::view::{FoundItem, FoundView, Sign, VerdictView};
-use layercast_core::{Metalimnion, Message, MixedLayer, State, Thermocline, WarmLayerToday};
+use layercast_core::{Message, Metalimnion, MixedLayer, State, Thermocline, WarmLayerToday};
 
 /// Stratified or weakly stratified water.
 pub fn layered(sight: &Sight) -> FoundView {
@@ -49,16 +49,20 @@ pub fn layered(sight: &Sight) -> FoundView {
         }
     }
     if let (Some(found), Some(last)) = (cut_off, analysis.steps.last()) {
-        lead.push(
-            Message::new("profile-cut-off-lead")
-                .depth("last", found.bottom_m)
-                .number("gradient", rounded(last.cooling_c_per_m, 1), 1),
-        );
+        lead.push(Message::new("profile-cut-off-lead").depth("last", found.bottom_m).number(
+            "gradient",
+            rounded(last.cooling_c_per_m, 1),
+            1,
+        ));
     }
 
     let mut items = Vec::new();
     if let Some(told) = told {
-        items.push(if cannot_tell { untellable(sight, told) } else { thermocline(sight, told, weak, warm.is_some()) });
+        items.push(if cannot_tell {
+            untellable(sight, told)
+        } else {
+            thermocline(sight, told, weak, warm.is_some())
+        });
     }
     items.extend(warm.map(warm_today));
     items.extend(mixed_layer(sight));
@@ -96,23 +100,21 @@ fn thermocline(sight: &Sight, told: &Thermocline, weak: bool, is_main: bool) -> 
         notes.push(Message::new("profile-note-two-places"));
     }
     let name = if weak { "profile-weak-thermocline" } else { "profile-thermocline" };
-    item(
-        name,
-        middle(told.value_m),
-        beside_range(sight, MarkName::Thermocline, &range, look, refused),
-        notes,
-    )
+    item(name, middle(told.value_m), beside_range(sight, MarkName::Thermocline, &range, look, refused), notes)
 }
 
 /// "Rule: the middle of the steepest step. From 3.5 to 4.0 m the water lost 2.5 °C in half a metre: 5.0 °C per metre."
 pub fn step_rule(sight: &Sight, told: &Thermocline, weak: bool, is_main: bool) -> Message {
-    let within = |top_m: f64, bottom_m: f64| top_m >= told.step_top_m - 1e-9 && bottom_m <= told.step_bottom_m + 1e-9;
+    let within =
+        |top_m: f64, bottom_m: f64| top_m >= told.step_top_m - 1e-9 && bottom_m <= told.step_bottom_m + 1e-9;
     let steps = sight.context.analysis.steps.iter();
     let equal = steps.filter(|step| within(step.top_m, step.bottom_m)).count();
     let thick_m = told.step_bottom_m - told.step_top_m;
     let gradient = rounded(told.gradient_c_per_m, 1);
     let message = if equal > 1 {
-        return Message::new("profile-rule-equal-steps").count("count", equal).number("gradient", gradient, 1);
+        return Message::new("profile-rule-equal-steps")
+            .count("count", equal)
+            .number("gradient", gradient, 1);
     } else if is_main {
         Message::new("profile-rule-main-step")
     } else if weak && told.span_bottom_m - told.span_top_m > 2.0 * thick_m + 1e-9 {
@@ -137,7 +139,9 @@ fn untellable(sight: &Sight, told: &Thermocline) -> FoundItem {
             let message = Message::new("profile-cannot-tell-inside").depth("mine", depth_m);
             Some(verdict(Sign::Inside, message.message("range", range.said())))
         }
-        _ => beside_range(sight, MarkName::Thermocline, &range, Message::new("profile-look-flattest"), refused),
+        _ => {
+            beside_range(sight, MarkName::Thermocline, &range, Message::new("profile-look-flattest"), refused)
+        }
     };
     let value = middle(told.value_m);
     let would_be = match told.in_one_piece {
@@ -285,8 +289,7 @@ fn no_deep_layer(sight: &Sight) -> FoundItem {
 /// From a depth downward the water differs by no more than half a degree.
 fn hardly_changes_below(sight: &Sight, depth_m: f64) -> bool {
     let below = sight.context.analysis.profile.iter().filter(|level| level.depth_m >= depth_m - 1e-9);
-    let (low, high) = below.fold((f64::MAX, f64::MIN), |(low, high), level| {
-        (low.min(level.temp_c), high.max(level.temp_c))
-    });
+    let (low, high) = below
+        .fold((f64::MAX, f64::MIN), |(low, high), level| (low.min(level.temp_c), high.max(level.temp_c)));
     high - low <= 0.5 + 1e-9
 }

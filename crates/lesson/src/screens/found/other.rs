@@ -14,7 +14,7 @@ use layercast_core::{Message, Step, Thermocline, WarmLayerToday};
 pub fn too_few(sight: &Sight) -> FoundView {
     let levels = &sight.context.analysis.profile;
     let span_m = levels.first().zip(levels.last()).map_or(0.0, |(first, last)| last.depth_m - first.depth_m);
-    let lead = Message::new("profile-few-lead").count("count", levels.len()).depth("span", span_m);
+    let lead = Message::new("profile-few-lead").count("count", levels.len()).depth("span", span_m).number("least", layercast_core::LEAST_SPAN_M, 1);
     found(Message::new("profile-few-title"), vec![lead, Message::new("profile-few-more")], Vec::new())
 }
 
@@ -27,11 +27,11 @@ pub fn unstable(sight: &Sight) -> FoundView {
             true => Message::new("profile-unstable-colder"),
             false => Message::new("profile-unstable-warmer"),
         };
-        lead.push(
-            id.depth("bottom", bottom_m)
-                .number("above", rounded(heavier.temp_c, 1), 1)
-                .number("below", rounded(heavier.under_c, 1), 1),
-        );
+        lead.push(id.depth("bottom", bottom_m).number("above", rounded(heavier.temp_c, 1), 1).number(
+            "below",
+            rounded(heavier.under_c, 1),
+            1,
+        ));
     }
     let blocks: Vec<_> = doubts::doubts(sight).into_iter().filter(doubts::Block::is_of_water).collect();
     lead.push(match blocks.is_empty() {
@@ -52,18 +52,19 @@ pub fn inverse(sight: &Sight) -> FoundView {
     let analysis = sight.context.analysis;
     let mut lead = Vec::new();
     if let (Some(first), Some(last)) = (analysis.profile.first(), analysis.profile.last()) {
-        lead.push(
-            Message::new("profile-ice-lead")
-                .number("top", rounded(first.temp_c, 1), 1)
-                .number("bottom", rounded(last.temp_c, 1), 1),
-        );
+        lead.push(Message::new("profile-ice-lead").number("top", rounded(first.temp_c, 1), 1).number(
+            "bottom",
+            rounded(last.temp_c, 1),
+            1,
+        ));
     }
     let mut items = Vec::new();
     if let Some(told) = &analysis.fastest_warming {
         items.push(fastest_warming(sight, told));
         items.extend(analysis.fastest_densing_m.map(|densing_m| fastest_densing(sight, densing_m, told)));
     }
-    let others = [MarkName::Mixed, MarkName::Deep].iter().filter(|mark| placed_m(sight, **mark).is_some()).count();
+    let others =
+        [MarkName::Mixed, MarkName::Deep].iter().filter(|mark| placed_m(sight, **mark).is_some()).count();
     let beside = (others > 0)
         .then(|| verdict(Sign::Bare, Message::new("profile-ice-other-marks").count("count", others)));
     items.push(worded(
@@ -114,9 +115,9 @@ fn fastest_densing(sight: &Sight, densing_m: f64, told: &Thermocline) -> FoundIt
 pub fn mixed(sight: &Sight) -> FoundView {
     let analysis = sight.context.analysis;
     let levels = &analysis.profile;
-    let (low, high) = levels.iter().fold((f64::MAX, f64::MIN), |(low, high), level| {
-        (low.min(level.temp_c), high.max(level.temp_c))
-    });
+    let (low, high) = levels
+        .iter()
+        .fold((f64::MAX, f64::MIN), |(low, high), level| (low.min(level.temp_c), high.max(level.temp_c)));
     let differs_c = rounded(high - low, 1);
     let first_m = levels.first().map_or(0.0, |level| level.depth_m);
     let last_m = levels.last().map_or(0.0, |level| level.depth_m);
@@ -178,9 +179,8 @@ fn steepest_step(step: &Step, believable_c: f64) -> FoundItem {
         true => Message::new("profile-steepest-chance"),
         false => Message::new("profile-steepest-real"),
     };
-    let note = note
-        .message("range", Range::of_marks(step.top_m, step.bottom_m).said())
-        .number("from", from, 1);
+    let note =
+        note.message("range", Range::of_marks(step.top_m, step.bottom_m).said()).number("from", from, 1);
     FoundItem {
         name: Message::new("profile-steepest-step").into(),
         value: Some(Num { value: gradient, decimals: 1 }),
@@ -193,8 +193,8 @@ fn steepest_step(step: &Step, believable_c: f64) -> FoundItem {
 /// The only steep part is a day's warming near the surface.
 pub fn near_surface_only(sight: &Sight, warm: &WarmLayerToday) -> FoundView {
     let analysis = sight.context.analysis;
-    let lead =
-        Message::new("profile-today-lead").message("range", Range::of_marks(warm.top_m, warm.bottom_m).said());
+    let lead = Message::new("profile-today-lead")
+        .message("range", Range::of_marks(warm.top_m, warm.bottom_m).said());
     let range = Range::of_marks(warm.span_top_m, warm.span_bottom_m);
     let look = Message::new("profile-look-flattest");
     let refused = refused_though_found(&range, look.clone());
@@ -222,10 +222,13 @@ pub fn near_surface_only(sight: &Sight, warm: &WarmLayerToday) -> FoundView {
 
 /// The rule of today's warm layer, told by its steepest step or steps.
 fn steepest_of(sight: &Sight, warm: &WarmLayerToday) -> Option<Message> {
-    let steps: Vec<&Step> = sight.context.analysis.steps.iter().filter(|step| step.in_warm_layer_today).collect();
+    let steps: Vec<&Step> =
+        sight.context.analysis.steps.iter().filter(|step| step.in_warm_layer_today).collect();
     let steepest = steps.iter().map(|step| step.cooling_c_per_m).fold(f64::MIN, f64::max);
-    let equal: Vec<&&Step> =
-        steps.iter().filter(|step| (step.cooling_c_per_m - steepest).abs() <= 1e-9 * steepest.abs().max(1.0)).collect();
+    let equal: Vec<&&Step> = steps
+        .iter()
+        .filter(|step| (step.cooling_c_per_m - steepest).abs() <= 1e-9 * steepest.abs().max(1.0))
+        .collect();
     let (first, last) = (equal.first()?, equal.last()?);
     let told = Thermocline {
         value_m: warm.value_m,
@@ -244,8 +247,11 @@ fn steepest_of(sight: &Sight, warm: &WarmLayerToday) -> Option<Message> {
 /// Even water under today's warm layer.
 fn under_it(sight: &Sight, warm: &WarmLayerToday) -> Option<FoundItem> {
     let levels = &sight.context.analysis.profile;
-    let below: Vec<f64> =
-        levels.iter().filter(|level| level.depth_m >= warm.bottom_m - 1e-9).map(|level| level.temp_c).collect();
+    let below: Vec<f64> = levels
+        .iter()
+        .filter(|level| level.depth_m >= warm.bottom_m - 1e-9)
+        .map(|level| level.temp_c)
+        .collect();
     let last_m = levels.last()?.depth_m;
     let high = below.iter().copied().fold(f64::MIN, f64::max);
     let low = below.iter().copied().fold(f64::MAX, f64::min);

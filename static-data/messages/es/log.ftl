@@ -1,0 +1,161 @@
+### Registro: las lecturas, lo que se duda de ellas y la tabla que espera.
+### Cada `<cell>` contiene lo que escribió una persona; entre número y unidad va un espacio de no separación.
+
+## Títulos
+
+log-title-empty = Encuentra las capas de tu lago
+log-title-cells =
+    { $count ->
+        [1] Una casilla por mirar
+        [2] Dos casillas por mirar
+        [3] Tres casillas por mirar
+        [4] Cuatro casillas por mirar
+        [5] Cinco casillas por mirar
+       *[other] { $count } casillas por mirar
+    }
+log-title-places =
+    { $count ->
+        [1] Un lugar por mirar
+        [2] Dos lugares por mirar
+        [3] Tres lugares por mirar
+        [4] Cuatro lugares por mirar
+        [5] Cinco lugares por mirar
+       *[other] { $count } lugares por mirar
+    }
+log-title-settled =
+    { $count ->
+        [one] Una lectura, nada por decidir
+       *[other] { $count } lecturas, nada por decidir
+    }
+log-title-not-yet = Todavía no hay nada que dibujar
+log-title-one-temperature = Una temperatura en cada marca
+log-title-question = Antes, una pregunta
+log-title-table = Lo que hemos leído
+log-title-no-table = Esto no es una tabla
+
+## Nada que dibujar
+
+log-not-yet = Ninguna lectura tiene a la vez una profundidad y una temperatura que sirvan. Rellena una casilla o decide una de las que llevan interrogación.
+log-no-questions-yet = Las preguntas tratan de tu propia agua, así que necesitan lecturas a dos profundidades o más. Escríbelas o pégalas antes en Registro.
+
+## Deshacer
+
+log-undo-paste = Deshacer el pegado
+log-undo-cell = Deshacer lo escrito
+log-undo-settle = Deshacer la última decisión
+log-undo-change = Deshacer el último cambio
+
+## En qué sentido se leyó una sola serie
+
+log-leg-title = ¿Al bajar o al subir?
+log-leg-text = No está escrito, y nada depende de ello. Una lectura cuyo sentido no se conoce se dibuja como un círculo. Leído una vez: suponemos <b>± { $assumed } °C</b>. Dos lecturas en cada marca dirían cómo de buenas son. La pregunta sobre cuánto coinciden los dos sentidos se omite.
+log-leg-open = Dejarlo sin decidir
+log-leg-down = Al bajar
+log-leg-up = Al subir
+
+## Dónde está la duda
+
+log-place-down = { $depth } m, al bajar
+log-place-up = { $depth } m, al subir
+log-place-one = { $depth } m
+log-place-both = { $depth } m, en los dos sentidos
+log-place-two-depths = { $upper } m y { $lower } m
+log-place-stretch = De { $from } a { $to } m
+log-place-stretch-both = De { $from } a { $to } m, en los dos sentidos
+log-place-line = Línea { $line }
+log-place-no-depth = Una lectura sin profundidad
+
+## Por qué se duda
+
+log-doubt-too-warm = Tienes <cell>{ $written }</cell>. El agua de un lago nunca está a { $temp } °C. { $ask }
+log-doubt-too-warm-converted = Tienes <cell>{ $written }</cell>, es decir, { $temp } °C. El agua de un lago nunca está tan caliente. { $ask }
+log-doubt-too-cold = Tienes <cell>{ $written }</cell>. El agua de un lago nunca está a { $temp } °C: se congela a 0 °C. { $ask }
+log-doubt-too-cold-converted = Tienes <cell>{ $written }</cell>, es decir, { $temp } °C. El agua de un lago nunca está tan fría: se congela a 0 °C. { $ask }
+log-doubt-very-warm = Tienes <cell>{ $written }</cell>, es decir, { $temp } °C. El agua de un lago casi nunca está tan caliente. { $ask }
+log-doubt-very-cold = Tienes <cell>{ $written }</cell>, es decir, { $temp } °C. Un agua tan fría está a punto de congelarse. { $ask }
+log-ask-point-lost = ¿Se perdió la coma?
+log-ask-what-was-it = ¿Qué marcaba la sonda?
+log-doubt-spike = Tienes <cell>{ $written }</cell>. Las lecturas de al lado, en el mismo sentido, son <b>{ $above }</b> y <b>{ $below }</b>, así que esta sobresale.
+log-doubt-pair = Al bajar <cell>{ $down }</cell>, al subir <cell>{ $up }</cell>: { $apart } °C de diferencia en una misma marca. ¿Es un descuido alguna de las dos?
+log-doubt-inversion = A { $upper } m tienes <cell>{ $above }</cell>, encima de <cell>{ $below }</cell> a { $lower } m. El agua de arriba pesaría más, y el agua que pesa más se hunde.
+log-doubt-colder-on-top =
+    { $marks ->
+        [1] Una marca, { $difference } °C más fría que el agua de debajo. { $more }
+       *[other] { $marks } marcas, { $difference } °C más frías que el agua de debajo. { $more }
+    }
+log-doubt-warmer-on-top =
+    { $marks ->
+        [1] Una marca, { $difference } °C más caliente que el agua de debajo. Tan cerca de 0 °C, esa agua es la que pesa más. { $more }
+       *[other] { $marks } marcas, { $difference } °C más calientes que el agua de debajo. Tan cerca de 0 °C, esa agua es la que pesa más. { $more }
+    }
+log-both-ways-agree = Al bajar y al subir se leyó lo mismo, así que no es un solo descuido.
+log-one-way-only = Una segunda lectura allí diría si es un descuido.
+
+## Salidas
+
+log-make-it = Poner { $value }
+log-leave-it-out = Apartarla
+log-leave-them-out = Apartarlas
+log-leave-out-down = Apartar la de bajada
+log-leave-out-up = Apartar la de subida
+log-leave-out-upper = Apartar la de arriba
+log-leave-out-lower = Apartar la de abajo
+log-it-was-like-that = Era así
+log-look-at-the-table = Mirar la tabla
+log-take-back = Volver atrás
+
+## Lo decidido
+
+log-settled-temp = en lugar de <cell>{ $was }</cell>, { $is }
+log-settled-depth = profundidad: en lugar de <cell>{ $was }</cell>, { $is }
+log-settled-added = añadido: { $is }
+log-settled-out = <cell>{ $was }</cell>, apartada
+log-settled-kept = <cell>{ $was }</cell>: era así
+
+## Mediciones largas
+
+log-rows-not-listed =
+    { $count ->
+        [one] Otra fila más se guarda y se dibuja, pero no aparece aquí.
+       *[other] Otras { $count } filas se guardan y se dibujan, pero no aparecen aquí.
+    }
+log-doubts-not-listed =
+    { $count ->
+        [one] Después de estas, una más.
+       *[other] Después de estas, { $count } más.
+    }
+log-settled-not-listed =
+    { $count ->
+        [one] Otra decisión más, que no aparece aquí.
+       *[other] Otras { $count } decisiones, que no aparecen aquí.
+    }
+
+## La tabla que espera
+
+log-pending-head =
+    { $rows ->
+        [one] Una fila. Los encabezados son nuestros: corrígelos si no son así. Los números de línea son los de lo que pegaste.
+       *[other] { $rows } filas. Los encabezados son nuestros: corrígelos si no son así. Los números de línea son los de lo que pegaste.
+    }
+log-skipped-title = un título, no una lectura
+log-skipped-head = encabezados de las columnas
+log-skipped-units = unidades
+log-skipped-blank = vacía
+log-skipped-total = un total o una media, no una lectura
+log-more-rows =
+    { $rows ->
+        [one] Una fila más, hasta la línea { $line }
+       *[other] { $rows } filas más, hasta la línea { $line }
+    }
+log-use-this-table = Usar esta tabla
+log-use-waits = Se abre cuando respondas a la pregunta. No se borra nada.
+
+## Un cuaderno guardado que no se abre
+
+log-file-broken = El archivo dice ser un cuaderno de Layercast, pero la línea { $line } no se puede leer. No se tomó nada de él y el archivo sigue como estaba. Abre una copia anterior o pega las lecturas.
+log-file-too-large = El archivo es demasiado grande para ser un cuaderno de Layercast. No se tomó nada de él.
+log-file-absurd-marks = El archivo dice ser un cuaderno de Layercast, pero su cable tiene marcas que ningún cable tiene. No se tomó nada de él.
+log-file-absurd-sheets = El archivo dice ser un cuaderno de Layercast, pero sus respuestas no están en orden. No se tomó nada de él.
+log-file-absurd-text = El archivo dice ser un cuaderno de Layercast, pero tiene un nombre demasiado largo. No se tomó nada de él.
+log-file-absurd-numbers = El archivo dice ser un cuaderno de Layercast, pero tiene un número que no cabe en ningún lago. No se tomó nada de él.
+log-file-absurd-readings = El archivo contiene más de { $most } lecturas. No se tomó nada de él.

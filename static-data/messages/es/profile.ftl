@@ -1,0 +1,238 @@
+### Perfil: las marcas de quien aprende y lo que encontraron las reglas.
+### `<mine>` es lo propio; entre número y unidad va un espacio de no separación.
+
+## Las marcas
+
+profile-mark-mixed = Fondo de la capa mezclada
+profile-mark-thermocline = Termoclina
+profile-mark-deep = Comienzo de la capa profunda
+profile-metres-deep = a { $depth } metros de profundidad
+profile-not-placed = sin colocar todavía
+profile-check = Comprobar mis marcas
+profile-check-waits = Se abre cuando cada marca tenga una profundidad o «no está en mi agua».
+profile-no-layers = No veo capas
+profile-problem-unreadable = Una sola profundidad en metros, por favor, como { $example }.
+profile-problem-above-surface = La profundidad se cuenta hacia abajo desde la superficie, donde es 0.
+profile-problem-too-deep = Tu última lectura está a { $last } m. Más abajo no se sabe nada.
+profile-problem-above-neighbour = Queda por encima de «{ $mark }», a { $depth } m, pero va por debajo. Mueve una de las dos.
+profile-problem-below-neighbour = Queda por debajo de «{ $mark }», a { $depth } m, pero va por encima. Mueve una de las dos.
+profile-problem-give = «Más o menos» es una longitud en metros, como { $example }. Puede quedar vacío.
+profile-not-yet = Todavía no hay perfil: hacen falta lecturas a dos profundidades o más. Escríbelas o pégalas en Registro.
+profile-not-yet-one = Solo hay lecturas a una profundidad. Un perfil necesita al menos otra.
+
+## Comprobar antes de tiempo
+
+profile-early =
+    { $count ->
+        [one] Si compruebas ahora, verás la respuesta de la pregunta { $numbers }.
+       *[other] Si compruebas ahora, verás las respuestas de las preguntas { $numbers }.
+    }
+profile-early-more =
+    { $count ->
+        [one] Entonces ya no dará puntos. Tus marcas se quedan como están, de todos modos.
+       *[other] Entonces ya no darán puntos. Tus marcas se quedan como están, de todos modos.
+    }
+profile-early-answer-first = Responder antes { $numbers }
+profile-early-check = Comprobar ahora
+profile-list-one = { $first }
+profile-list-last = { $first } y { $last }
+profile-list-more = { $first }, { $rest }
+
+## Hechos que no hace falta tapar
+
+profile-warmest = Máxima { $temp } °C, a { $depth } m
+profile-warmest-surface = Máxima { $temp } °C, en la superficie
+profile-coldest = Mínima { $temp } °C, a { $depth } m
+profile-coldest-surface = Mínima { $temp } °C, en la superficie
+profile-apart = Diferencia entre bajar y subir, { $apart } °C como mucho
+profile-legs-settling-warmer = Al bajar se leyeron de media { $mean } °C más que al subir, sobre todo en la parte brusca. La sonda aún no se había estabilizado: la próxima vez, espera más.
+profile-legs-settling-colder = Al bajar se leyeron de media { $mean } °C menos que al subir, sobre todo en la parte brusca. La sonda aún no se había estabilizado: la próxima vez, espera más.
+profile-legs-warmer = Al bajar se leyeron de media { $mean } °C más que al subir. Algo cambió entretanto: el agua, el lugar de la barca o la sonda.
+profile-legs-colder = Al bajar se leyeron de media { $mean } °C menos que al subir. Algo cambió entretanto: el agua, el lugar de la barca o la sonda.
+
+## Las lecturas, como las dice el cursor
+
+profile-reading-both = <b>A { $depth } m</b> { $down } °C al bajar, { $up } °C al subir
+profile-reading-down = <b>A { $depth } m</b> { $temp } °C al bajar
+profile-reading-up = <b>A { $depth } m</b> { $temp } °C al subir
+profile-reading-one = <b>A { $depth } m</b> { $temp } °C
+
+## Capas, y palabras en lugar de un número
+
+profile-found-title = Lo que encontraron las reglas
+profile-thermocline = Termoclina
+profile-weak-thermocline = Termoclina débil
+profile-mixed-layer-to = Capa mezclada, hasta
+profile-mixed-layer-at-least = Capa mezclada, al menos hasta
+profile-mixed-layer-today = Capa mezclada de hoy, hasta
+profile-deep-layer = Capa profunda
+profile-deep-layer-from = Capa profunda, desde
+profile-deep-layer-deeper = Capa profunda, a más de
+profile-warm-today = Capa cálida de hoy
+profile-today-steepest = Capa cálida de hoy, más brusca a
+profile-under-it = Debajo
+profile-steepest-step = Tramo más brusco
+profile-warms-fastest = Se calienta más a
+profile-densing = La densidad cambia más a
+profile-ice-other-layers = Capa mezclada, capa profunda
+profile-unit-m = m
+profile-unit-c-per-m = °C por metro
+profile-none = no hay
+profile-cannot-tell = no se sabe
+profile-not-under-ice = bajo el hielo, no
+profile-even-water = agua uniforme, { $temp } °C
+profile-range = de { $from } a { $to } m
+profile-could-be = Podría ser { $range }.
+profile-quarter-metre = un cuarto de metro
+profile-half-metre = medio metro
+profile-one-metre = un metro
+profile-some-metres = { $metres } m
+profile-an-answer = Es una respuesta, y vale como cualquier profundidad.
+
+## La marca propia, al lado
+
+profile-inside = La tuya, <mine>{ $mine } m</mine>, está dentro del margen: <b>{ $range }</b>.
+profile-above = La tuya, <mine>{ $mine } m</mine>, queda { $far } m sobre el margen: <b>{ $range }</b>.
+profile-below = La tuya, <mine>{ $mine } m</mine>, queda { $far } m bajo el margen: <b>{ $range }</b>.
+profile-far-above = La tuya, <mine>{ $mine } m</mine>, queda { $far } m sobre el margen: <b>{ $range }</b>. { $look }
+profile-far-below = La tuya, <mine>{ $mine } m</mine>, queda { $far } m bajo el margen: <b>{ $range }</b>. { $look }
+profile-look-flattest = Mira dónde la línea está más tumbada.
+profile-look-mixed = Mira dónde está ya { $drop } °C más fría.
+profile-look-steep-ends = Mira dónde acaba la parte brusca.
+profile-refused-found = Dijiste <mine>no está en mi agua</mine>. Las reglas la encuentran: <b>{ $range }</b>. { $look }
+profile-refused-weak = Dijiste <mine>no está en mi agua</mine>. Hay una débil: <b>{ $range }</b>.
+profile-refused-agreed = Dijiste <mine>no está en mi agua</mine>. Las reglas también.
+profile-no-layers-agreed = Dijiste <mine>sin capas</mine>. Las reglas también.
+profile-refused-at-least = Dijiste <mine>no está en mi agua</mine>: acaba más abajo que tus lecturas, si acaba.
+profile-short-of-at-least = La pusiste a <mine>{ $mine } m</mine>. El agua sigue así al menos hasta { $least } m.
+profile-as-far-as-at-least = La tuya, <mine>{ $mine } m</mine>, es tu última lectura. Hasta ahí llega, como mínimo.
+
+## Reglas
+
+profile-rule-step = Regla: el centro del tramo más brusco. El tramo va { $range }; en { $thickness } el agua perdió { $drop } °C: { $gradient } °C por metro.
+profile-rule-main-step = Regla: el centro del tramo más brusco de la capa principal, { $gradient } °C por metro.
+profile-rule-weak-step = Regla: el centro del tramo más brusco, { $gradient } °C por metro. Los vecinos son casi igual de bruscos, así que el margen es ancho.
+profile-rule-equal-steps =
+    { $count ->
+        [2] Regla: el centro del tramo más brusco. Dos tramos son igual de bruscos, { $gradient } °C por metro cada uno.
+       *[other] Regla: el centro del tramo más brusco. { $count } tramos son igual de bruscos, { $gradient } °C por metro cada uno.
+    }
+profile-rule-warming-step = Regla: el centro del tramo que más se calienta. El tramo va { $range }; en { $thickness } el agua ganó { $gain } °C: { $gradient } °C por metro.
+profile-rule-mixed = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m.
+profile-rule-mixed-at-least = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m. Tu medición no llega a eso, por eso es «al menos».
+profile-rule-mixed-today = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m. Aquí cae en la capa cálida de hoy.
+profile-rule-deep = Regla: bajo el último tramo seguido que pierde al menos { $steep } °C por metro.
+profile-note-ambiguous = Hay otro tramo igual de brusco en otro lugar. Cuenta el de arriba.
+profile-note-two-places = El margen está en dos lugares: entre ellos el agua cambia más despacio.
+
+## Otras reglas
+
+profile-rule-steepest-middle = Centro del tramo más brusco
+profile-rule-densest = Donde la densidad cambia más deprisa
+profile-rule-temp-drop = { $drop } °C más fría que a { $reference } m
+profile-rule-density-rise = { $rise } kg por m³ más densa que a { $reference } m
+profile-rule-first-steep-top = Comienzo del primer tramo de al menos { $steep } °C por metro
+profile-rule-first-steep-middle = Centro de ese tramo
+
+## Débil, no se sabe, dos capas, cortada
+
+profile-weak-title = Capas débiles
+profile-no-steep-layer = El agua se enfría hacia abajo, pero ningún tramo llega a { $steep } °C por metro: según esa regla, no hay metalimnion.
+profile-no-steep-layer-chance = El agua se enfría hacia abajo, pero ningún tramo de al menos { $steep } °C por metro es más que azar: según esa regla, no hay metalimnion.
+profile-no-deep = Pusiste una a <mine>{ $mine } m</mine>. La regla pide una capa brusca encima, y no la hay.
+profile-no-deep-even-below = Pusiste una a <mine>{ $mine } m</mine>. Debajo el agua apenas cambia, pero la regla pide una capa brusca encima.
+profile-cannot-tell-title = Estas lecturas no bastan para saberlo
+profile-cannot-tell-lead = La termoclina podría estar en cualquier punto { $range }, más de la mitad de tu medición. El tramo más brusco es uno de muchos que tus lecturas no distinguen.
+profile-cannot-tell-refused = Dijiste <mine>no está en mi agua</mine>. Con estas lecturas nadie puede decir más.
+profile-cannot-tell-inside = La tuya, <mine>{ $mine } m</mine>, está dentro del margen: <b>{ $range }</b>. También lo está más de la mitad de tu medición.
+profile-would-be = Regla: el centro del tramo más brusco. Sería { $value } m, { $gradient } °C por metro, con un margen { $range }.
+profile-would-be-two-places = Regla: el centro del tramo más brusco. Sería { $value } m, { $gradient } °C por metro, con un margen { $range } en más de un lugar.
+profile-would-settle = Lo que lo aclararía: esperar más en cada marca, u otra medición para hacer la media con esta.
+profile-anywhere = Podría ser en cualquier punto { $range }.
+profile-two-title = Dos capas bruscas
+profile-two-lead = La principal va { $range }. La de arriba se debe seguramente al sol de hoy.
+profile-more-layers =
+    { $count ->
+        [2] Hay dos capas bruscas. La principal es donde más cambia la densidad.
+       *[other] Hay { $count } capas bruscas. La principal es donde más cambia la densidad.
+    }
+profile-warm-today-note = Podría ser { $range }. Una parte brusca cerca de la superficie, otra debajo.
+profile-season-note = La de la temporada, contada desde 2 m: { $value } m, podría ser { $range }.
+profile-season-at-least = La de la temporada, contada desde 2 m: al menos { $least } m.
+profile-season-inside = La tuya, <mine>{ $mine } m</mine>, está dentro del margen de la de la temporada: <b>{ $range }</b>, contada desde 2 m.
+profile-season-above = La tuya, <mine>{ $mine } m</mine>, queda { $far } m sobre la de la temporada: <b>{ $range }</b>, contada desde 2 m.
+profile-season-below = La tuya, <mine>{ $mine } m</mine>, queda { $far } m bajo la de la temporada: <b>{ $range }</b>, contada desde 2 m.
+profile-cut-off-title = La medición acaba en la parte brusca
+profile-cut-off-lead = A { $last } m el agua aún pierde { $gradient } °C por metro. Más abajo puede haber una capa profunda; estas lecturas acaban antes.
+profile-cut-off-refused = Dijiste <mine>no está en mi agua</mine>: no está en estas lecturas.
+profile-cut-off-placed = La pusiste a <mine>{ $mine } m</mine>. Hasta { $last } m el agua sigue brusca, así que la capa profunda empieza más abajo.
+profile-cut-off-note = «A más de { $last } m» es la respuesta completa allí donde una pregunta la pida.
+
+## Mezclada
+
+profile-mixed-title = En esta agua no hay termoclina
+profile-mixed-lead = { $top } hasta { $last } m el agua difiere en { $differs } °C. { $why }
+profile-from-surface = Desde la superficie
+profile-from-depth = Desde { $depth } m
+profile-mixed-no-step = Ningún tramo se acerca a { $steep } °C por metro. El agua está mezclada.
+profile-mixed-below = Ningún tramo llega a { $steep } °C por metro, y arriba y abajo la densidad apenas difiere. El agua está mezclada.
+profile-mixed-chance = Un tramo llega a { $gradient } °C por metro, pero arriba y abajo el agua es igual: lecturas como las tuyas dan un tramo así por azar. El agua está mezclada.
+profile-mixed-by-density = Un tramo llega a { $gradient } °C por metro, pero en agua tan fría la densidad apenas difiere. El viento puede mezclarla; según las reglas, está mezclada.
+profile-mixed-thermocline = Pusiste una a <mine>{ $mine } m</mine>. El tramo más brusco de todos es de { $gradient } °C por metro, y la densidad apenas cambia.
+profile-mixed-deep = Pusiste una a <mine>{ $mine } m</mine>. Allí el agua no es más densa que encima.
+profile-steepest-chance = El tramo va { $range }. Lecturas como las tuyas dan un tramo así por azar: distinguen tramos a partir de { $from } °C por metro.
+profile-steepest-real = El tramo va { $range }. Es más que azar, pues tus lecturas distinguen tramos a partir de { $from } °C por metro.
+
+## Bajo el hielo
+
+profile-ice-title = Más fría arriba, bajo el hielo
+profile-ice-lead = Desde { $top } °C arriba, el agua se calienta hasta { $bottom } °C. El agua es más densa cerca de 4 °C, así que la más cálida está debajo, y allí se queda.
+profile-densing-higher = El tramo va { $range }. Está por encima de donde más se calienta: cerca de 4 °C un grado apenas cambia la densidad.
+profile-densing-step = El tramo va { $range }.
+profile-ice-note = Esas reglas son para agua que está cálida arriba. La profundidad se cuenta desde el nivel del agua en el agujero.
+profile-ice-other-marks =
+    { $count ->
+        [one] Otra marca tuya queda registrada. No hay con qué compararla.
+       *[other] Otras dos marcas tuyas quedan registradas. No hay con qué compararlas.
+    }
+
+## Inestable
+
+profile-unstable-title = Agua más pesada arriba
+profile-unstable-colder = Hasta { $bottom } m el agua está a { $above } °C; debajo, a { $below } °C. Aquí el agua más fría pesa más y se hunde, así que esto no dura.
+profile-unstable-warmer = Hasta { $bottom } m el agua está a { $above } °C; debajo, a { $below } °C. Tan cerca de 0 °C, el agua más cálida pesa más y se hunde, así que esto no dura.
+profile-unstable-either = O algo salió mal con estas lecturas, o sorprendiste al lago mientras se enfriaba. Hasta que esté claro no se marcan capas. «Era así» conserva todas las lecturas.
+profile-unstable-kept = Dijiste que era así: sorprendiste al lago mientras se removía. Entretanto no se marcan capas.
+
+## Solo la capa cálida de hoy
+
+profile-today-title = Solo una capa cálida de hoy
+profile-today-lead = La única parte brusca está arriba, { $range }. Un día de sol y calma hace una capa así; una noche de viento se la puede llevar.
+profile-today-under = La parte { $range } difiere en { $differs } °C. No hay termoclina de la temporada ni capa profunda.
+profile-today-deep = Pusiste una capa profunda a <mine>{ $mine } m</mine>. Bajo la capa de hoy el agua es uniforme.
+
+## Demasiado pocas profundidades
+
+profile-few-title = Muy pocas profundidades para las reglas
+profile-few-lead = Tienes { $count } profundidades en { $span } m. Las reglas necesitan al menos cuatro, en { $least } m o más.
+profile-few-more = Tus lecturas y tus marcas se conservan. Unas marcas más en el cable lo aclararían.
+
+## El dibujo en una frase
+
+profile-alt-empty = Todavía no hay lecturas.
+profile-alt-one = De momento, una profundidad: { $first }.
+profile-alt-falls = La temperatura baja de { $first } a { $last }.
+profile-alt-rises = La temperatura sube de { $first } a { $last }.
+profile-alt-even = La temperatura es casi la misma, de { $first } a { $last }.
+profile-at-surface = { $temp } °C en la superficie
+profile-at-depth = { $temp } °C a { $depth } m
+profile-alt-more = { $first } { $more }
+profile-alt-steepest = Donde más baja es { $range }.
+profile-alt-warms = Donde más sube es { $range }.
+profile-alt-cannot-tell = Estas lecturas no bastan para saber dónde baja más.
+profile-alt-no-thermocline = No hay termoclina.
+profile-alt-unstable = Arriba hay agua más pesada.
+profile-alt-warm-today = La capa cálida de hoy va { $range }.
+profile-alt-mixed = La capa mezclada acaba a { $depth } m.
+profile-alt-deep = La capa profunda empieza a { $depth } m.
+profile-alt-cut-off = En la última lectura, a { $depth } m, aún es brusca.
