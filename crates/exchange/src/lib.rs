@@ -3,4 +3,5 @@
 pub mod document;
 pub mod number;
 pub mod read;
+mod slip;
 mod units;

@@ -1,9 +1,7 @@
 //! Units as people write them: the words for metres, centimetres, feet, °C and °F in the languages of a classroom.
 
 use crate::document::Unit;
-
-/// Metres in one foot: exact since the international yard and pound agreement of 1959.
-const M_PER_FT: f64 = 0.3048;
+use layercast_core::water::units;
 
 impl Unit {
     /// Whether it measures a length (else a temperature).
@@ -17,9 +15,9 @@ impl Unit {
     pub fn to_m_or_c(self, value: f64) -> f64 {
         match self {
             Self::M | Self::C => value,
-            Self::Cm => value / 100.0,
-            Self::Ft => value * M_PER_FT,
-            Self::F => (value - 32.0) * 5.0 / 9.0,
+            Self::Cm => units::metres_from_centimetres(value),
+            Self::Ft => units::metres_from_feet(value),
+            Self::F => units::celsius_from_fahrenheit(value),
         }
     }
 
@@ -28,8 +26,8 @@ impl Unit {
         match self {
             Self::M | Self::C => value,
             Self::Cm => value * 100.0,
-            Self::Ft => value / M_PER_FT,
-            Self::F => value * 9.0 / 5.0 + 32.0,
+            Self::Ft => value / units::METRES_PER_FOOT,
+            Self::F => units::fahrenheit_from_celsius(value),
         }
     }
 
@@ -38,8 +36,8 @@ impl Unit {
         match self {
             Self::M | Self::C => 1.0,
             Self::Cm => 0.01,
-            Self::Ft => M_PER_FT,
-            Self::F => 5.0 / 9.0,
+            Self::Ft => units::METRES_PER_FOOT,
+            Self::F => units::celsius_difference_from_fahrenheit(1.0),
         }
     }
 }

@@ -1,6 +1,17 @@
 //! The cast's own document: every cell as it was written, what was made of it, and what a person decided.
 
+mod cast;
+mod content_id;
+mod doubts;
+mod open;
+
 use serde::{Deserialize, Serialize};
+
+pub use cast::{new_doc, to_cast, typed_depth, typed_temp};
+pub use content_id::content_id;
+pub(crate) use doubts::cell_doubts_in;
+pub use doubts::{CellDoubt, DoubtedCell, Proposal, Why, cell_doubts};
+pub use open::{OpenError, from_json, to_json};
 
 /// Name of the schema in [`CastDoc::schema`].
 pub const SCHEMA: &str = "layercast-cast";

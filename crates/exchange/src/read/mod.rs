@@ -1,7 +1,34 @@
 //! From bytes to a cast: encodings, delimiters, columns, units, doubts. Never a silent guess where a guess can be wrong.
 
+mod ask;
+mod build;
+mod columns;
+mod commas;
+mod decode;
+pub(crate) mod depths;
+mod grid;
+mod html;
+mod interpret;
+mod kind;
+mod rows;
+mod say;
+mod scale;
+pub(crate) mod words;
+
 use crate::document::{Choices, Entry, Role, Unit};
 use layercast_core::Message;
+
+pub use decode::decode;
+pub(crate) use words::is_surface;
+
+/// Largest input that is read, bytes.
+pub const MAX_BYTES: usize = 20_000_000;
+
+/// Most columns a table may have.
+pub const MAX_COLUMNS: usize = 200;
+
+/// Rows that [`TableRead::rows`] shows at most.
+pub const SHOWN_ROWS: usize = 200;
 
 /// How a table was understood.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -97,4 +124,87 @@ pub struct Question {
     pub ways: Vec<(Message, Choices)>,
     /// The column it is about, from 0.
     pub column: Option<usize>,
+}
+
+/// Reads a table from the bytes of a file: any encoding, any delimiter, a web page too.
+///
+/// Total: every input gives a [`TableRead`]; what cannot be read is an [`Outcome::Error`] that says what it is and what
+/// to do. The work grows with the input as sorting does.
+pub fn read(bytes: &[u8], choices: &Choices) -> TableRead {
+    if bytes.len() > MAX_BYTES {
+        return TableRead::error(vec![say::too_large(bytes.len())]);
+    }
+    match kind::of_bytes(bytes) {
+        Some(kind) => TableRead::error(kind.messages()),
+        None => read_text(&decode(bytes), choices),
+    }
+}
+
+/// Reads a pasted table, or the text of a file. As [`read`], after decoding.
+pub fn read_text(text: &str, choices: &Choices) -> TableRead {
+    if text.len() > MAX_BYTES {
+        return TableRead::error(vec![say::too_large(text.len())]);
+    }
+    let text = text.trim_start_matches('\u{feff}');
+    if text.trim().is_empty() {
+        return TableRead::error(vec![Message::new("read-error-empty"), Message::new("read-do-copy")]);
+    }
+    if html::is_html(text) {
+        let read = html::table(text).map(|grid| interpret::interpret(&grid, choices));
+        return match read {
+            Some(read) if read.outcome != Outcome::Error => read,
+            _ => TableRead::error(vec![Message::new("read-error-web-page"), Message::new("read-do-copy")]),
+        };
+    }
+    if let Some(kind) = kind::of_text(text) {
+        return TableRead::error(kind.messages());
+    }
+    let delimiter = grid::delimiter(text);
+    let grid = grid::split(text, delimiter);
+    if delimiter != grid::Delimiter::Sign(',') {
+        return interpret::interpret(&grid, choices);
+    }
+    match commas::commas(&grid, choices.decimal) {
+        commas::Commas::Separators => interpret::interpret(&grid, choices),
+        commas::Commas::Both(joined) => {
+            let mut read = interpret::interpret(&joined, choices);
+            if read.outcome != Outcome::Error {
+                read.notice(Message::new("read-notice-commas"));
+            }
+            read
+        }
+        commas::Commas::Ask { line, written, joined } => {
+            interpret::ask_about_commas(&grid, choices, say::commas(choices, line, &written, &joined))
+        }
+        commas::Commas::Tangled { line, written } => {
+            TableRead::error(vec![say::tangled_commas(line, &written), Message::new("read-do-semicolons")])
+        }
+    }
+}
+
+impl TableRead {
+    /// Nothing was read; the messages say why.
+    fn error(messages: Vec<Message>) -> Self {
+        Self {
+            outcome: Outcome::Error,
+            columns: Vec::new(),
+            rows: Vec::new(),
+            row_count: 0,
+            entries: Vec::new(),
+            digit_c: 0.0,
+            understood: None,
+            messages,
+            question: None,
+            gives: None,
+            leg_open: false,
+        }
+    }
+
+    /// Adds a notice at the top.
+    fn notice(&mut self, message: Message) {
+        self.messages.insert(0, message);
+        if self.outcome == Outcome::Understood {
+            self.outcome = Outcome::Noticed;
+        }
+    }
 }

@@ -1,0 +1,167 @@
+//! The readings themselves, one for each cell that could hold one, and the notices that name lines.
+
+use super::columns::Roles;
+use super::interpret::{Series, Table};
+use super::words::{Missing, missing, way};
+use super::{TableRead, say};
+use crate::document::{Cell, Decimal, Entry, LegDoc, Role, SwitchDoc, Unit, cell_doubts_in};
+use crate::number::{Number, cell_number};
+use crate::units::UnitWord;
+
+/// Lines where something was seen, in order, and what was written at the first of them.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Seen {
+    pub lines: Vec<u32>,
+    pub count: usize,
+    pub written: String,
+}
+
+impl Seen {
+    fn note(&mut self, line: u32, written: &str) {
+        if self.count == 0 {
+            self.written = say::clip(written);
+        }
+        self.count += 1;
+        if self.lines.last() != Some(&line) && self.lines.len() <= say::LISTED_LINES {
+            self.lines.push(line);
+        }
+    }
+}
+
+/// What was seen on the way through the cells.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Notes {
+    pub empty: Seen,
+    pub said: Seen,
+    pub sheet_error: Seen,
+    pub code: Seen,
+    /// Cells with the other decimal sign than the table has.
+    pub other_sign: Seen,
+    /// Cells with a unit of their own.
+    pub own_unit: Seen,
+    /// Cells of the column of ways that name none.
+    pub no_way: Seen,
+}
+
+/// Fills in the readings, the last decimal place, what the table gives, and the notices.
+pub(super) fn entries(
+    table: &Table<'_>,
+    found: &Roles,
+    series: &[Series],
+    decimal: Option<Decimal>,
+    leg_of: impl Fn(usize) -> Option<LegDoc>,
+    read: &mut TableRead,
+) {
+    let leg_column = found.roles.iter().position(|role| *role == Role::Leg);
+    let mut notes = Notes::default();
+    let mut digits = [0_usize; 13];
+    let mut block = None;
+    let mut blocks = table.rows.blocks.iter().peekable();
+    for (ordinal, row) in table.rows.readings.iter().enumerate() {
+        while let Some((_, way)) = blocks.next_if(|(from, _)| *from <= ordinal) {
+            block = Some(*way);
+        }
+        let line = table.grid.line(*row);
+        let written_way = leg_column.map(|column| table.grid.cell(*row, column));
+        let row_leg = match written_way {
+            Some(text) => {
+                let way = way(text);
+                if way.is_none() {
+                    notes.no_way.note(line, text);
+                }
+                way
+            }
+            None => block.or_else(|| leg_of(ordinal)),
+        };
+        for series in series {
+            let depth_text = table.grid.cell(*row, series.depth);
+            let temp_text = table.grid.cell(*row, series.temp);
+            let depth_absent = missing(depth_text);
+            let temp_absent = missing(temp_text);
+            if depth_absent.is_some() && temp_absent.is_some() {
+                continue;
+            }
+            if let Some(absent) = temp_absent {
+                let seen = match absent {
+                    Missing::Empty => &mut notes.empty,
+                    Missing::Said => &mut notes.said,
+                    Missing::SheetError => &mut notes.sheet_error,
+                    Missing::Code => &mut notes.code,
+                };
+                seen.note(line, temp_text);
+            }
+            let mut number = |text: &str, absent: Option<Missing>| {
+                let number = cell_number(text, decimal).filter(|_| absent.is_none())?;
+                if number.sign.is_some() && decimal.is_some() && number.sign != decimal {
+                    notes.other_sign.note(line, text);
+                }
+                Some(number)
+            };
+            let depth = number(depth_text, depth_absent);
+            let temp = number(temp_text, temp_absent);
+            if let Some(slot) = temp.and_then(|temp| digits.get_mut(usize::from(temp.decimals))) {
+                *slot += 1;
+            }
+            let mut in_unit = |number: Option<Number>, text: &str, unit: Unit| {
+                let number = number?;
+                match number.unit {
+                    Some(UnitWord::Known(own)) if own.is_length() == unit.is_length() => {
+                        if own != unit {
+                            notes.own_unit.note(line, text);
+                        }
+                        Some(own.to_m_or_c(number.value))
+                    }
+                    // Another kind of unit in the cell: it is not the number we look for.
+                    Some(UnitWord::Known(_) | UnitWord::Foreign) => None,
+                    Some(UnitWord::Degrees) | None => Some(unit.to_m_or_c(number.value)),
+                }
+            };
+            let depth_m = in_unit(depth, depth_text, series.depth_unit);
+            let depth_m = if series.minus { depth_m.map(|depth| 0.0 - depth) } else { depth_m };
+            let temp_c = in_unit(temp, temp_text, series.temp_unit);
+            let leg = match series.role {
+                Role::Down => LegDoc::Down,
+                Role::Up => LegDoc::Up,
+                _ => row_leg.unwrap_or(LegDoc::Unknown),
+            };
+            read.entries.push(Entry {
+                depth: Cell { written: say::clip(depth_text), value: finite(depth_m), settled: None },
+                temp: Cell { written: say::clip(temp_text), value: finite(temp_c), settled: None },
+                leg,
+                line: Some(line),
+                switch: SwitchDoc::Auto,
+            });
+        }
+    }
+    let unit = series.first().map_or(Unit::C, |series| series.temp_unit);
+    read.digit_c = last_place(&digits) * unit.step_in_m_or_c();
+    read.gives = say::gives(&read.entries);
+    read.messages.extend(say::rows_left_out(table));
+    read.messages.extend(say::notes(&notes));
+    let doubts = cell_doubts_in(&read.entries);
+    read.messages.extend(say::doubts(&doubts));
+    read.messages.extend(say::too_little(&read.entries));
+}
+
+fn finite(value: Option<f64>) -> Option<f64> {
+    value.filter(|value| value.is_finite())
+}
+
+/// The last place that at least a fifth of the numbers reach: a spreadsheet drops final zeros, and one number with
+/// more digits does not make the others finer.
+fn last_place(digits: &[usize]) -> f64 {
+    let all: usize = digits.iter().sum();
+    if all == 0 {
+        return 0.0;
+    }
+    let mut reaching = 0;
+    let mut decimals = 0;
+    for (at, count) in digits.iter().enumerate().rev() {
+        reaching += count;
+        if 5 * reaching >= all {
+            decimals = at;
+            break;
+        }
+    }
+    1.0 / (0..decimals).fold(1.0, |power, _| power * 10.0)
+}

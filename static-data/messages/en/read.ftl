@@ -1,0 +1,261 @@
+# What the reader of tables says, and why it doubts a cell.
+
+## What was understood
+
+read-understood =
+    Read { $rows ->
+        [one] one row
+       *[other] { $rows } rows
+    }: depth { $depth }, { $temps }.
+read-in-m = in metres
+read-in-cm = in centimetres
+read-in-ft = in feet
+read-in-c = in °C
+read-in-f = in °F
+read-in-open = with no unit written
+read-part-both = going down and coming up { $in }
+read-part-down = going down { $in }
+read-part-up = coming up { $in }
+read-part-one = one temperature { $in }
+read-part-way-column = one temperature { $in }, each row with its way
+read-part-blocks = temperatures { $in }, going down and coming up one under the other
+read-gives =
+    This gives { $marks ->
+        [one] one mark at { $from } m
+       *[other] { $marks } marks from { $from } to { $to } m
+    }, { $readings ->
+        [one] one reading
+       *[other] { $readings } readings
+    }.
+read-gives-if =
+    With “{ $answer }” this gives { $marks ->
+        [one] one mark at { $from } m
+       *[other] { $marks } marks from { $from } to { $to } m
+    }, { $readings ->
+        [one] one reading
+       *[other] { $readings } readings
+    }.
+
+## What is no table
+
+read-error-too-large = This is { $size } MB of data, and we read up to { $limit } MB. Copy the cells of one cast and paste them here.
+read-error-empty = There is nothing in it: no words, no numbers.
+read-error-picture = This begins like a picture, not like text: its first signs are { $signs }. Nothing was taken from it.
+read-error-spreadsheet = This is a spreadsheet file, not plain text. Nothing was taken from it.
+read-error-document = This is a text document or a set of slides, not a plain table. Nothing was taken from it.
+read-error-pdf = This is a PDF, a printed page and not a table. Nothing was taken from it.
+read-error-archive = This is a packed folder (zip or the like), not a table. Nothing was taken from it.
+read-error-media = This is sound or film, not a table. Nothing was taken from it.
+read-error-notebook = This is a notebook saved from this page, not a table.
+read-error-data = This is data written for programs (JSON or XML), not a table. Nothing was taken from it.
+read-error-binary = This is not text: its signs cannot be read. Nothing was taken from it.
+read-error-web-page = This is a web page, and there is no table of readings in it. Nothing was taken from it, and nothing in it was run.
+read-error-no-table = No row with a depth and a temperature is in it. Line { $line } says “{ $written }”.
+read-error-one-column = Only one column has numbers. A cast needs two: the depth and the temperature.
+read-error-no-depth = No column looks like a depth.
+read-error-no-temp = No column looks like a temperature.
+read-error-too-many-columns = This table has { $columns } columns, and we read up to { $limit }.
+read-error-commas = Line { $line } says “{ $written }”. Its commas may be decimal signs or stand between cells, and nothing tells which.
+read-error-unit = Column { $column } is headed “{ $written }”. We read depths in metres, centimetres or feet, and temperatures in °C or °F.
+
+## What to do
+
+read-do-copy = Open it in the program it comes from, copy the cells, and paste them here. Or save it there as CSV.
+read-do-type = Type the readings in. Or copy the cells of the table it was made from, and paste them here.
+read-do-unpack = Unpack it first, then open the table that is in it.
+read-do-open-notebook = Open it from the list of notebooks, under the name of the water.
+read-do-columns = Say in the heads which column is what. Or paste it again with one column for the depth and one for the temperature.
+read-do-few-columns = Copy only the columns with depth and temperature, and paste them here.
+read-do-semicolons = Copy the cells in the spreadsheet and paste them here: then no comma is in the way. Or save the table with semicolons.
+read-do-units = Choose the unit in the head of that column, or change the numbers in the spreadsheet.
+
+## What was taken for granted
+
+read-notice-commas = Commas stand between the cells and inside the numbers. We put the numbers together again: see if they are right.
+read-notice-metres = No unit is written at the depths. They go to { $deepest } in steps of { $step }, so we took metres.
+read-notice-celsius = No unit is written at the temperatures. They run from { $low } to { $high }, so we took °C.
+read-notice-celsius-most =
+    No unit is written at the temperatures. Most run from { $low } to { $high }, so we took °C. { $outside ->
+        [one] One does not fit: look at it.
+       *[other] { $outside } do not fit: look at them.
+    }
+read-notice-depth-column = No head names the depth. Column { $column } runs like depths, so we took it.
+read-notice-temp-column = No head names the temperature. We took column { $column }.
+read-notice-by-order = No head says which way. We took column { $down } for going down and column { $up } for coming up.
+read-notice-twin = Columns { $dropped } and { $kept } say the same in two units. We took column { $kept }.
+read-notice-quote = In line { $line } a quote mark opens and never closes. We read it as an ordinary sign.
+read-notice-minus = The depths are written with a minus. We count them downward from the surface.
+read-notice-one-way = One temperature at each mark, and the way is not written. Say “going down” or “coming up” if you know it. Nothing else hangs on it.
+read-notice-way-open = The way is left open: each reading counts by itself.
+read-notice-turn = The depths turn at line { $line }. Before it we read going down, from it on coming up.
+read-notice-up-first = Before line { $line } the depths get smaller: we read coming up. From it on they grow: going down.
+read-notice-tangled = The depths go down and up more than once, so the way is left open. If these are several casts, paste them one by one.
+
+## Cells and rows
+
+read-notice-empty =
+    { $count ->
+        [one] One cell is empty
+       *[other] { $count } cells are empty
+    } ({ $listed ->
+        [one] line { $lines }
+       *[other] lines { $lines }
+    }). Type the reading in if you have it.
+read-notice-missing =
+    { $count ->
+        [one] One cell says
+       *[other] { $count } cells say
+    } that there is no reading: “{ $written }” ({ $listed ->
+        [one] line { $lines }
+       *[other] lines { $lines }
+    }). Type the reading in if you have it.
+read-notice-sheet-error =
+    The spreadsheet could not work out { $count ->
+        [one] one cell
+       *[other] { $count } cells
+    }: “{ $written }” ({ $listed ->
+        [one] line { $lines }
+       *[other] lines { $lines }
+    }). Type the reading in if you have it.
+read-notice-code =
+    { $count ->
+        [one] One cell holds
+       *[other] { $count } cells hold
+    } “{ $written }”, a number that stands for “no reading” ({ $listed ->
+        [one] line { $lines }
+       *[other] lines { $lines }
+    }). Type the reading in if you have it.
+read-notice-other-sign =
+    { $count ->
+        [one] One number has
+       *[other] { $count } numbers have
+    } another decimal sign than the rest: “{ $written }” ({ $listed ->
+        [one] line { $lines }
+       *[other] lines { $lines }
+    }). We read it as a decimal sign too: see if that is right.
+read-notice-own-unit =
+    { $count ->
+        [one] One cell has
+       *[other] { $count } cells have
+    } another unit than the column: “{ $written }” ({ $listed ->
+        [one] line { $lines }
+       *[other] lines { $lines }
+    }). We read it in the unit written there: see if that is right.
+read-notice-no-way =
+    { $count ->
+        [one] One row does not say its way
+       *[other] { $count } rows do not say their way
+    }: “{ $written }” ({ $listed ->
+        [one] line { $lines }
+       *[other] lines { $lines }
+    }). It is left open.
+read-notice-totals =
+    { $listed ->
+        [one] Line { $lines } is a total or a mean
+       *[other] Lines { $lines } are totals or means
+    }, no reading: “{ $written }”. Left out.
+read-notice-heads-again =
+    { $listed ->
+        [one] Line { $lines } repeats the heads
+       *[other] Lines { $lines } repeat the heads
+    }: “{ $written }”. Passed over.
+read-notice-text-rows =
+    { $listed ->
+        [one] Line { $lines } is text
+       *[other] Lines { $lines } are text
+    }, no reading: “{ $written }”. Passed over.
+read-notice-no-readings = No temperature can be read yet. Settle the cells with a question mark, or see if the right column is chosen.
+read-notice-one-reading = There is only one reading. A profile needs at least four depths.
+read-notice-one-depth = All { $readings } readings lie at { $depth } m. A profile needs at least four depths: see if the right column is the depth.
+read-notice-more-doubts =
+    { $count ->
+        [one] One more cell has a question mark.
+       *[other] { $count } more cells have a question mark.
+    }
+
+## Doubted cells
+
+read-cell-depth = depth
+read-cell-temp = temperature
+read-doubt = Line { $line }, { $cell }: { $why } It is left out until you decide.
+read-doubt-meant = Line { $line }, { $cell }: { $why } Did you mean { $meant }? It is left out until you decide.
+doubt-letter-zero =
+    You have “{ $written }”. { $place ->
+        [1] The first sign
+        [2] The second sign
+        [3] The third sign
+        [4] The fourth sign
+       *[other] Sign number { $place }
+    } is the letter { $letter }, not a zero.
+doubt-letter-one =
+    You have “{ $written }”. { $place ->
+        [1] The first sign
+        [2] The second sign
+        [3] The third sign
+        [4] The fourth sign
+       *[other] Sign number { $place }
+    } is “{ $letter }”, not a one.
+doubt-letter =
+    You have “{ $written }”. { $place ->
+        [1] The first sign
+        [2] The second sign
+        [3] The third sign
+        [4] The fourth sign
+       *[other] Sign number { $place }
+    } is the letter { $letter }, not a { $digit }.
+doubt-points = You have “{ $written }”. There is a decimal sign too many.
+doubt-space = You have “{ $written }”. There is a space inside the number.
+doubt-sign = You have “{ $written }”. The sign “{ $sign }” is no part of a number.
+doubt-date = You have “{ $written }”. The spreadsheet made a date of a number.
+doubt-range = You have “{ $written }”. One number is needed here, not a range.
+doubt-surface = You have “{ $written }”, a word for the surface. The depth there is zero.
+doubt-formula = You have “{ $written }”. It looks like a formula. It stays text and is never worked out.
+doubt-text = You have “{ $written }”. That is not a number.
+doubt-no-depth = There is a temperature, but no depth.
+doubt-above-surface = You have “{ $written }”. With a minus it would lie above the water.
+doubt-too-deep = You have “{ $written }”. No lake is that deep. Did the point get lost?
+doubt-out-of-order = You have “{ $written }”. The depths before and after it are { $before } and { $after } m, and this one does not fit between them.
+doubt-out-of-order-last = You have “{ $written }”. The depth before it is { $before } m, and this one does not fit after it.
+doubt-out-of-order-first = You have “{ $written }”. The depth after it is { $after } m, and this one does not fit before it.
+
+## Questions that come first
+
+read-ask-commas = Are these commas decimal signs?
+read-ask-commas-text = Line { $line } says “{ $written }”. Commas stand between all its digits, and two readings are possible.
+read-way-commas-decimal = Yes: { $joined }
+read-way-commas-separate = No: { $separate }
+read-ask-decimal = How much is “{ $written }”?
+read-ask-decimal-text = It stands in line { $line }. Everywhere three digits follow the sign, so it may be a decimal sign or set thousands apart.
+read-way-number = { $value }
+read-sample = column { $column } with { $written }
+read-ask-depth-column = Which column is the depth?
+read-ask-depth-column-two = No head names it, and two columns could be it: { $first }, and { $second }.
+read-ask-depth-column-many = No head names it, and { $count } columns could be it. The first is { $first }.
+read-way-column = Column { $column }
+read-way-column-unit = Column { $column }, { $in }
+read-way-neither = None of these
+read-ask-temp-columns = Which columns are the temperatures?
+read-ask-temp-columns-text = { $count } columns could be temperatures, and no head says going down or coming up. The first two are { $first }, and { $second }.
+read-way-down-up = Column { $down } going down, column { $up } coming up
+read-way-all-temps = All of them, the way is not known
+read-way-only-column = Only column { $column }
+read-ask-depth-unit = Which unit are the depths in?
+read-ask-depth-unit-text = No unit is written at them. They run from { $low } to { $high }, mostly in steps of { $step }.
+read-ask-depth-unit-one = No unit is written at it, and there is one depth only: { $high }.
+read-way-m = Metres: down to { $deepest } m
+read-way-cm = Centimetres: down to { $deepest } m
+read-way-ft = Feet: down to { $deepest } m
+read-ask-fahrenheit = Are these °F?
+read-ask-fahrenheit-text = No unit is written at the temperatures. They run from { $low } to { $high }. Lake water is hardly ever that hot; as °F it is { $low_c } to { $high_c } °C.
+read-ask-fahrenheit-written = °C is written, but they run from { $low } to { $high }. Lake water is never that hot; as °F it is { $low_c } to { $high_c } °C.
+read-way-f = Yes, °F
+read-way-c = No, °C
+read-ask-celsius = Are these °C?
+read-ask-celsius-text = °F is written, but they run from { $low } to { $high }. As °F that would be ice: { $low_c } to { $high_c } °C.
+read-way-yes-c = Yes, °C
+read-way-no-f = No, °F
+read-ask-second-series = Is the second series coming up?
+read-ask-second-series-text = In line { $line } the depths begin again at the top, and no word says which way the probe went.
+read-way-down-then-up = First down, then up
+read-way-both-down = Both going down
+read-way-leave-open = Leave it open
