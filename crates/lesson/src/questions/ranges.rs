@@ -68,13 +68,15 @@ pub(crate) fn shown_by(x: f64, wrongs: &[Wrong]) -> Vec<&'static str> {
 const NEAR: f64 = 3.0;
 
 /// A number field: what was typed, or the slip it is.
-pub(crate) fn number(fields: &Fields, id: &str, measure: Measure) -> Result<Typed, Judged> {
+pub(crate) fn number(fields: &Fields, id: &str, measure: Measure) -> Result<Typed, Box<Judged>> {
     let text = field(fields, id);
     let chosen = fields.get("unit").map(String::as_str);
     match read(text, chosen, measure) {
         Some(typed) if typed.to.is_none() => Ok(typed),
-        Some(_) => Err(Judged::slip(Message::new("ask-slip-one-number").text("yours", short(text)))),
-        None => Err(Judged::slip(Message::new("ask-slip-number").text("yours", short(text)))),
+        Some(_) => {
+            Err(Box::new(Judged::slip(Message::new("ask-slip-one-number").text("yours", short(text)))))
+        }
+        None => Err(Box::new(Judged::slip(Message::new("ask-slip-number").text("yours", short(text))))),
     }
 }
 

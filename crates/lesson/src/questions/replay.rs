@@ -3,7 +3,7 @@
 //! A part is settled by a right answer, by the third miss, or by "Show me". Slips, units and "which rule?" are free.
 //! Credit of a part: full on the first two tries, three quarters on the third or with the second hint open, half with the
 //! worked hint open, nothing when shown or revealed before. A question's credit is the mean of its parts'. After all parts
-//! are settled, further tries are a second answer: the first stays on record with its credit.
+//! are settled, further tries are the second answer: the first stays on record with its credit.
 
 use super::kind::{Accepted, Judged, Kind, Plan, Question, Verdict};
 use super::text::{Fields, field};
@@ -98,12 +98,16 @@ pub(crate) fn replay(water: &Water, asked: &Asked, answer: Option<&Answer>) -> O
     let mut rounds = vec![new_round(&plan)];
     for given in &answer.tries {
         // Shown before this try: the round before it ended there.
-        if answer.shown && given.after_shown {
-            if let Some(round) = rounds.last_mut().filter(|r| !r.settled()) {
-                show(kind, water, asked, round);
-            }
+        if answer.shown
+            && given.after_shown
+            && let Some(round) = rounds.last_mut().filter(|r| !r.settled())
+        {
+            show(kind, water, asked, round);
         }
         if rounds.last().is_some_and(Round::settled) {
+            if rounds.len() > 1 {
+                break;
+            }
             rounds.push(new_round(&plan));
         }
         let first = rounds.len() == 1;
@@ -111,12 +115,12 @@ pub(crate) fn replay(water: &Water, asked: &Asked, answer: Option<&Answer>) -> O
             take(kind, water, asked, &plan, round, given, first);
         }
     }
-    if answer.shown && rounds.last().is_some_and(|r| !r.settled()) {
-        if let Some(round) = rounds.last_mut() {
-            show(kind, water, asked, round);
-        }
+    if answer.shown
+        && let Some(round) = rounds.last_mut().filter(|r| !r.settled())
+    {
+        show(kind, water, asked, round);
     }
-    if answer.again && rounds.last().is_some_and(Round::settled) {
+    if answer.again && rounds.len() == 1 && rounds.last().is_some_and(Round::settled) {
         rounds.push(new_round(&plan));
     }
     let latest = if rounds.len() > 1 { rounds.pop() } else { None };

@@ -24,10 +24,10 @@ pub(crate) fn paper(water: &Water) -> Paper {
         return paper;
     }
     let marks_in = water.marks_are_in();
-    if let Some((why, tells)) = why(water) {
-        if !tells || marks_in {
-            paper.about.push(Message::new(why));
-        }
+    if let Some((why, tells)) = why(water)
+        && (!tells || marks_in)
+    {
+        paper.about.push(Message::new(why));
     }
     for number in kinds_of(water) {
         let Some(kind) = kinds::kind(number) else { continue };

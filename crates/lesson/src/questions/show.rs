@@ -393,7 +393,7 @@ impl Desk<'_> {
             self.way("ask-to-profile", Action::Go { screen: Screen::Profile, question: None }, true)
         };
         let mut ways = vec![on];
-        if !self.shown() {
+        if !self.shown() && self.replay.latest.is_none() {
             ways.push(self.way("ask-again", Action::AnswerAgain { question: self.index }, false));
         }
         ways

@@ -103,7 +103,7 @@ impl Kind for Believable {
     fn judge(&self, q: &Question, _part: usize, fields: &Fields) -> Judged {
         let typed = match number(fields, "limit", Measure::Difference) {
             Ok(typed) => typed,
-            Err(slip) => return slip,
+            Err(slip) => return *slip,
         };
         let text = field(fields, "limit");
         let told = |id: &'static str| Message::new(id).text("yours", short(text));

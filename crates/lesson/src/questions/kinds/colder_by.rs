@@ -150,7 +150,7 @@ impl Kind for ColderBy {
     fn judge(&self, q: &Question, _part: usize, fields: &Fields) -> Judged {
         let typed = match number(fields, "drop", Measure::Difference) {
             Ok(typed) => typed,
-            Err(slip) => return slip,
+            Err(slip) => return *slip,
         };
         let text = field(fields, "drop");
         let yours = short(text);

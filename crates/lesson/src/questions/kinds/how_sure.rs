@@ -36,15 +36,24 @@ pub(crate) struct MarkTexts {
     pub range: Option<(String, String)>,
 }
 
-/// The marks that are the first answers: those on record at the first check, else as they stand.
-fn marks<'a>(water: &Water<'a>) -> &'a MarkDocs {
+/// The marks that are the first answers: those on record, else as they stand.
+fn first_marks<'a>(water: &Water<'a>) -> &'a MarkDocs {
     let sheet = water.context.sheet;
-    sheet.first_marks.as_ref().unwrap_or(&sheet.marks)
+    sheet.first_answer_marks().unwrap_or(&sheet.marks)
 }
 
-/// Texts of the thermocline's mark; `None` when it was refused or not placed.
+/// Texts of the thermocline's mark as it stands; `None` when it was refused or not placed.
 pub(crate) fn mark_texts(water: &Water) -> Option<MarkTexts> {
-    let MarkDoc { depth_text, depth_m, give_text, give_m, refused } = &marks(water).thermocline;
+    texts_of(water, &water.context.sheet.marks.thermocline)
+}
+
+/// Texts of the thermocline's mark that is the first answer.
+pub(crate) fn first_mark_texts(water: &Water) -> Option<MarkTexts> {
+    texts_of(water, &first_marks(water).thermocline)
+}
+
+fn texts_of(water: &Water, mark: &MarkDoc) -> Option<MarkTexts> {
+    let MarkDoc { depth_text, depth_m, give_text, give_m, refused } = mark;
     let depth_m = depth_m.filter(|_| !refused)?;
     let comma = depth_text.contains(',') || give_text.contains(',');
     let write = |z: f64| {
@@ -115,7 +124,7 @@ impl Kind for HowSure {
             number("from", "ask-name-from", "ask-after-m-to", from, "ask-grip-from"),
             number("to", "ask-name-to", "ask-after-m", to, "ask-grip-to"),
         ];
-        let mark = &marks(q.water).thermocline;
+        let mark = &first_marks(q.water).thermocline;
         let mut notes = vec![Message::new("ask-8-note")];
         if mark.depth_m.is_some() && !mark.refused {
             notes.push(if mark.give_m.is_some() {
@@ -239,7 +248,7 @@ impl Kind for HowSure {
     }
 
     fn first_answer(&self, q: &Question) -> Option<Fields> {
-        let (from, to) = mark_texts(q.water)?.range?;
+        let (from, to) = first_mark_texts(q.water)?.range?;
         Some([("from".to_owned(), from), ("to".to_owned(), to)].into_iter().collect())
     }
 }

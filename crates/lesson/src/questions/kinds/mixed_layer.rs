@@ -220,7 +220,7 @@ impl MixedLayerEnd {
     fn judge_temp(q: &Question, fields: &Fields) -> Judged {
         let typed = match number(fields, "temp", Measure::Temperature) {
             Ok(typed) => typed,
-            Err(slip) => return slip,
+            Err(slip) => return *slip,
         };
         let text = field(fields, "temp");
         let told =
@@ -303,7 +303,7 @@ impl MixedLayerEnd {
         let told = |id: &'static str| Message::new(id).text("yours", short(text));
         let typed = match number(fields, "depth", Measure::Length) {
             Ok(typed) => typed,
-            Err(slip) => return slip,
+            Err(slip) => return *slip,
         };
         let Some(part) = q.part(1) else { return Judged::new(Verdict::Waits, told("ask-9-waits")) };
         let marks_m = part.stretch_m.unwrap_or_default();

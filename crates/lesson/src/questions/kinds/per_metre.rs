@@ -61,7 +61,7 @@ pub(crate) fn can_be_judged(water: &Water, ends_m: (f64, f64)) -> bool {
 pub(crate) fn judge_rate(water: &Water, ends_m: (f64, f64), fields: &Fields, used: Option<Source>) -> Judged {
     let typed = match number(fields, "rate", Measure::PerMetre) {
         Ok(typed) => typed,
-        Err(slip) => return slip,
+        Err(slip) => return *slip,
     };
     let text = field(fields, "rate");
     let yours = short(text);

@@ -102,7 +102,7 @@ impl Kind for TemperatureAt {
     fn judge(&self, q: &Question, _part: usize, fields: &Fields) -> Judged {
         let typed = match number(fields, "temp", Measure::Temperature) {
             Ok(typed) => typed,
-            Err(slip) => return slip,
+            Err(slip) => return *slip,
         };
         let text = field(fields, "temp");
         let yours = short(text);

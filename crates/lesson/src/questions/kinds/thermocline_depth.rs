@@ -4,7 +4,7 @@
 //! It starts at the mark of Profile: that mark is the first answer. Under the ice it asks where the water warms fastest,
 //! and where a day's warming is the only layer, how deep that lies.
 
-use super::how_sure::{mark_texts, other_is_settled};
+use super::how_sure::{first_mark_texts, mark_texts, other_is_settled};
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, Verdict, only,
 };
@@ -242,7 +242,7 @@ impl Kind for ThermoclineDepth {
     }
 
     fn first_answer(&self, q: &Question) -> Option<Fields> {
-        let mark = mark_texts(q.water)?;
+        let mark = first_mark_texts(q.water)?;
         Some([("depth".to_owned(), mark.depth)].into_iter().collect())
     }
 }

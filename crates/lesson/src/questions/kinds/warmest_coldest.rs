@@ -79,7 +79,7 @@ impl Kind for WarmestColdest {
     fn judge(&self, q: &Question, _part: usize, fields: &Fields) -> Judged {
         let typed = match number(fields, "apart", Measure::Difference) {
             Ok(typed) => typed,
-            Err(slip) => return slip,
+            Err(slip) => return *slip,
         };
         let text = field(fields, "apart");
         let told = |id: &'static str| Message::new(id).text("yours", short(text));

@@ -1,0 +1,452 @@
+### Preguntas: lo que se pregunta, se sugiere, se juzga y se explica.
+
+## Alrededor de cada pregunta
+
+ask-check = Comprobar
+ask-hint = Una pista
+ask-hint-another = Otra pista
+ask-hint-elsewhere = Un ejemplo en otro sitio
+ask-show-me = Enséñamelo
+ask-cannot-tell = No se puede saber
+ask-next = Pregunta siguiente
+ask-again = Responder otra vez
+ask-to-profile = Volver al perfil
+ask-hint-head = Pista { $n } de 3
+ask-hint-worked = Pista { $n } de 3, lo mismo en otro sitio
+ask-first-answer = primera respuesta: <mine>{ $yours }</mine>
+ask-before = antes: <mine>{ $yours }</mine>
+ask-first-was = Tu primera respuesta fue <mine>{ $yours }</mine>.
+ask-shown = Te lo enseñamos: <b>{ $answer }</b>.
+ask-shown-yours = Te lo enseñamos: <b>{ $answer }</b>. Lo tuyo: <mine>{ $yours }</mine>.
+ask-third = Era el tercer intento. La respuesta: <b>{ $answer }</b>.
+ask-cannot-tell-yes = Así es. Estas lecturas no bastan para saberlo, y decirlo es la respuesta completa.
+ask-cannot-tell-no = Con estas lecturas esto sí se puede saber. Una pista dice dónde mirar.
+ask-locked = Esta pregunta se abre cuando cada una de tus tres marcas del Perfil esté puesta, o digas que no está.
+ask-locked-ask = La pregunta siguiente espera tus marcas
+ask-locked-go = Poner tus marcas
+ask-waits-number = Comprobar se abre cuando rellenes una casilla.
+ask-waits-list = Comprobar se abre cuando elijas en la lista.
+ask-waits-choice = Comprobar se abre cuando elijas una línea.
+ask-waits-facts = { $chosen } de 3 elegidas
+ask-note-first-stays = Tu primera respuesta queda registrada. La segunda va a su lado.
+ask-note-show-me = «Enséñamelo» hace la cuenta con tu agua. Una respuesta enseñada no da puntos.
+ask-note-revealed = Al comprobar tus marcas se vio esta respuesta, así que no da puntos. Hacerla vale la pena igual.
+ask-note-units = Unidades para elegir: °C, °C por metro, m.
+ask-note-units-sources = Unidades para elegir: °C, °C por metro, m. Valen la media, al bajar y al subir, cada una con sus números.
+ask-note-digits = Tus lecturas tienen un decimal. Más cifras no dicen más.
+ask-note-digits-depth = Dos decimales de un metro son un centímetro. Tu cable no da para más.
+ask-note-sign = { $colder } ya dice hacia dónde, así que el número no lleva menos.
+ask-note-sign-rate = «{ $loses }» ya dice hacia dónde, así que el número no lleva menos.
+ask-note-by-mean = Eso es según la media de las dos.
+ask-note-by-down = Eso es según tus lecturas al bajar.
+ask-note-by-up = Eso es según tus lecturas al subir.
+ask-slip-number = <mine>{ $yours }</mine> todavía no es un número. Escríbelo como 4,5 o 4.5.
+ask-slip-one-number = <mine>{ $yours }</mine> es un intervalo. Aquí basta un número.
+ask-slip-two-depths = <mine>{ $yours }</mine> no da dos profundidades en metros. Escribe una en cada casilla.
+ask-slip-no-marks = <mine>{ $yours }</mine> no va de una marca a otra. Toma dos profundidades en las que tengas lectura.
+ask-slip-unit = <mine>{ $yours }</mine> es el número correcto. La unidad es otra; elige de nuevo, no cuesta nada.
+ask-slip-point = <mine>{ $yours }</mine>: ¿se movió la coma decimal? Escríbelo otra vez, no cuesta nada.
+ask-which-rule = Dijiste <mine>{ $yours }</mine>. Eso encaja con «{ $rule }». Tu clase usa «{ $class }». ¿Qué regla usaste?
+ask-yes-other-rule = <mine>{ $yours }</mine> es correcto, con otra regla: «{ $rule }».
+ask-not-that-rule = <mine>{ $yours }</mine> no es lo que da aquí esa regla. Repite sus pasos.
+ask-read-off = Entonces empieza por una regla: <mine>{ $yours }</mine> no es donde la pone la regla de tu clase.
+
+## Palabras dentro de las frases
+
+ask-word-loses = pierde
+ask-word-gains = gana
+ask-word-lost = perdió
+ask-word-gained = ganó
+ask-word-drop = bajada
+ask-word-rise = subida
+ask-word-colder = más fría
+ask-word-warmer = más cálida
+ask-word-half-metre = <b>medio</b> metro
+ask-word-quarter-metre = un <b>cuarto</b> de metro
+ask-word-one-metre = un metro
+ask-value-c = { $value } °C
+ask-value-c-per-m = { $value } °C por metro
+ask-value-m = { $value } m
+ask-value-from-to = de { $from } a { $to } m
+
+## Casillas
+
+ask-name-unit = unidad
+ask-name-source = leído en
+ask-name-rule = regla usada
+ask-name-from = de, metros
+ask-name-to = a, metros
+ask-name-depth = profundidad, metros
+ask-name-temp = temperatura, °C
+ask-label-from = De
+ask-label-source = Lo leí en
+ask-label-rule = Mi regla
+ask-after-m = m
+ask-after-m-to = m  a
+ask-after-c = °C
+ask-after-each-metre = °C en cada metro
+ask-unit-choose = elige la unidad
+ask-unit-c = °C
+ask-unit-c-per-m = °C por metro
+ask-unit-m = m
+ask-source-mean = la media de las dos
+ask-source-down = al bajar
+ask-source-up = al subir
+ask-grip-from = desde
+ask-grip-to = hasta
+ask-grip-steepest = brusco
+ask-spoken-depth = a { $depth } metros de profundidad
+ask-spoken-unset = sin colocar
+ask-rule-choose = elige tu regla
+ask-rule-none = Ninguna, lo leí a ojo
+ask-rule-steepest-middle = Centro del tramo más brusco
+ask-rule-densest-step = Donde la densidad cambia más deprisa
+ask-rule-temp-drop = 1,0 °C más fría que a 0,5 m
+ask-rule-density-rise = 0,1 kg por m³ más densa que a 0,5 m
+ask-rule-first-steep-top = Comienzo del primer tramo de al menos 1 °C por metro
+ask-rule-first-steep-middle = Centro de ese tramo
+
+## Cuentas
+
+ask-sum-minus = { $a } − { $b } =
+ask-sum-divided = { $a } ÷ { $b } =
+ask-sum-c = { $value } °C
+ask-sum-m = { $value } m
+ask-sum-number = { $value }
+ask-sum-nothing = { "" }
+ask-sum-change = lo que { $lost } el agua
+ask-sum-change-at = lo que { $lost } de { $from } a { $to } m
+ask-sum-over = en este tramo
+ask-sum-per-metre = °C por metro
+ask-fits-c = Todo entre { $low } y { $high } encaja con tus lecturas: cada una es buena a 0,1 °C.
+
+## Por qué estas preguntas
+
+ask-about-mixed = Un lago mezclado es una respuesta completa. Estas preguntas son las suyas.
+ask-about-weak = Tu agua tiene capas débiles. Donde las lecturas no bastan, «No se puede saber» es una respuesta completa.
+ask-about-cannot-tell = El tramo más brusco podría estar en más de la mitad de tu medición. Donde las lecturas no bastan, «No se puede saber» es una respuesta completa.
+ask-about-inverse = Arriba está el agua más fría, como bajo el hielo. Estas preguntas buscan dónde se calienta.
+ask-about-unstable = Hay agua más pesada encima de otra más ligera. Primero averigua qué lecturas lo dicen.
+ask-about-today = Solo hay una capa cálida de hoy, cerca de la superficie. Estas preguntas la buscan.
+ask-about-too-few = Con menos de 4 profundidades, o menos de 1,5 m de agua, no se pueden buscar capas. Estas preguntas valen igual.
+ask-dropped-1 = «¿Qué temperatura hay a …?» no se pregunta: leída al revés daría lo mismo en tu agua.
+ask-dropped-4 = «¿Cuánto más fría …?» no se pregunta: en tu agua no hay dos marcas que se diferencien bastante.
+ask-dropped-5 = «¿Cuántos °C en cada metro?» no se pregunta: con tus marcas, una cuenta a la que le falta un paso parecería correcta.
+ask-dropped-6 = «¿Dónde cambia más deprisa?» no se pregunta: en tu agua no destaca ningún tramo.
+ask-dropped-7 = «¿A qué profundidad está la termoclina?» no se pregunta: tu agua no tiene.
+ask-dropped-8 = «¿Con qué seguridad?» no se pregunta: no hay termoclina de la que estar seguro.
+ask-dropped-9-deep = «¿Dónde acaba tu capa mezclada?» no se pregunta: en ningún punto de tu medición está tanto más fría.
+ask-dropped-9-same = «¿Dónde acaba tu capa mezclada?» no se pregunta: en tu agua acaba en el tramo más brusco, y la termoclina también parecería correcta.
+ask-dropped-13 = «¿Cuánto coinciden bajar y subir?» no se pregunta: ninguna marca se leyó al bajar y al subir.
+ask-dropped-13-one = «¿Cuánto coinciden bajar y subir?» no se pregunta: solo una marca se leyó dos veces.
+ask-dropped-101 = «Máxima menos mínima» no se pregunta: cerca de 0 °C una sola temperatura también parecería correcta.
+ask-dropped-102 = «¿Cómo de grande debe ser una diferencia?» no se pregunta: tus dos lecturas coinciden tanto que las cuentas no se distinguen.
+ask-dropped-103 = «¿Es mayor algún tramo?» no se pregunta: no hay tramo entre dos marcas.
+ask-dropped-104 = «¿Qué hechos lo muestran?» no se pregunta: tu medición da pocos hechos para elegir.
+ask-dropped-105 = «¿Qué lecturas muestran agua más pesada encima?» no se pregunta: no hay otras parejas para elegir.
+
+## Qué temperatura hay a una profundidad
+
+ask-1 = ¿Qué temperatura tiene tu agua a { $depth } m?
+ask-1-label = Tiene
+ask-1-name = temperatura
+ask-1-note = Léelo en el dibujo. Medio grado más o menos está bien.
+ask-1-yes = <mine>{ $yours }</mine> es lo que tiene tu agua a { $depth } m.
+ask-1-almost = <mine>{ $yours }</mine> está cerca. Sube otra vez recto desde la línea y lee los números de arriba.
+ask-1-height = El 0 está arriba, como en el estanque. <b>Baja</b> hasta { $depth } m.
+ask-1-swapped = <mine>{ $yours }</mine> es la profundidad. La temperatura está arriba.
+ask-1-no = <mine>{ $yours }</mine> no es eso. Primero busca { $depth } m a la izquierda y ve en horizontal hasta la línea.
+ask-1-hint-1 = El 0 está arriba en el dibujo, como la superficie del estanque. Busca { $depth } m en el cable de la izquierda.
+ask-1-hint-2 = Desde ahí ve en horizontal hasta la línea y luego recto hacia arriba, hasta los números.
+ask-1-worked = A { $depth } m, en horizontal y arriba:
+ask-1-worked-gloss = donde está la línea ahí
+ask-1-sum-down = Al bajar, a { $depth } m:
+ask-1-sum-up = Al subir, a { $depth } m:
+ask-1-sum-one = Tu lectura a { $depth } m:
+ask-1-fits = Todo entre { $low } y { $high } °C está bien leído en el dibujo.
+ask-1-own-words = Con tus palabras: ¿cómo encuentras { $depth } m en el dibujo?
+
+## Cuánto más fría
+
+ask-4 = ¿Cuánto { $colder } está tu agua a { $lower } m que a { $upper } m?
+ask-4-label = Está { $colder } en
+ask-4-name = cuánto { $colder }
+ask-4-yes = <mine>{ $yours }</mine> es correcto.
+ask-4-almost = <mine>{ $yours }</mine> está cerca. Lee otra vez los dos números y resta uno del otro.
+ask-4-sum = <mine>{ $yours }</mine> es la suma de las dos. Réstalas: la más cálida menos la más fría.
+ask-4-one = <mine>{ $yours }</mine> es una de las dos temperaturas. Réstalas: la más cálida menos la más fría.
+ask-4-no = <mine>{ $yours }</mine> no es la diferencia. Primero apunta las dos temperaturas.
+ask-4-hint-1 = Mira dos números de la columna «Media»: el de { $upper } m y el de { $lower } m.
+ask-4-hint-2 = Resta la más fría de la más cálida. Lo que queda es la diferencia.
+ask-4-own-words = Con tus palabras: ¿por qué se resta una de la otra?
+
+## Cuántos °C en cada metro
+
+ask-5 = ¿Cuántos °C { $loses } en cada metro?
+ask-5-lead = Toma el agua de { $from } a { $to } m.
+ask-5-label = Cada metro { $loses }
+ask-5-name = °C por metro
+ask-5-yes = <mine>{ $yours }</mine> °C en cada metro es correcto.
+ask-5-almost = <mine>{ $yours }</mine> está cerca. Haz otra vez la { $drop } y luego la división.
+ask-5-not-divided = <mine>{ $yours }</mine> es toda la { $drop }. Ocurrió en { $length }, así que falta un paso: divide entre el tramo.
+ask-5-multiplied = <mine>{ $yours }</mine> es la { $drop } por el tramo. Divide: ¿cuánto tendría un metro entero?
+ask-5-upside-down = <mine>{ $yours }</mine> son metros por grado. Da la vuelta a la división: grados entre metros.
+ask-5-by-depth = <mine>{ $yours }</mine> es la { $drop } entre una profundidad. Divide entre el tramo: lo que separa las dos marcas.
+ask-5-no = <mine>{ $yours }</mine> no es. Primero la { $drop } entre las dos marcas, en °C.
+ask-5-hint-1 = Mira las dos profundidades y lo separadas que están.
+ask-5-hint-2 = «°C por metro» quiere decir: en un metro entero. Toma la { $drop } y divídela entre el tramo en metros.
+ask-5-own-words = Con tus palabras: ¿por qué se divide entre el tramo?
+
+## Dónde cambia más deprisa
+
+ask-6 = ¿Entre qué dos marcas cambia más deprisa tu agua, y a qué ritmo?
+ask-6-place = ¿Entre qué dos marcas cambia más deprisa tu agua?
+ask-6-warmer = ¿Entre qué dos marcas se calienta más deprisa tu agua, y a qué ritmo?
+ask-6-warmer-place = ¿Entre qué dos marcas se calienta más deprisa tu agua?
+ask-6-look-below = Mira por debajo de { $depth } m. Lo de arriba será seguramente el sol de hoy.
+ask-6-note = Usa la media. «°C que { $lost } por metro» se abre cuando lo tengas.
+ask-6-note-no-speed = En un metro entero el cambio y el cambio por metro son el mismo número, así que no se pregunta el ritmo.
+ask-6-yes = <mine>{ $yours } m</mine> es el tramo más brusco.
+ask-6-too-long = <mine>{ $yours } m</mine> son varios tramos, y el más brusco es uno de ellos. Di las dos marcas que van juntas.
+ask-6-today = <mine>{ $yours } m</mine> está en la capa cálida de hoy. Mira más abajo.
+ask-6-longer-step = <mine>{ $yours } m</mine> cambia más, pero en un tramo más largo. Divide cada cambio entre su propio tramo.
+ask-6-coldest = <mine>{ $yours } m</mine> es lo más frío. Más deprisa es donde dos vecinas se diferencian más.
+ask-6-bottom = <mine>{ $yours } m</mine> es el fondo. Más deprisa es donde dos vecinas se diferencian más.
+ask-6-first-steep = <mine>{ $yours } m</mine> es el primer tramo que llega a 1 °C por metro. Más abajo hay uno más brusco.
+ask-6-no = <mine>{ $yours } m</mine> no es el más brusco. La línea está más tumbada donde el agua cambia más deprisa.
+ask-6-waits = <mine>{ $yours }</mine> queda guardado. Se juzga cuando encuentres el tramo.
+ask-6-several = Tus lecturas no distinguen el tramo más brusco de sus parecidos entre { $from } y { $to } m, así que vale cualquiera de ellos.
+ask-6-next-bar = La barra siguiente es { $shorter } más corta. Tus lecturas distinguen barras desde { $apart }, así que no cuenta.
+ask-6-hint-1 = Recto hacia abajo quiere decir que la temperatura no cambia. Mira dónde está más tumbada la línea.
+ask-6-hint-2 = Resta cada número de la columna «Media» del que tiene encima. Divide entre el tramo si los tramos no son iguales.
+ask-6-own-words = Con tus palabras: ¿cómo muestra la línea dónde cambia más deprisa el agua?
+
+## Profundidad de la termoclina
+
+ask-7 = ¿A qué profundidad está la termoclina en tu agua?
+ask-7-today = ¿A qué profundidad es más brusca la capa cálida de hoy en tu agua?
+ask-7-warming = ¿A qué profundidad se calienta más deprisa tu agua?
+ask-7-label = Está a
+ask-7-marked = En el Perfil marcaste <mine>{ $yours } m</mine>. Déjalo, o mueve la marca: arrástrala, usa las flechas o escribe.
+ask-7-refused = En el Perfil dijiste: no está en mi agua. Queda registrado. ¿Dónde la pondrías ahora?
+ask-7-note = ↑ es menos hondo, ↓ más hondo, de 0,1 en 0,1 m; con Mayús, de marca en marca del cable.
+ask-7-yes = <mine>{ $yours } m</mine> está dentro del margen de tus lecturas.
+ask-7-rule = Regla de tu clase: el centro del tramo más brusco, con todo lo que no se distingue de él.
+ask-7-rule-warming = Regla: el centro del tramo que se calienta más deprisa, con todo lo que no se distingue de él.
+ask-7-wide = <mine>{ $yours } m</mine> la contiene, pero es ancho. Da una profundidad; lo seguro que estás viene después.
+ask-7-temperature = <mine>{ $yours }</mine> es una temperatura. La respuesta es una profundidad, en metros.
+ask-7-near-surface = <mine>{ $yours } m</mine> es la capa cálida de esta tarde. Mira más abajo.
+ask-7-bottom = <mine>{ $yours } m</mine> es el fondo. La termoclina está donde más deprisa cambia, no donde hace más frío.
+ask-7-mirror = <mine>{ $yours } m</mine> valdría si contaras desde el fondo. El 0 está en la superficie: cuenta hacia abajo desde ahí.
+ask-7-almost = <mine>{ $yours } m</mine> está cerca, no dentro. Compara los tramos por encima y por debajo de tu marca.
+ask-7-no = <mine>{ $yours } m</mine> no es. Primero busca el tramo donde la línea está más tumbada.
+ask-7-hint-1 = Mira dónde está más tumbada la línea o es más larga la barra.
+ask-7-hint-2 = Toma las dos marcas de ese tramo. La termoclina se pone a medio camino entre ellas.
+ask-7-worked = A medio camino de { $from } a { $to } m:
+ask-7-worked-gloss = el centro de otro tramo
+ask-7-sum = A medio camino de { $from } a { $to } m:
+ask-7-sum-gloss = el centro del tramo más brusco
+ask-7-fits = Todo entre { $from } y { $to } m encaja con tus lecturas.
+ask-7-range-later = Cuánto podría moverse a cada lado es la pregunta siguiente.
+ask-7-not-tellable = Eso es más de la mitad de tu medición: estas lecturas no bastan, y «No se puede saber» es una respuesta igual de completa.
+ask-7-own-words = Con tus palabras: ¿cómo encuentras la termoclina en un perfil?
+
+## Con qué seguridad
+
+ask-8 = ¿Con qué seguridad conoces la profundidad de tu termoclina?
+ask-8-today = ¿Con qué seguridad conoces la profundidad de la capa cálida de hoy?
+ask-8-lead = Da las profundidades entre las que seguro está. Cuanto más estrecho, mejor, mientras tus lecturas lo permitan.
+ask-8-label = Está de
+ask-8-note = Los dos tiradores del dibujo y las dos casillas son una sola respuesta.
+ask-8-note-mark = En el Perfil dijiste <mine>{ $depth } m, más o menos { $give }</mine>; queda registrado.
+ask-8-note-depth = En el Perfil dijiste <mine>{ $depth } m</mine> sin margen; queda registrado.
+ask-8-yes = <mine>{ $yours } m</mine> la contiene, y es tan estrecho como permiten tus lecturas.
+ask-8-narrow = <mine>{ $yours } m</mine> es más estrecho que un tramo. La sonda muestra décimas de <b>grado</b>; tus <b>profundidades</b> están más separadas.
+ask-8-whole = <mine>{ $yours } m</mine> es casi todo tu lago. Es verdad, pero tus lecturas saben más.
+ask-8-wide = <mine>{ $yours } m</mine> la contiene. Tus lecturas permiten algo más estrecho: ¿qué tramos podrían ser el más brusco?
+ask-8-beside = <mine>{ $yours } m</mine> tiene un buen ancho y queda justo al lado. ¿Dónde está el centro del tramo más brusco?
+ask-8-no = <mine>{ $yours } m</mine> no la contiene. Empieza por el tramo más brusco y ve hacia fuera.
+ask-8-hint-1 = Entre dos marcas no tienes lectura. ¿En qué tramo podría estar?
+ask-8-hint-2 = Toma todos los tramos cuya barra no se distingue de la más larga con tus lecturas. Del primer comienzo al último final va tu margen.
+ask-8-worked = un tramo, de { $from } a { $to } m: ahí no se sabe nada más estrecho
+ask-8-span = Lo que no se distingue del tramo más brusco va de { $from } a { $to } m.
+ask-8-fits = Cualquier margen que contenga { $value } m y mida de { $least } a { $most } m encaja con tus lecturas.
+ask-8-own-words = Con tus palabras: ¿por qué nadie puede estar más seguro con estas lecturas?
+
+## Final de la capa mezclada
+
+ask-9 = ¿Dónde acaba tu capa mezclada, según la regla de { $drop } °C?
+ask-9-lead = Según esa regla acaba donde el agua está { $drop } °C más fría que a { $depth } m.
+ask-9-rule = Regla de tu clase: { $drop } °C más fría que a { $depth } m.
+ask-9-label-temp = Busco
+ask-9-label-pair = Está de
+ask-9-label-depth = En ese tramo, a
+ask-9-note = Tres partes, tres veredictos. La tercera se juzga con el tramo que diste en la segunda.
+ask-9-note-two = Dos partes, dos veredictos. En tu agua acaba en una marca, así que no hay tramo que partir.
+ask-9-temp-yes = <mine>{ $yours }</mine> es la temperatura que hay que buscar.
+ask-9-temp-almost = <mine>{ $yours }</mine> está cerca. Lee otra vez la media a { $depth } m.
+ask-9-temp-no = <mine>{ $yours }</mine> no es. Empieza por la media a { $depth } m; la regla le quita { $drop } °C.
+ask-9-surface = <mine>{ $yours }</mine> parte de la superficie. La regla parte de { $depth } m.
+ask-9-previous = <mine>{ $yours }</mine> parte de la marca de encima. La regla parte siempre de { $depth } m.
+ask-9-thermocline = <mine>{ $yours } m</mine> es donde el agua cambia más deprisa. La pregunta es dónde <b>acaba</b> el agua cálida.
+ask-9-pair-yes = <mine>{ $yours } m</mine> son las dos marcas.
+ask-9-pair-long = <mine>{ $yours } m</mine> la contiene, con más de un tramo. ¿Qué dos marcas seguidas son?
+ask-9-pair-no = <mine>{ $yours } m</mine> no es. Baja por las medias hasta la primera más fría que lo que buscas.
+ask-9-depth-yes = <mine>{ $yours } m</mine> es donde se alcanza la temperatura de la regla.
+ask-9-depth-almost = <mine>{ $yours } m</mine> está cerca. Calcula otra vez la fracción de la bajada.
+ask-9-nearest = <mine>{ $yours } m</mine> es la marca más cercana. Está a una parte del camino: ¿qué fracción de la bajada?
+ask-9-depth-no = <mine>{ $yours } m</mine> no es. Primero: ¿cuánto de la bajada del tramo se ha gastado a tu temperatura?
+ask-9-waits = <mine>{ $yours }</mine> queda guardado. Se juzga cuando encuentres las dos marcas.
+ask-9-temp-hint-1 = Mira la media a { $depth } m: ahí empieza la regla.
+ask-9-temp-hint-2 = La regla busca agua { $drop } °C más fría. Réstalo de la media.
+ask-9-temp-worked = si la regla empezara a { $depth } m
+ask-9-pair-hint-1 = Baja por la columna «Media» pensando en la temperatura que buscas.
+ask-9-pair-hint-2 = La marca de arriba aún está más cálida, la de abajo más fría. Para en las dos primeras así.
+ask-9-depth-hint-1 = En la marca de arriba no se ha gastado nada de la bajada del tramo, en la de abajo toda. ¿Cuánto a tu temperatura?
+ask-9-depth-hint-2 = Fracción = la marca de arriba menos tu temperatura, entre la bajada del tramo. Baja esa fracción del tramo.
+ask-9-sum-target = la media a { $depth } m, menos lo que quita la regla
+ask-9-sum-at = A { $depth } m:
+ask-9-sum-warmer = todavía no tan fría como { $target }
+ask-9-sum-colder = tan fría como { $target }, o más
+ask-9-sum-to-lose = por perder debajo de { $depth } m
+ask-9-sum-whole = lo que pierde el tramo entero
+ask-9-sum-fraction = la fracción del tramo
+ask-9-sum-place = { $top } + { $f } × { $height } =
+ask-9-sum-end = según la regla
+ask-9-fits = Todo entre { $low } y { $high } m encaja con tus lecturas.
+ask-9-class = Según la regla de tu clase está entre { $from } y { $to } m, a { $value } m.
+ask-9-own-words = Con tus palabras: ¿cómo encuentra la regla el final de la capa mezclada?
+
+## Cuánto coinciden bajar y subir
+
+ask-13 = ¿Cuánto coinciden las lecturas al bajar y al subir?
+ask-13-lead = Al bajar menos al subir da una diferencia en cada marca. ¿Cómo de grande es una típica?
+ask-13-label = Típicamente
+ask-13-name = diferencia típica
+ask-13-label-way = Tomé
+ask-13-name-way = qué media se tomó
+ask-13-way-choose = elige lo que tomaste
+ask-13-way-unsigned = la media sin signos
+ask-13-way-signed = la media con más y menos
+ask-13-way-squares = cuadrados y luego la raíz
+ask-13-yes = <mine>{ $yours }</mine> es una diferencia típica de tus lecturas.
+ask-13-almost = <mine>{ $yours }</mine> está cerca. Suma otra vez las diferencias, sin sus signos.
+ask-13-signed = En una media con signos, el más y el menos se anulan. Primero quita los signos.
+ask-13-no = <mine>{ $yours }</mine> no es típico. Primero apunta la diferencia en cada marca, sin su signo.
+ask-13-hint-1 = Mira los números al bajar y al subir, marca por marca: ¿cuánto se separan?
+ask-13-hint-2 = Quita los signos y haz la media de las diferencias. Por 0,886 es la diferencia típica de una lectura.
+ask-13-worked-at = separadas a { $depth } m
+ask-13-worked-mean = °C, lo típico de estas tres
+ask-13-made-up = ({ $a } + { $b } + { $c }) ÷ 3 =
+ask-13-made-up-gloss = tres diferencias de otra agua, sin signos
+ask-13-sum-mean = { $n ->
+    [one] La única diferencia, sin su signo:
+   *[other] Media de las { $n } diferencias, sin signos:
+}
+ask-13-sum-mean-gloss = cuánto se separan dos lecturas
+ask-13-sum-times = 0,886 × { $mean } =
+ask-13-sum-times-gloss = lo típico de una lectura
+ask-13-squares = Con cuadrados y raíz da { $s } °C. Valen las dos maneras.
+ask-13-own-words = Con tus palabras: ¿por qué hay que quitar antes los signos?
+
+## Agua uniforme: máxima menos mínima
+
+ask-101 = ¿Cuánto más cálida es tu lectura máxima que la mínima?
+ask-101-label = Es más cálida en
+ask-101-name = cuánto más cálida
+ask-101-yes = <mine>{ $yours }</mine> es todo lo que varía tu medición entera.
+ask-101-almost = <mine>{ $yours }</mine> está cerca. Busca otra vez el número más alto y el más bajo.
+ask-101-no = <mine>{ $yours }</mine> no es. Primero busca la lectura máxima y luego la mínima.
+ask-101-hint-1 = Busca la lectura máxima y la mínima, a la profundidad que sea.
+ask-101-worked = entre { $from } y { $to } m
+ask-101-made-up = en otra agua
+ask-101-gloss = máxima menos mínima
+ask-101-own-words = Con tus palabras: ¿qué dice esta diferencia de tu agua?
+
+## Agua uniforme: qué se puede creer
+
+ask-102 = ¿Cómo de grande debe ser una diferencia para creerla?
+ask-102-lead = Dos lecturas de la misma agua están a menos de 2,8 diferencias típicas, 95 veces de cada 100. ¿Cuánto es en tu caso?
+ask-102-lead-once = Tu agua se leyó una vez, así que toma { $s } °C como típico. Dos lecturas de la misma agua están a menos de 2,8 veces eso, 95 veces de cada 100.
+ask-102-label = Al menos
+ask-102-name = diferencia mínima para creerla
+ask-102-yes = <mine>{ $yours }</mine> es donde se empieza a creer con tus lecturas.
+ask-102-almost = <mine>{ $yours }</mine> está cerca. Multiplica otra vez.
+ask-102-typical = <mine>{ $yours }</mine> es la diferencia típica. El azar da eso a menudo; hacen falta 2,8 de ellas.
+ask-102-any = Entonces contaría cualquier diferencia. Dos lecturas de la misma agua también se diferencian.
+ask-102-no = <mine>{ $yours }</mine> no es. Primero: ¿qué es lo típico en una lectura?
+ask-102-hint-1 = Empieza por la diferencia típica entre bajar y subir.
+ask-102-hint-2 = Multiplica la diferencia típica por 2,8.
+ask-102-worked = con otra sonda
+ask-102-gloss = lo que puedes creer
+ask-102-sum = { $limit } × { $s } =
+ask-102-why = 2,8 es 1,96 por la raíz de 2: dos lecturas, 95 de cada 100.
+ask-102-own-words = Con tus palabras: ¿por qué no se cree una diferencia más pequeña?
+
+## Agua uniforme: si algún tramo es mayor
+
+ask-103 = ¿Hay en tu agua algún tramo mayor que lo que crees?
+ask-103-lead = Compara cada media con la de debajo.
+ask-103-label = Encuentro
+ask-103-name = lo que encuentras
+ask-103-none = Ningún tramo es mayor.
+ask-103-by-turns = Algunos son mayores, unas veces más fría abajo y otras más cálida.
+ask-103-colder = Al menos uno es mayor, y siempre más fría abajo.
+ask-103-note = Usa la diferencia mínima para creer de la pregunta anterior.
+ask-103-yes = Eso es lo que muestran tus lecturas.
+ask-103-on-the-line = Un tramo está justo en el límite, así que otra respuesta valdría también.
+ask-103-every = Las medias se diferencian de marca en marca, pero menos de lo que puedes creer.
+ask-103-no-step = Un tramo es mayor que eso. Repasa las medias hacia abajo.
+ask-103-no = Mira hacia dónde van los tramos mayores.
+ask-103-hint-1 = Mira la columna «Media»: ¿dónde se diferencian más dos vecinas?
+ask-103-hint-2 = Toma esa diferencia y compárala con la mínima que puedes creer.
+ask-103-worked = de { $from } a { $to } m: compáralo con lo que crees
+ask-103-biggest = El tramo mayor, de { $from } a { $to } m, es de { $drop } °C. Crees desde { $limit } °C.
+ask-103-own-words = Con tus palabras: ¿qué hace que un tramo cuente?
+
+## Agua uniforme: tres hechos
+
+ask-104 = En esta agua no hay capas. ¿Qué tres hechos lo muestran?
+ask-104-lead = Todas las líneas son verdad. Solo tres muestran que el agua está mezclada.
+ask-104-name = hecho
+ask-104-note = Un lago mezclado es una respuesta completa. Estas preguntas son las suyas.
+ask-104-range = De la superficie a { $last } m varía { $apart } °C.
+ask-104-no-step = Ningún tramo pierde { $steep } °C por metro; el más brusco pierde { $steepest }.
+ask-104-weight = El agua de arriba y la del fondo pesan casi lo mismo: { $gain } kg por m³ de diferencia.
+ask-104-densest = Toda está cerca de 4 °C, donde un grado apenas cambia lo que pesa el agua.
+ask-104-never = En ningún sitio está { $drop } °C más fría que a { $depth } m.
+ask-104-surface = El agua a { $depth } m tiene { $temp } °C.
+ask-104-legs = Al bajar y al subir hay hasta { $apart } °C de diferencia.
+ask-104-deepest = La lectura más honda se tomó a { $last } m.
+ask-104-count = { $n ->
+    [one] Se leyó a una profundidad.
+   *[other] Se leyó a { $n } profundidades.
+}
+ask-104-yes = Estos tres lo muestran. En agua con capas ninguno sería verdad.
+ask-104-almost = Dos de tus tres lo muestran. ¿Cuál de tus líneas sería verdad también en agua con capas?
+ask-104-no = { $hits ->
+    [0] Ninguno de tus tres lo muestra todavía. Pregunta en cada línea: ¿sería verdad también en agua con capas?
+   *[other] { $hits } de tus tres lo muestra. Pregunta en cada línea: ¿sería verdad también en agua con capas?
+}
+ask-104-hint-1 = Piensa en un lago con capas en verano. ¿Qué líneas podrían estar también en su cuaderno?
+ask-104-hint-2 = Las capas necesitan una diferencia entre arriba y abajo. Busca líneas que digan lo pequeña que es.
+ask-104-hint-3 = «El estanque mide 9 m de ancho» vale para cualquier agua: no muestra nada. «Nunca varía medio grado» no se podría decir de un agua con capas.
+ask-104-shown = estos tres
+ask-104-own-words = Con tus palabras: ¿cómo sabes que esta agua está mezclada?
+
+## Agua más pesada encima
+
+ask-105 = ¿Qué lecturas muestran agua más pesada encima?
+ask-105-lead = Todas son medias tuyas. Solo una tiene encima el agua más pesada.
+ask-105-label = Estas
+ask-105-name = pareja de lecturas
+ask-105-pair = { $upper } °C a { $top } m, sobre { $lower } °C a { $bottom } m
+ask-105-note = Por encima de 4 °C, el agua más fría pesa más. Por debajo de 4 °C pesa menos.
+ask-105-yes = Aquí el agua más pesada está encima. No puede quedarse así mucho tiempo.
+ask-105-warm = En esa pareja el agua más cálida y ligera está encima, como debe ser.
+ask-105-hint-1 = En cada pareja pregunta: ¿cuál de las dos está más fría?
+ask-105-hint-2 = Por encima de 4 °C el agua más fría es la más pesada. Debería estar debajo.
+ask-105-hint-3 = 9,0 °C sobre 12,0 °C sería pesada sobre ligera; 12,0 °C sobre 9,0 °C sería como debe ser.
+ask-105-weights = El agua de arriba pesa { $upper } kg por m³, la de abajo { $lower }.
+ask-105-what-now = O una lectura está mal, o el agua se enfriaba en ese momento. Mira esas lecturas en el Registro.
+ask-105-own-words = Con tus palabras: ¿por qué el agua pesada no puede quedarse encima?
