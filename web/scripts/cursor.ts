@@ -8,20 +8,33 @@ import { type State, set_ui, state } from "./state";
 /** How near a press must be to a reading to take it, in CSS pixels. */
 const NEAR_PX = 22;
 
-/** Which reading a key leads to: an index, `null` to leave the readings, `undefined` when the key is not for them. */
-export function reading_after(key: string, cursor: number | null, count: number): number | null | undefined {
+/**
+ * Which reading a key leads to: an index, `null` to leave the readings, `undefined` when the key is not for them. One stop
+ * a depth: readings of the same row are told in one sentence.
+ */
+export function reading_after(
+  key: string,
+  cursor: number | null,
+  readings: readonly { row: number }[],
+): number | null | undefined {
   if (key === "Escape") return cursor === null ? undefined : null;
-  if (count === 0) return undefined;
-  const last = count - 1;
+  if (readings.length === 0) return undefined;
+  const first_of = (row: number | undefined): number => readings.findIndex((one) => one.row === row);
+  const row = cursor === null ? undefined : readings[cursor]?.row;
   switch (key) {
-    case "ArrowDown":
-      return cursor === null ? 0 : Math.min(last, cursor + 1);
+    case "ArrowDown": {
+      const below =
+        row === undefined ? 0 : readings.findIndex((one, index) => index > (cursor ?? -1) && one.row !== row);
+      return below < 0 ? first_of(row) : below;
+    }
     case "ArrowUp":
-      return cursor === null ? last : Math.max(0, cursor - 1);
+      return row === undefined
+        ? first_of(readings.at(-1)?.row)
+        : first_of(readings[Math.max(0, first_of(row) - 1)]?.row);
     case "Home":
       return 0;
     case "End":
-      return last;
+      return first_of(readings.at(-1)?.row);
     default:
       return undefined;
   }
@@ -40,7 +53,7 @@ export function mount_cursor(
   walk.addEventListener("keydown", (event) => {
     if (event.altKey || event.ctrlKey || event.metaKey) return;
     const s = state();
-    const next = reading_after(event.key, s.ui.cursor, s.look.readings.length);
+    const next = reading_after(event.key, s.ui.cursor, s.look.readings);
     if (next === undefined) return;
     event.preventDefault();
     set_ui({ cursor: next });

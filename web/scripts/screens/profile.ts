@@ -206,14 +206,15 @@ function fill_mark(row: HTMLElement, mark: MarkView): void {
   set_attr(depth, "aria-describedby", mark.problem === null ? null : problem.id);
 }
 
-/** The reading under the cursor, else the facts that need no cover. */
+/** The reading under the cursor, and the facts that need no cover where there is room for both. */
 function show_foot(panel: HTMLElement, s: Readonly<State>): void {
   const reading = reading_in_hand(s);
   const line = part(panel, "reading");
   toggle(line, reading !== null);
   if (reading !== null) say_into(line, reading.said);
   const facts = part(panel, "facts");
-  toggle(facts, reading === null && s.look.profile.facts.length > 0);
+  const room = reading === null || !s.look.profile.marking;
+  toggle(facts, room && s.look.profile.facts.length > 0);
   list(facts, template("template-profile-fact"), s.look.profile.facts, (el, fact) => say_into(el, fact));
 }
 
@@ -244,7 +245,7 @@ function show_found(panel: HTMLElement, s: Readonly<State>, found: FoundView): v
   });
   show_foot(panel, s);
   const legs = part(panel, "legs");
-  toggle(legs, view.legs_note !== null);
+  toggle(legs, view.legs_note !== null && reading_in_hand(s) === null);
   if (view.legs_note !== null) say_into(legs, view.legs_note);
   toggle(part(panel, "to-rules"), view.rules.length > 0);
 }

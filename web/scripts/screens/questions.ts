@@ -145,7 +145,7 @@ function verdicts(current: QuestionView, of: readonly number[]): string {
 function last_hint(current: QuestionView): string {
   const hint = current.parts.flatMap((one) => one.hints).at(-1);
   if (hint === undefined) return "";
-  const sum = hint.sum.map((line) => `${say(line.left)} ${say(line.right)}, ${say(line.gloss)}.`);
+  const sum = hint.sum.map((line) => `${say(line.left)} ${say(line.right)}, ${say(line.gloss)}`);
   return [say(hint.head), ...(hint.said === null ? [] : [say(hint.said)]), ...sum].join(". ");
 }
 
@@ -208,7 +208,7 @@ function show_locked(main: HTMLElement, locked: Way | null, press: (action: Acti
   const why = part(main, "locked-why");
   toggle(why, locked.waits !== null);
   if (locked.waits !== null) say_into(why, locked.waits);
-  show_ways(part(main, "locked-ways"), [{ ...locked, waits: null }], { small: true, press });
+  show_ways(part(main, "locked-ways"), [{ ...locked, waits: null }], { press });
 }
 
 function show_foot(main: HTMLElement, s: Readonly<State>, notes: readonly Said[]): void {
