@@ -212,18 +212,26 @@ impl Pen {
         })
     }
 
-    /// Quads of five points each since `start` (the first again at the end) become one polygon: back along the first points.
+    /// Quads of five points each since `start` (the first again at the end) become polygons of a few dozen: back along the
+    /// first points. A rasteriser is quick neither with very many shapes nor with very many edges side by side.
     fn close_quads(&mut self, start: usize, ink: Ink) {
+        const POINTS: usize = 5;
+        const TOGETHER: usize = 24 * POINTS;
         let end = self.points.len();
-        if end <= start {
-            return;
-        }
-        for place in (start..end).step_by(5).rev().skip(1) {
-            if let Some(point) = self.points.get(place).copied() {
-                self.points.push(point);
+        for first in (start..end).step_by(TOGETHER) {
+            let quads = first..(first + TOGETHER).min(end);
+            let back = self.points.len();
+            if quads.end < end || first > start {
+                self.points.extend_from_within(quads.clone());
             }
+            let polygon = if self.points.len() > back { back } else { first };
+            for place in quads.step_by(POINTS).rev().skip(1) {
+                if let Some(point) = self.points.get(place).copied() {
+                    self.points.push(point);
+                }
+            }
+            self.shapes.push(Shape::Polygon { points: polygon..self.points.len(), ink });
         }
-        self.shapes.push(Shape::Polygon { points: start..self.points.len(), ink });
     }
 
     /// The four sides of a rectangle, their middles on its edges.

@@ -74,7 +74,7 @@ fn draw(
     let mut labels = labels::Labels::new(frame, picture, layers.as_ref());
     for tick in &picture.rules {
         if let Some(text) = &tick.in_hand {
-            labels.rule(pen, tick.depth_m, text);
+            labels.rule(pen, tick.depth_m, text, words);
         }
     }
     if let Some(layers) = &layers {

@@ -1,6 +1,6 @@
 # Words inside the profile picture. Short: each has its place beside a curve or in a narrow column.
-# Where a message has several lines, the picture sets it in those lines; it breaks them anew only where one is too long.
-# $depth, $low, $high, $drop, $thickness, $rise: numbers, written already with the reader's decimal sign.
+# Ids that end in -1, -2, -3 are the lines of one text; a line that a language does not need is {""}.
+# $depth, $from, $to, $temp: numbers, written already with the reader's decimal sign. $rule: the name of a rule.
 
 # Heads
 picture-depth = Depth, m
@@ -30,48 +30,35 @@ picture-hypolimnion-gloss = cold, deep
 picture-goes-on = steep, and goes on
 
 # The rules' column, pictures without three layers
-picture-column-mixed =
-    Mixed all
-    the way
-    down
-picture-column-density =
-    The density
-    hardly
-    differs
-picture-column-weak =
-    Weakly
-    layered
-picture-column-cannot-tell = Can’t tell
-picture-column-unstable =
-    No layers yet
-    colder water
-    lies on top
-picture-column-too-few =
-    Too few
-    readings
-picture-column-under-ice =
-    Cold, under
-    the ice
-picture-column-densest =
-    Near 4{"\u00A0"}°C,
-    densest
-picture-column-warm-today = Warm today
-picture-column-even-water =
-    Even
-    water
-picture-column-warm-layer-today =
-    Today’s
-    warm layer
+picture-mixed-all-1 = Mixed all
+picture-mixed-all-2 = the way
+picture-mixed-all-3 = down
+picture-by-density-1 = The density
+picture-by-density-2 = hardly
+picture-by-density-3 = differs
+picture-weak-1 = Weakly
+picture-weak-2 = layered
+picture-cannot-tell = Can’t tell
+picture-unstable-1 = No layers yet
+picture-unstable-2 = colder water
+picture-unstable-3 = lies on top
+picture-under-ice-1 = Cold, under
+picture-under-ice-2 = the ice
+picture-densest-1 = Near 4{"\u00A0"}°C,
+picture-densest-2 = densest
+picture-warm-only = Warm today
+picture-even-1 = Even
+picture-even-2 = water
+picture-warm-today-1 = Today’s
+picture-warm-today-2 = warm layer
 
 # The cover
-picture-covered-until-check =
-    covered
-    until you
-    check
-picture-covered-until-have-it =
-    covered
-    until you
-    have it
+picture-covered-check-1 = covered
+picture-covered-check-2 = until you
+picture-covered-check-3 = check
+picture-covered-have-1 = covered
+picture-covered-have-2 = until you
+picture-covered-have-3 = have it
 
 # Key
 picture-going-down = going down
@@ -79,38 +66,27 @@ picture-coming-up = coming up
 picture-mean-of-two = mean of the two
 picture-reading = reading
 
-# Words on the found lines, longest form first
-picture-thermocline-at = thermocline { $depth }{"\u00A0"}m
-picture-thermocline = thermocline
-picture-warms-fastest-at = warms fastest { $depth }{"\u00A0"}m
-picture-warms-fastest = warms fastest
-picture-warm-layer-today-at = today’s warm layer { $depth }{"\u00A0"}m
+# Words on the found lines: with the depth, the name alone, the depth alone
+picture-thermocline = thermocline { $depth }{"\u00A0"}m
+picture-thermocline-name = thermocline
+picture-warms-fastest = warms fastest { $depth }{"\u00A0"}m
+picture-warms-fastest-name = warms fastest
+picture-today = today’s warm layer { $depth }{"\u00A0"}m
 picture-warm-layer-today = today’s warm layer
-picture-depth-value = { $depth }{"\u00A0"}m
-picture-could-be = could be { $low } to { $high }{"\u00A0"}m
-picture-could-be-short = { $low } to { $high }{"\u00A0"}m
-picture-anywhere = anywhere from { $low } to { $high }{"\u00A0"}m
+picture-metres = { $depth }{"\u00A0"}m
+picture-could-be = could be { $from } to { $to }{"\u00A0"}m
+picture-anywhere = anywhere from { $from } to { $to }{"\u00A0"}m
+picture-range = { $from } to { $to }{"\u00A0"}m
 picture-mixed-to = mixed to { $depth }{"\u00A0"}m
-
-# Another rule's line
-picture-rule-steepest-middle = middle of the steepest step: { $depth }{"\u00A0"}m
-picture-rule-density-step = density changes fastest: { $depth }{"\u00A0"}m
-picture-rule-temp-drop = { $drop }{"\u00A0"}°C colder: { $depth }{"\u00A0"}m
-picture-rule-density-rise = { $rise }{"\u00A0"}kg per m³ denser: { $depth }{"\u00A0"}m
-picture-rule-first-steep-top = top of the first steep step: { $depth }{"\u00A0"}m
-picture-rule-first-steep-middle = middle of the first steep step: { $depth }{"\u00A0"}m
-
-# The legs of a step's triangle
-picture-step-drop = { $drop }{"\u00A0"}°C
-picture-step-thickness = { $thickness }{"\u00A0"}m
+picture-rule = { $rule }: { $depth }{"\u00A0"}m
 
 # In the plot and the strip
+picture-degrees = { $temp }{"\u00A0"}°C
 picture-last-reading = last reading
-picture-left-out = one reading left out
+picture-one-left-out = one reading left out
+picture-several-left-out = readings left out
 picture-colder-than-below = colder than below
-picture-one-per-metre =
-    dashed line:
-    1{"\u00A0"}°C per metre
-picture-empty =
-    Your readings will appear here,
-    each at its own depth.
+picture-one-per-metre-1 = dashed line:
+picture-one-per-metre-2 = 1{"\u00A0"}°C per metre
+picture-empty-1 = Your readings will appear here,
+picture-empty-2 = each at its own depth.

@@ -1,6 +1,6 @@
 # Words inside the profile picture. Short: each has its place beside a curve or in a narrow column.
-# Where a message has several lines, the picture sets it in those lines; it breaks them anew only where one is too long.
-# $depth, $low, $high, $drop, $thickness, $rise: numbers, written already with the reader's decimal sign.
+# Ids that end in -1, -2, -3 are the lines of one text; a line that a language does not need is {""}.
+# $depth, $from, $to, $temp: numbers, written already with the reader's decimal sign. $rule: the name of a rule.
 
 # Heads
 picture-depth = Prof., m
@@ -30,48 +30,35 @@ picture-hypolimnion-gloss = fría, profunda
 picture-goes-on = brusca, y sigue
 
 # The rules' column, pictures without three layers
-picture-column-mixed =
-    Mezclada
-    hasta el
-    fondo
-picture-column-density =
-    La densidad
-    apenas
-    cambia
-picture-column-weak =
-    Capas
-    débiles
-picture-column-cannot-tell = No se sabe
-picture-column-unstable =
-    Aún sin capas
-    hay agua más
-    fría encima
-picture-column-too-few =
-    Muy pocas
-    lecturas
-picture-column-under-ice =
-    Fría, bajo
-    el hielo
-picture-column-densest =
-    Cerca de 4{"\u00A0"}°C,
-    más densa
-picture-column-warm-today = Cálida hoy
-picture-column-even-water =
-    Agua
-    uniforme
-picture-column-warm-layer-today =
-    Capa cálida
-    de hoy
+picture-mixed-all-1 = Mezclada
+picture-mixed-all-2 = hasta el
+picture-mixed-all-3 = fondo
+picture-by-density-1 = La densidad
+picture-by-density-2 = apenas
+picture-by-density-3 = cambia
+picture-weak-1 = Capas
+picture-weak-2 = débiles
+picture-cannot-tell = No se sabe
+picture-unstable-1 = Aún sin capas
+picture-unstable-2 = hay agua más
+picture-unstable-3 = fría encima
+picture-under-ice-1 = Fría, bajo
+picture-under-ice-2 = el hielo
+picture-densest-1 = Cerca de 4{"\u00A0"}°C,
+picture-densest-2 = más densa
+picture-warm-only = Cálida hoy
+picture-even-1 = Agua
+picture-even-2 = uniforme
+picture-warm-today-1 = Capa cálida
+picture-warm-today-2 = de hoy
 
 # The cover
-picture-covered-until-check =
-    tapado hasta
-    que lo
-    compruebes
-picture-covered-until-have-it =
-    tapado hasta
-    que lo
-    tengas
+picture-covered-check-1 = tapado hasta
+picture-covered-check-2 = que lo
+picture-covered-check-3 = compruebes
+picture-covered-have-1 = tapado hasta
+picture-covered-have-2 = que lo
+picture-covered-have-3 = tengas
 
 # Key
 picture-going-down = al bajar
@@ -79,38 +66,27 @@ picture-coming-up = al subir
 picture-mean-of-two = media de las dos
 picture-reading = lectura
 
-# Words on the found lines, longest form first
-picture-thermocline-at = termoclina { $depth }{"\u00A0"}m
-picture-thermocline = termoclina
-picture-warms-fastest-at = se calienta más { $depth }{"\u00A0"}m
-picture-warms-fastest = se calienta más
-picture-warm-layer-today-at = capa cálida de hoy { $depth }{"\u00A0"}m
+# Words on the found lines: with the depth, the name alone, the depth alone
+picture-thermocline = termoclina { $depth }{"\u00A0"}m
+picture-thermocline-name = termoclina
+picture-warms-fastest = se calienta más { $depth }{"\u00A0"}m
+picture-warms-fastest-name = se calienta más
+picture-today = capa cálida de hoy { $depth }{"\u00A0"}m
 picture-warm-layer-today = capa cálida de hoy
-picture-depth-value = { $depth }{"\u00A0"}m
-picture-could-be = podría ser { $low } a { $high }{"\u00A0"}m
-picture-could-be-short = { $low } a { $high }{"\u00A0"}m
-picture-anywhere = en cualquier punto de { $low } a { $high }{"\u00A0"}m
+picture-metres = { $depth }{"\u00A0"}m
+picture-could-be = podría ser { $from } a { $to }{"\u00A0"}m
+picture-anywhere = en cualquier punto de { $from } a { $to }{"\u00A0"}m
+picture-range = { $from } a { $to }{"\u00A0"}m
 picture-mixed-to = mezclada hasta { $depth }{"\u00A0"}m
-
-# Another rule's line
-picture-rule-steepest-middle = centro del tramo más brusco: { $depth }{"\u00A0"}m
-picture-rule-density-step = la densidad cambia más: { $depth }{"\u00A0"}m
-picture-rule-temp-drop = { $drop }{"\u00A0"}°C más fría: { $depth }{"\u00A0"}m
-picture-rule-density-rise = { $rise }{"\u00A0"}kg por m³ más densa: { $depth }{"\u00A0"}m
-picture-rule-first-steep-top = comienzo del primer tramo brusco: { $depth }{"\u00A0"}m
-picture-rule-first-steep-middle = centro del primer tramo brusco: { $depth }{"\u00A0"}m
-
-# The legs of a step's triangle
-picture-step-drop = { $drop }{"\u00A0"}°C
-picture-step-thickness = { $thickness }{"\u00A0"}m
+picture-rule = { $rule }: { $depth }{"\u00A0"}m
 
 # In the plot and the strip
+picture-degrees = { $temp }{"\u00A0"}°C
 picture-last-reading = última lectura
-picture-left-out = una lectura apartada
+picture-one-left-out = una lectura apartada
+picture-several-left-out = lecturas apartadas
 picture-colder-than-below = más fría que abajo
-picture-one-per-metre =
-    línea a trazos:
-    1{"\u00A0"}°C por metro
-picture-empty =
-    Aquí aparecerán tus lecturas,
-    cada una a su profundidad.
+picture-one-per-metre-1 = línea a trazos:
+picture-one-per-metre-2 = 1{"\u00A0"}°C por metro
+picture-empty-1 = Aquí aparecerán tus lecturas,
+picture-empty-2 = cada una a su profundidad.

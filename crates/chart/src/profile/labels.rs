@@ -3,7 +3,7 @@
 use super::frame::Frame;
 use super::layers::{Layers, Line, Water};
 use super::yours;
-use crate::numbers::number;
+use crate::numbers::{mark, number};
 use crate::pen::{Anchor, Pen, Type};
 use crate::picture::{Picture, Words};
 use crate::widths::width;
@@ -89,12 +89,16 @@ impl<'a> Labels<'a> {
         None
     }
 
-    /// The rule in hand, on its dotted line.
-    pub fn rule(&mut self, pen: &mut Pen, depth_m: f64, text: &str) {
+    /// The rule in hand, on its dotted line; the depth alone where its name has no room.
+    pub fn rule(&mut self, pen: &mut Pen, depth_m: f64, text: &str, words: &Words) {
         let (y, fine) = (self.frame.y(depth_m), self.frame.fine);
         let baselines = [y - 5.0 * self.frame.u, y + fine * 1.15];
         let look = pen.plain();
-        self.put(pen, &baselines, &[text], look);
+        // Marks and middles as they are, computed depths to 0.1 m.
+        let exact = (depth_m * 100.0 - (depth_m * 100.0).round()).abs() < 1e-6;
+        let rounded = if exact { depth_m } else { (depth_m * 10.0).round() / 10.0 };
+        let depth = format!("{}\u{a0}m", mark(rounded, words.decimal));
+        self.put(pen, &baselines, &[text, &depth], look);
     }
 
     /// Everything that was found.
