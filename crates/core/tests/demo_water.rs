@@ -414,6 +414,35 @@ fn legs_that_disagree_are_doubted_as_a_pair() {
 }
 
 #[test]
+fn a_swinging_cable_in_the_steep_part_is_no_doubt() {
+    let mut cast = SUMMER.cast();
+    let at = cast.readings.iter().position(|r| r.depth_m == 4.0 && r.leg == Leg::Down).unwrap();
+    cast.readings[at].temp_c = Some(18.2); // 0.8 °C from the other leg, where a metre is worth 5 °C
+    assert_eq!(doubted(&analyse(&cast, &Method::default())), 0);
+}
+
+#[test]
+fn a_step_that_noise_can_make_does_not_draw_the_thermocline_out_of_the_layer() {
+    // 2.5 °C per metre, but over 0.1 m only; the layer below cools by 1.6 °C per metre over two metres.
+    let rows = [(0.0, 20.0), (0.5, 20.0), (1.0, 20.0), (1.1, 19.75), (1.6, 19.75), (2.1, 19.75), (2.6, 19.0)];
+    let below = [(3.1, 18.1), (3.6, 17.3), (4.1, 16.6), (4.6, 16.5), (5.1, 16.5)];
+    let a = analyse(&one_series(&[rows.as_slice(), below.as_slice()].concat(), 0.1), &Method::default());
+    close("thermocline", a.thermocline.unwrap().value_m, 2.85, 1e-9);
+    assert_eq!(a.metalimnion.unwrap().layers, 1);
+}
+
+#[test]
+fn the_season_starts_below_a_days_warming_only_where_that_lies_above_the_main_layer() {
+    // Six degrees in the first half metre outweigh all below: that is the main layer, whatever ends within 2 m.
+    let temps_c = [30.0, 24.0, 24.0, 22.8, 22.8, 22.8, 22.8, 22.8, 22.8, 22.0, 22.0, 22.0];
+    let rows: Vec<(f64, f64)> = depths(temps_c.len(), 0.5).into_iter().zip(temps_c).collect();
+    let a = analyse(&one_series(&rows, 0.1), &Method::default());
+    assert_eq!(a.thermocline.unwrap().value_m, 0.25);
+    assert!(a.warm_layer_today.is_some());
+    assert_eq!(a.mixed_layer_season, None);
+}
+
+#[test]
 fn three_depths_or_a_metre_are_too_few() {
     let few = one_series(&[(0.0, 20.0), (1.0, 18.0), (2.0, 15.0)], 0.1);
     let short = one_series(&[(0.0, 20.0), (0.4, 18.0), (0.8, 15.0), (1.4, 14.0)], 0.1);

@@ -143,6 +143,7 @@ fn state_of_every_profile() {
 fn the_whole_analysis_of_every_profile() {
     let states = table("check-values/stratification_state.csv");
     let middles = table("check-values/thermocline.csv");
+    let spans = table("check-values/span.csv");
     let mixed_layers = table("check-values/mixed_layer.csv");
     for (name, profile) in profiles() {
         let got = analyse(&one_series(&profile, 0.1), &Method::default());
@@ -158,6 +159,12 @@ fn the_whole_analysis_of_every_profile() {
             _ => None,
         };
         close_option(&name, got.thermocline.map(|t| t.value_m), value_m, 1e-9);
+        // Read once: σ is 0.1 °C.
+        let span = spans.iter().find(|r| r.text("profile") == name && r.sure("sigma_c") == 0.1).unwrap();
+        if let Some(found) = got.thermocline {
+            close(&name, found.span_top_m, span.sure("span_top_m"), 0.0);
+            close(&name, found.span_bottom_m, span.sure("span_bottom_m"), 0.0);
+        }
         let class_rule = grouped(&mixed_layers, "method").into_iter().find(|(m, _)| *m == "t1p0").unwrap().1;
         let class_rule = class_rule
             .into_iter()
@@ -167,6 +174,7 @@ fn the_whole_analysis_of_every_profile() {
             Some(MixedLayer::At { value_m, low_m, high_m, .. }) => {
                 close(&name, value_m, class_rule.sure("value_m"), 1e-6);
                 assert!(low_m < value_m && value_m < high_m, "{name}");
+                assert_ne!(want, State::Mixed, "{name}");
             }
             Some(MixedLayer::AtLeast { at_least_m }) => {
                 let reached = class_rule.number("value_m").filter(|_| want != State::Mixed);

@@ -114,7 +114,7 @@ fn the_whole_analysis_of_the_pairs_by_the_class_rule() {
         let Some(MixedLayer::At { value_m, .. }) = analysis.mixed_layer else {
             panic!("{name}: no mixed layer")
         };
-        close_option(&name, Some(value_m), want("mld_t1p0_from_0p5m"), 1e-6);
+        close_option(name, Some(value_m), want("mld_t1p0_from_0p5m"), 1e-6);
         if plain {
             let thermocline = analysis.thermocline.unwrap();
             assert_eq!(Some(thermocline.step_top_m), want("steepest_top"), "{name}");

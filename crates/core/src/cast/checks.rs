@@ -213,6 +213,27 @@ mod tests {
     }
 
     #[test]
+    fn a_reading_switched_off_is_nobodys_neighbour() {
+        let mut readings = leg(&some(&[21.3, 19.4, 28.0, 14.6, 13.1]), Leg::Down);
+        readings[2].switch = Switch::Off;
+        let got = checks(&Cast { readings, digit_c: 0.1, bed_m: None });
+        assert_eq!(got[1].spike, Flag::NotEvaluated);
+        assert!(got[1].used && !got[2].used);
+    }
+
+    #[test]
+    fn a_spike_next_door_does_not_make_a_guess_fit() {
+        // 35 could be 3.5, and 3.5 lies between 6.0 and 0.1; but 0.1 is itself a spike in water of 6 degrees.
+        let got = checks(&Cast {
+            readings: leg(&some(&[6.0, 6.0, 35.0, 0.1, 6.0, 6.0]), Leg::Down),
+            digit_c: 0.1,
+            bed_m: None,
+        });
+        assert_eq!(got[3].spike, Flag::Fail);
+        assert_eq!(got[2].doubt, Some(Doubt::Range { point_lost_c: None }));
+    }
+
+    #[test]
     fn ten_thousand_readings_at_one_depth_are_checked_at_once() {
         let readings: Vec<Reading> = (0..10_000)
             .map(|i| Reading {

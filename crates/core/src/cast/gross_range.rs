@@ -52,6 +52,8 @@ mod tests {
         check(32.0, Flag::Pass);
         check(-0.5, Flag::Suspect);
         check(40.0, Flag::Suspect);
+        check(32.1, Flag::Suspect);
+        check(40.1, Flag::Fail);
     }
 
     #[test]

@@ -207,6 +207,21 @@ mod tests {
     }
 
     #[test]
+    fn a_depth_read_again_stays_a_neighbour_while_one_of_its_readings_stands() {
+        let rows =
+            [(0.0, 20.0), (1.0, 22.5), (2.0, 20.0), (2.0, 20.2), (2.0, 39.0), (3.0, 25.0), (4.0, 25.0)];
+        let readings = rows.map(|(depth_m, t)| Reading {
+            depth_m,
+            temp_c: Some(t),
+            leg: Leg::Down,
+            switch: Default::default(),
+        });
+        let cast = Cast { readings: readings.to_vec(), ..Cast::default() };
+        let got = spikes(&cast, &stations(&cast, Leg::Down, &[true; 7]), &LAKE);
+        assert_eq!(got.get(1).map(|s| s.flag), Some(Flag::Fail), "22.5 over 20.2, whatever 39.0 says");
+    }
+
+    #[test]
     fn shoulders_of_a_sharp_thermocline_are_no_spikes() {
         check(&[20.0, 20.0, 19.8, 16.0, 11.0, 9.0, 8.5], "2111112");
     }

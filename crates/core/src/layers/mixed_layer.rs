@@ -150,6 +150,8 @@ mod tests {
     #[test]
     fn between_metre_marks_the_reference_is_read_off_the_line() {
         check(&[(0.0, 20.0), (1.0, 19.0), (2.0, 18.0)], 0.0, Some((1.5, 1.45, 1.55)));
+        // u = 0.1/2·√(1 + 0.5² + 0.5²) = 0.0612 m: the reference is as unsure as a reading.
+        check(&[(0.0, 20.0), (1.0, 20.0), (2.0, 18.0)], 0.1, Some((1.5, 1.377526, 1.622474)));
     }
 
     #[test]

@@ -190,6 +190,13 @@ mod tests {
     }
 
     #[test]
+    fn the_main_layer_gains_most_density_not_loses_most_degrees() {
+        // 30 → 25 °C gains 1.40 kg/m³, 25 → 19 °C only 1.36.
+        let temps_c = [30.0, 30.0, 30.0, 30.0, 30.0, 30.0, 25.0, 25.0, 25.0, 19.0, 19.0];
+        check(&temps_c, 0.0, Some((2.5, 3.0)), None);
+    }
+
+    #[test]
     fn no_run_no_layer() {
         check(&[20.0, 19.9, 19.8], 0.0, None, None);
         check(&[], 0.0, None, None);
