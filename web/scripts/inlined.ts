@@ -1,52 +1,45 @@
-// What the build puts into the page as data blocks: the compiled calculation and the fonts, each as base64.
+// What the build puts into the page: the compiled calculation and the messages as data blocks, the fonts in the style sheet.
 
-/** The compiled calculation: gzip inside the block. */
+/** The message files of a language, as one Fluent text. */
+export function messages(lang: "en" | "es"): string {
+  return block(`messages-${lang}`);
+}
+
+/** The compiled calculation: base64 of gzip in its block. */
 export async function wasm_module(): Promise<WebAssembly.Module> {
-  const plain = new Blob([bytes_of("wasm")]).stream().pipeThrough(new DecompressionStream("gzip"));
+  const plain = new Blob([bytes_of(block("wasm").trim())]).stream().pipeThrough(new DecompressionStream("gzip"));
   return WebAssembly.compile(await new Response(plain).arrayBuffer());
 }
 
-/**
- * Declares the faces of the look. A picture can only ask for a family, never for a weight, so each weight of the sans is a
- * family of its own, made from the same bytes.
- */
+/** Weights of the sans that pictures ask for by a family of their own: a canvas is asked for a family, never for a weight. */
+const OWN_WEIGHTS = ["500", "600", "700"];
+
+/** Loads every face of the look, and declares the families of single weights from the same file. */
 export async function load_fonts(): Promise<void> {
-  const sans = bytes_of("font-sans");
-  const faces = [
-    new FontFace("Plex Sans", sans, { weight: "100 700" }),
-    new FontFace("Plex Sans 500", sans, { weight: "500" }),
-    new FontFace("Plex Sans 600", sans, { weight: "600" }),
-    new FontFace("Plex Sans 700", sans, { weight: "700" }),
-    new FontFace("Source Serif", bytes_of("font-serif"), { weight: "200 900" }),
-    new FontFace("Source Serif", bytes_of("font-serif-italic"), { weight: "200 900", style: "italic" }),
-  ];
-  for (const face of faces) {
-    document.fonts.add(face);
+  const src = source_of_sans();
+  for (const weight of src ? OWN_WEIGHTS : []) {
+    document.fonts.add(new FontFace(`Plex Sans ${weight}`, src, { weight }));
   }
-  await Promise.all(faces.map((face) => face.load())).catch(() => {});
+  await Promise.all([...document.fonts].map((face) => face.load())).catch(() => {});
 }
 
-/** The faces a picture asks for, as rules with the fonts inside: an SVG opened elsewhere cannot see the page's fonts. */
-export function font_rules(): { family: string; rule: string }[] {
-  const sans = ["400", "500", "600", "700"].map((weight) => ({
-    family: weight === "400" ? "Plex Sans" : `Plex Sans ${weight}`,
-    id: "font-sans",
-    more: `font-weight:${weight}`,
-  }));
-  const all = [...sans, { family: "Source Serif", id: "font-serif-italic", more: "font-style:italic" }];
-  return all.map(({ family, id, more }) => ({
-    family,
-    rule: `@font-face{font-family:"${family}";${more};src:url(data:font/woff2;base64,${text_of(id)}) format("woff2")}`,
-  }));
+function source_of_sans(): string {
+  for (const sheet of document.styleSheets) {
+    for (const rule of sheet.cssRules) {
+      if (rule instanceof CSSFontFaceRule && /Plex Sans/.test(rule.style.getPropertyValue("font-family"))) {
+        return rule.style.getPropertyValue("src");
+      }
+    }
+  }
+  return "";
 }
 
-function text_of(id: string): string {
-  return document.getElementById(id)?.textContent?.trim() ?? "";
+function block(id: string): string {
+  return document.getElementById(id)?.textContent ?? "";
 }
 
-function bytes_of(id: string): Uint8Array<ArrayBuffer> {
-  const text = text_of(id);
+function bytes_of(base64: string): Uint8Array<ArrayBuffer> {
   const quick = Uint8Array as unknown as { fromBase64?: (text: string) => Uint8Array<ArrayBuffer> };
-  if (quick.fromBase64) return quick.fromBase64(text);
-  return Uint8Array.from(atob(text), (sign) => sign.charCodeAt(0));
+  if (quick.fromBase64) return quick.fromBase64(base64);
+  return Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
 }

@@ -3,7 +3,7 @@
 import { FluentBundle, FluentResource, type FluentVariable } from "@fluent/bundle";
 import type { Num, Said, SaidArg } from "../generated/core";
 import { set_attr } from "./dom";
-import { messages } from "../generated/messages";
+import { messages } from "./inlined";
 
 /** Languages of the page. */
 export type Lang = "en" | "es";
@@ -24,7 +24,7 @@ export function set_language(next: Lang): void {
   formats.clear();
   count_format = new Intl.NumberFormat(locale);
   bundle = new FluentBundle([locale, next], { useIsolating: false });
-  bundle.addResource(new FluentResource(messages[next]));
+  bundle.addResource(new FluentResource(messages(next)));
 }
 
 /** The language in use. */
@@ -61,7 +61,7 @@ export function decimal_sign(): string {
 
 /** A time of day, "14:02". */
 export function time(at: Date): string {
-  return at.toLocaleTimeString(locale, { hour: "2-digit", minute: "2-digit" });
+  return at.toLocaleTimeString(locale, { hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
 }
 
 /** A message as plain text. */
@@ -104,8 +104,13 @@ function own(id: string, args: Record<string, string | number>): string {
 
 function raw(said: Said): string {
   const args: Record<string, FluentVariable> = {};
-  for (const [name, arg] of Object.entries(said.args)) args[name] = argument(arg);
+  for (const [name, arg] of entries(said.args)) args[name] = argument(arg);
   return format(said.id, args);
+}
+
+/** Arguments by name; a map deep inside a view crosses as a `Map`, one at its top as an object. */
+function entries(args: Said["args"]): Iterable<[string, SaidArg]> {
+  return (args as unknown) instanceof Map ? (args as unknown as Map<string, SaidArg>) : Object.entries(args);
 }
 
 function argument(arg: SaidArg): FluentVariable {

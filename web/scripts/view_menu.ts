@@ -48,7 +48,7 @@ export function mount_view_menu(): void {
 }
 
 function step(by: number): void {
-  const at = SIZES.findIndex((one) => one === state().ui.text_size);
+  const at = SIZES.indexOf(state().ui.text_size as (typeof SIZES)[number]);
   const text_size = SIZES[at + by];
   if (text_size) change({ text_size });
 }

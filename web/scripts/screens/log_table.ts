@@ -231,9 +231,9 @@ function lay(): void {
     const below = index + 1 < centres.length ? (centres[index + 1] ?? here) - here : above;
     const up = Math.min(above, 1.6 * row_px) / 2;
     const down = Math.min(below, 1.6 * row_px) / 2;
-    const top = Math.round(here - up);
+    const top = Math.round(here - up - 0.75);
     tr.style.setProperty("top", `${top}px`);
-    tr.style.setProperty("height", `${Math.round(here + down) - top + 1}px`);
+    tr.style.setProperty("height", `${Math.round(here + down - 0.75) - top + 1}px`);
   });
 }
 
