@@ -121,6 +121,9 @@ pub trait WithNum {
     /// Adds a temperature or a difference of temperatures with one decimal, or two where it has them.
     #[must_use]
     fn temp(self, name: &'static str, temp_c: f64) -> Self;
+    /// Adds a limit of °C per metre: "1", "0.5".
+    #[must_use]
+    fn steep(self, name: &'static str, c_per_m: f64) -> Self;
     /// Adds a depth as the cable or a person has it.
     #[must_use]
     fn depth(self, name: &'static str, depth_m: f64) -> Self;
@@ -134,6 +137,11 @@ impl WithNum for Message {
     fn temp(self, name: &'static str, temp_c: f64) -> Self {
         let decimals = temp_decimals(temp_c);
         self.number(name, rounded(temp_c, decimals), decimals)
+    }
+
+    fn steep(self, name: &'static str, c_per_m: f64) -> Self {
+        let decimals = if is_whole(c_per_m) { 0 } else { temp_decimals(c_per_m) };
+        self.number(name, rounded(c_per_m, decimals), decimals)
     }
 
     fn depth(self, name: &'static str, depth_m: f64) -> Self {

@@ -81,11 +81,19 @@ log-doubt-inversion = At { $upper } m you have <cell>{ $above }</cell>, over <c
 log-doubt-colder-on-top =
     { $marks ->
         [1] One mark, colder by { $difference } °C than the water under it. { $more }
+        [2] Two marks, colder by { $difference } °C than the water under them. { $more }
+        [3] Three marks, colder by { $difference } °C than the water under them. { $more }
+        [4] Four marks, colder by { $difference } °C than the water under them. { $more }
+        [5] Five marks, colder by { $difference } °C than the water under them. { $more }
        *[other] { $marks } marks, colder by { $difference } °C than the water under them. { $more }
     }
 log-doubt-warmer-on-top =
     { $marks ->
         [1] One mark, warmer by { $difference } °C than the water under it. So near to 0 °C that water is the heavier one. { $more }
+        [2] Two marks, warmer by { $difference } °C than the water under them. So near to 0 °C that water is the heavier one. { $more }
+        [3] Three marks, warmer by { $difference } °C than the water under them. So near to 0 °C that water is the heavier one. { $more }
+        [4] Four marks, warmer by { $difference } °C than the water under them. So near to 0 °C that water is the heavier one. { $more }
+        [5] Five marks, warmer by { $difference } °C than the water under them. So near to 0 °C that water is the heavier one. { $more }
        *[other] { $marks } marks, warmer by { $difference } °C than the water under them. So near to 0 °C that water is the heavier one. { $more }
     }
 log-both-ways-agree = Going down and coming up agree, so it is not one slip.

@@ -101,17 +101,19 @@ profile-look-mixed = Look where it has become { $drop } °C colder.
 profile-look-steep-ends = Look where the steep part ends.
 profile-refused-found = You said <mine>not in my water</mine>. The rules find it: <b>{ $range }</b>. { $look }
 profile-refused-weak = You said <mine>not in my water</mine>. There is a weak one: <b>{ $range }</b>.
+profile-refused-warming = You said <mine>not in my water</mine>. No thermocline of the warm season, but here it warms fastest: <b>{ $range }</b>.
+profile-refused-today = You said <mine>not in my water</mine>. True for a thermocline of the season; this one is today’s.
 profile-refused-agreed = You said <mine>not in my water</mine>. So do the rules.
 profile-no-layers-agreed = You said <mine>no layers</mine>. So do the rules.
 profile-refused-at-least = You said <mine>not in my water</mine>: it ends deeper than your readings, if it ends.
 profile-short-of-at-least = You set it at <mine>{ $mine } m</mine>. The water goes on like that, down to { $least } m at least.
-profile-as-far-as-at-least = Yours, <mine>{ $mine } m</mine>, is your last reading. So far it reaches at least.
+profile-as-far-as-at-least = Yours, <mine>{ $mine } m</mine>, is your last reading. It reaches at least that far.
 
 ## Rules
 
 profile-rule-step = Rule: the middle of the steepest step. From { $range } the water lost { $drop } °C in { $thickness }: { $gradient } °C per metre.
 profile-rule-main-step = Rule: the middle of the steepest step of the main layer, { $gradient } °C per metre.
-profile-rule-weak-step = Rule: the middle of the steepest step, { $gradient } °C per metre. Its neighbours are nearly as steep, so the range is wide.
+profile-rule-gentle-step = Rule: the middle of the steepest step, { $gradient } °C per metre. Its neighbours are nearly as steep, so the range is wide.
 profile-rule-equal-steps =
     { $count ->
         [2] Rule: the middle of the steepest step. Two steps are equally steep, { $gradient } °C per metre each.
@@ -179,7 +181,7 @@ profile-mixed-below = No step reaches { $steep } °C per metre, and top and bot
 profile-mixed-chance = One step reaches { $gradient } °C per metre, but top and bottom are alike: readings like yours make such a step by chance. The water is mixed.
 profile-mixed-by-density = One step reaches { $gradient } °C per metre, but in water this cold the density hardly differs. A wind can mix it, so by the rules it is mixed.
 profile-mixed-thermocline = You set one at <mine>{ $mine } m</mine>. The steepest step of all is { $gradient } °C per metre, and the density hardly changes.
-profile-mixed-deep = You set one at <mine>{ $mine } m</mine>. The water there is no denser than above it.
+profile-mixed-deep = You set one at <mine>{ $mine } m</mine>. The water there is hardly denser than above it.
 profile-steepest-chance = { $range }. Readings like yours make a step like that by chance: they can tell steps apart from { $from } °C per metre on.
 profile-steepest-real = { $range }. That is more than chance, since your readings can tell steps apart from { $from } °C per metre on.
 

@@ -81,11 +81,19 @@ log-doubt-inversion = A { $upper } m tienes <cell>{ $above }</cell>, encima de 
 log-doubt-colder-on-top =
     { $marks ->
         [1] Una marca, { $difference } °C más fría que el agua de debajo. { $more }
+        [2] Dos marcas, { $difference } °C más frías que el agua de debajo. { $more }
+        [3] Tres marcas, { $difference } °C más frías que el agua de debajo. { $more }
+        [4] Cuatro marcas, { $difference } °C más frías que el agua de debajo. { $more }
+        [5] Cinco marcas, { $difference } °C más frías que el agua de debajo. { $more }
        *[other] { $marks } marcas, { $difference } °C más frías que el agua de debajo. { $more }
     }
 log-doubt-warmer-on-top =
     { $marks ->
         [1] Una marca, { $difference } °C más caliente que el agua de debajo. Tan cerca de 0 °C, esa agua es la que pesa más. { $more }
+        [2] Dos marcas, { $difference } °C más calientes que el agua de debajo. Tan cerca de 0 °C, esa agua es la que pesa más. { $more }
+        [3] Tres marcas, { $difference } °C más calientes que el agua de debajo. Tan cerca de 0 °C, esa agua es la que pesa más. { $more }
+        [4] Cuatro marcas, { $difference } °C más calientes que el agua de debajo. Tan cerca de 0 °C, esa agua es la que pesa más. { $more }
+        [5] Cinco marcas, { $difference } °C más calientes que el agua de debajo. Tan cerca de 0 °C, esa agua es la que pesa más. { $more }
        *[other] { $marks } marcas, { $difference } °C más calientes que el agua de debajo. Tan cerca de 0 °C, esa agua es la que pesa más. { $more }
     }
 log-both-ways-agree = Al bajar y al subir se leyó lo mismo, así que no es un solo descuido.

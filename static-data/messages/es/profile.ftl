@@ -101,6 +101,8 @@ profile-look-mixed = Mira dónde está ya { $drop } °C más fría.
 profile-look-steep-ends = Mira dónde acaba la parte brusca.
 profile-refused-found = Dijiste <mine>no está en mi agua</mine>. Las reglas la encuentran: <b>{ $range }</b>. { $look }
 profile-refused-weak = Dijiste <mine>no está en mi agua</mine>. Hay una débil: <b>{ $range }</b>.
+profile-refused-warming = Dijiste <mine>no está en mi agua</mine>. No hay termoclina de la temporada cálida, pero aquí es donde más se calienta: <b>{ $range }</b>.
+profile-refused-today = Dijiste <mine>no está en mi agua</mine>. Es cierto para una termoclina de la temporada; esta es de hoy.
 profile-refused-agreed = Dijiste <mine>no está en mi agua</mine>. Las reglas también.
 profile-no-layers-agreed = Dijiste <mine>sin capas</mine>. Las reglas también.
 profile-refused-at-least = Dijiste <mine>no está en mi agua</mine>: acaba más abajo que tus lecturas, si acaba.
@@ -111,7 +113,7 @@ profile-as-far-as-at-least = La tuya, <mine>{ $mine } m</mine>, es tu última l
 
 profile-rule-step = Regla: el centro del tramo más brusco. El tramo va { $range }; en { $thickness } el agua perdió { $drop } °C: { $gradient } °C por metro.
 profile-rule-main-step = Regla: el centro del tramo más brusco de la capa principal, { $gradient } °C por metro.
-profile-rule-weak-step = Regla: el centro del tramo más brusco, { $gradient } °C por metro. Los vecinos son casi igual de bruscos, así que el margen es ancho.
+profile-rule-gentle-step = Regla: el centro del tramo más brusco, { $gradient } °C por metro. Los vecinos son casi igual de bruscos, así que el margen es ancho.
 profile-rule-equal-steps =
     { $count ->
         [2] Regla: el centro del tramo más brusco. Dos tramos son igual de bruscos, { $gradient } °C por metro cada uno.
@@ -179,7 +181,7 @@ profile-mixed-below = Ningún tramo llega a { $steep } °C por metro, y arriba 
 profile-mixed-chance = Un tramo llega a { $gradient } °C por metro, pero arriba y abajo el agua es igual: lecturas como las tuyas dan un tramo así por azar. El agua está mezclada.
 profile-mixed-by-density = Un tramo llega a { $gradient } °C por metro, pero en agua tan fría la densidad apenas difiere. El viento puede mezclarla; según las reglas, está mezclada.
 profile-mixed-thermocline = Pusiste una a <mine>{ $mine } m</mine>. El tramo más brusco de todos es de { $gradient } °C por metro, y la densidad apenas cambia.
-profile-mixed-deep = Pusiste una a <mine>{ $mine } m</mine>. Allí el agua no es más densa que encima.
+profile-mixed-deep = Pusiste una a <mine>{ $mine } m</mine>. Allí el agua apenas es más densa que encima.
 profile-steepest-chance = El tramo va { $range }. Lecturas como las tuyas dan un tramo así por azar: distinguen tramos a partir de { $from } °C por metro.
 profile-steepest-real = El tramo va { $range }. Es más que azar, pues tus lecturas distinguen tramos a partir de { $from } °C por metro.
 

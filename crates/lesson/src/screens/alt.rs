@@ -1,7 +1,7 @@
 //! The picture in one sentence, for whoever does not see it. What is covered is not in it.
 
 use super::Sight;
-use crate::numbers::{Range, WithNum, reading_decimals};
+use crate::numbers::{Range, WithNum, reading_decimals, rounded};
 use layercast_core::{Level, Message, MixedLayer, State};
 
 /// "Temperature falls from 23.4 °C at the surface to 8.9 °C at 9.5 m; …"
@@ -30,7 +30,7 @@ pub fn sentence(sight: &Sight) -> Message {
 fn point(sight: &Sight, level: &Level) -> Message {
     let decimals = reading_decimals(sight.notebook.cast.digit_c);
     let id = if level.depth_m.abs() < 1e-9 { "profile-at-surface" } else { "profile-at-depth" };
-    Message::new(id).number("temp", level.temp_c, decimals).depth("depth", level.depth_m)
+    Message::new(id).number("temp", rounded(level.temp_c, decimals), decimals).depth("depth", level.depth_m)
 }
 
 /// What may be told of the layers.

@@ -42,7 +42,7 @@ fn name(rule: Rule, method: &Method) -> Message {
             .number("rise", 0.1, 1)
             .depth("reference", method.reference_m),
         Rule::FirstSteepTop => {
-            Message::new("profile-rule-first-steep-top").temp("steep", method.steep_c_per_m)
+            Message::new("profile-rule-first-steep-top").steep("steep", method.steep_c_per_m)
         }
         Rule::FirstSteepMiddle => Message::new("profile-rule-first-steep-middle"),
     }

@@ -61,7 +61,7 @@ pub fn layered(sight: &Sight) -> FoundView {
         items.push(if cannot_tell {
             untellable(sight, told)
         } else {
-            thermocline(sight, told, weak, warm.is_some())
+            thermocline(sight, told, warm.is_some())
         });
     }
     items.extend(warm.map(warm_today));
@@ -79,20 +79,22 @@ fn no_steep_layer(sight: &Sight) -> Message {
     let steep = analysis.method.steep_c_per_m;
     let by_chance = analysis.steps.iter().any(|step| step.cooling_c_per_m >= steep - 1e-9);
     match by_chance {
-        true => Message::new("profile-no-steep-layer-chance").temp("steep", steep),
-        false => Message::new("profile-no-steep-layer").temp("steep", steep),
+        true => Message::new("profile-no-steep-layer-chance").steep("steep", steep),
+        false => Message::new("profile-no-steep-layer").steep("steep", steep),
     }
 }
 
 /// Thermocline with its range, rule and the step behind it.
-fn thermocline(sight: &Sight, told: &Thermocline, weak: bool, is_main: bool) -> FoundItem {
+fn thermocline(sight: &Sight, told: &Thermocline, is_main: bool) -> FoundItem {
+    let weak = sight.context.analysis.state == State::Weak;
+    let is_gentle = sight.context.analysis.metalimnion.is_none();
     let range = Range::of_marks(told.span_top_m, told.span_bottom_m);
     let look = Message::new("profile-look-flattest");
     let refused = match weak {
         true => (Sign::Close, Message::new("profile-refused-weak").message("range", range.said())),
         false => refused_though_found(&range, look.clone()),
     };
-    let mut notes = vec![step_rule(sight, told, weak, is_main)];
+    let mut notes = vec![step_rule(sight, told, is_gentle, is_main)];
     if told.ambiguous {
         notes.push(Message::new("profile-note-ambiguous"));
     }
@@ -104,7 +106,7 @@ fn thermocline(sight: &Sight, told: &Thermocline, weak: bool, is_main: bool) -> 
 }
 
 /// "Rule: the middle of the steepest step. From 3.5 to 4.0 m the water lost 2.5 °C in half a metre: 5.0 °C per metre."
-pub fn step_rule(sight: &Sight, told: &Thermocline, weak: bool, is_main: bool) -> Message {
+pub fn step_rule(sight: &Sight, told: &Thermocline, is_gentle: bool, is_main: bool) -> Message {
     let within =
         |top_m: f64, bottom_m: f64| top_m >= told.step_top_m - 1e-9 && bottom_m <= told.step_bottom_m + 1e-9;
     let steps = sight.context.analysis.steps.iter();
@@ -117,8 +119,8 @@ pub fn step_rule(sight: &Sight, told: &Thermocline, weak: bool, is_main: bool) -
             .number("gradient", gradient, 1);
     } else if is_main {
         Message::new("profile-rule-main-step")
-    } else if weak && told.span_bottom_m - told.span_top_m > 2.0 * thick_m + 1e-9 {
-        Message::new("profile-rule-weak-step")
+    } else if is_gentle && told.span_bottom_m - told.span_top_m > 2.0 * thick_m + 1e-9 {
+        Message::new("profile-rule-gentle-step")
     } else {
         let drop_c = told.gradient_c_per_m * thick_m;
         let decimals = temp_decimals(drop_c);
@@ -253,7 +255,7 @@ fn deep_layer(sight: &Sight, found: &Metalimnion) -> FoundItem {
             "profile-deep-layer-from",
             mark(found.bottom_m),
             beside_range(sight, MarkName::Deep, &range, look, refused),
-            vec![Message::new("profile-rule-deep").temp("steep", steep)],
+            vec![Message::new("profile-rule-deep").steep("steep", steep)],
         );
     }
     let beside = match (doc(sight, MarkName::Deep).refused, placed_m(sight, MarkName::Deep)) {
@@ -286,7 +288,7 @@ fn no_deep_layer(sight: &Sight) -> FoundItem {
     worded("profile-deep-layer", Message::new("profile-none"), beside, Vec::new())
 }
 
-/// From a depth downward the water differs by no more than half a degree.
+/// From a depth downward, over three depths or more, the water differs by no more than half a degree.
 fn hardly_changes_below(sight: &Sight, depth_m: f64) -> bool {
     let below = sight.context.analysis.profile.iter().filter(|level| level.depth_m >= depth_m - 1e-9);
     let (low, high) = below

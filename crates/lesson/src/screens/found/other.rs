@@ -5,10 +5,10 @@ use super::{Sight, doubts, found, item, thickness, worded};
 use crate::action::Action;
 use crate::document::{MarkName, Screen};
 use crate::numbers::{Range, WithNum, middle, rounded, temp_decimals};
-use crate::screens::verdict::{beside_none, beside_range, placed_m, refused_though_found, verdict};
+use crate::screens::verdict::{beside_none, beside_range, placed_m, verdict};
 use crate::screens::way;
 use crate::view::{FoundItem, FoundView, Num, Sign};
-use layercast_core::{Message, Step, Thermocline, WarmLayerToday};
+use layercast_core::{Message, MixedLayer, Step, Thermocline, WarmLayerToday};
 
 /// Fewer depths than the rules need.
 pub fn too_few(sight: &Sight) -> FoundView {
@@ -78,8 +78,8 @@ pub fn inverse(sight: &Sight) -> FoundView {
 
 fn fastest_warming(sight: &Sight, told: &Thermocline) -> FoundItem {
     let range = Range::of_marks(told.span_top_m, told.span_bottom_m);
+    let refused = (Sign::Close, Message::new("profile-refused-warming").message("range", range.said()));
     let look = Message::new("profile-look-flattest");
-    let refused = refused_though_found(&range, look.clone());
     let beside = beside_range(sight, MarkName::Thermocline, &range, look, refused);
     let thick_m = told.step_bottom_m - told.step_top_m;
     let gain_c = told.gradient_c_per_m * thick_m;
@@ -134,9 +134,9 @@ pub fn mixed(sight: &Sight) -> FoundView {
     } else if gradient >= method_steep - 1e-9 {
         Message::new("profile-mixed-chance").number("gradient", rounded(gradient, 1), 1)
     } else if gradient >= 0.7 * method_steep {
-        Message::new("profile-mixed-below").temp("steep", method_steep)
+        Message::new("profile-mixed-below").steep("steep", method_steep)
     } else {
-        Message::new("profile-mixed-no-step").temp("steep", method_steep)
+        Message::new("profile-mixed-no-step").steep("steep", method_steep)
     };
     let top = match first_m.abs() < 1e-9 {
         true => Message::new("profile-from-surface"),
@@ -196,8 +196,9 @@ pub fn near_surface_only(sight: &Sight, warm: &WarmLayerToday) -> FoundView {
     let lead = Message::new("profile-today-lead")
         .message("range", Range::of_marks(warm.top_m, warm.bottom_m).said());
     let range = Range::of_marks(warm.span_top_m, warm.span_bottom_m);
+    // No thermocline of the season is there, so "not in my water" is right.
+    let refused = (Sign::Inside, Message::new("profile-refused-today"));
     let look = Message::new("profile-look-flattest");
-    let refused = refused_though_found(&range, look.clone());
     let beside = beside_range(sight, MarkName::Thermocline, &range, look, refused);
     let mut items = vec![item(
         "profile-today-steepest",
@@ -207,12 +208,10 @@ pub fn near_surface_only(sight: &Sight, warm: &WarmLayerToday) -> FoundView {
     )];
     items.extend(mixed_layer(sight).map(|mut item| {
         item.name = Message::new("profile-mixed-layer-today").into();
-        if let Some(layercast_core::MixedLayer::At { low_m, high_m, .. }) = &analysis.mixed_layer {
+        item.verdict = item.verdict.filter(|_| !sight.context.sheet.marks.mixed.refused);
+        if let (None, Some(MixedLayer::At { low_m, high_m, .. })) = (&item.verdict, &analysis.mixed_layer) {
             let range = Range::of_computed(*low_m, *high_m);
             item.notes.insert(0, Message::new("profile-could-be").message("range", range.said()).into());
-        }
-        if sight.context.sheet.marks.mixed.refused {
-            item.verdict = None;
         }
         item
     }));

@@ -1,0 +1,227 @@
+//! Before the reveal nothing the page is given holds the answer.
+
+mod support;
+
+use layercast_lesson::action::Action;
+use layercast_lesson::document::{Lesson, MarkName, Notebook, Open, Screen};
+use layercast_lesson::{act, look, prepare, scene};
+use serde_json::Value;
+use support::{NAMES, checked, doing, notebook};
+
+/// Every number in a value, with the way to it; those that only repeat the readings and their marks are passed over.
+fn numbers(value: &Value, path: &str, found: &mut Vec<(String, f64)>) {
+    match value {
+        Value::Number(number) => found.push((path.to_owned(), number.as_f64().unwrap())),
+        Value::Array(items) => items.iter().for_each(|item| numbers(item, path, found)),
+        Value::Object(fields) => {
+            for (name, field) in fields {
+                numbers(field, &format!("{path}/{name}"), found);
+            }
+        }
+        // A text may hold a number too.
+        Value::String(text) => {
+            let words = text.split(|c: char| !c.is_ascii_digit() && c != '.' && c != ',');
+            let parsed = words.filter_map(|word| word.replace(',', ".").parse::<f64>().ok());
+            found.extend(parsed.map(|number| (path.to_owned(), number)));
+        }
+        _ => {}
+    }
+}
+
+/// What is the same for every reader of the readings: depths and temperatures in tables and under the cursor, and the
+/// depths a question names.
+fn is_plain(path: &str) -> bool {
+    let plain = [
+        "/log/rows",
+        "/readings",
+        "/profile/table/depth",
+        "/profile/table/down",
+        "/profile/table/up",
+        "/profile/table/mean",
+        "/profile/facts",
+        "/profile/legs_note",
+        "/profile/marks/most_m",
+        "/profile/marks/least_m",
+        "/profile/early",
+        "/alt",
+        "/log/title",
+        "/log/doubts",
+    ];
+    plain.iter().any(|start| path.starts_with(start))
+}
+
+/// Numbers that would tell: depths and gradients the rules found, as shown and in full.
+fn answers(notebook: &Notebook) -> Vec<(&'static str, f64)> {
+    let analysis = prepare(notebook).analysis;
+    let mut answers = Vec::new();
+    for told in [&analysis.thermocline, &analysis.fastest_warming].into_iter().flatten() {
+        answers.push(("thermocline", told.value_m));
+        answers.push(("gradient", told.gradient_c_per_m));
+        answers.push(("span top", told.span_top_m));
+        answers.push(("span bottom", told.span_bottom_m));
+    }
+    if let Some(layercast_core::MixedLayer::At { value_m, low_m, high_m, .. }) = analysis.mixed_layer {
+        answers.extend([("mixed layer", value_m), ("mixed low", low_m), ("mixed high", high_m)]);
+    }
+    if let Some(found) = analysis.metalimnion {
+        answers.extend([("steep top", found.top_m), ("steep bottom", found.bottom_m)]);
+    }
+    if let Some(found) = analysis.warm_layer_today {
+        answers.extend([("warm today", found.value_m), ("warm bottom", found.bottom_m)]);
+    }
+    answers
+}
+
+/// Looks on every screen and at every question; gives every number that is not plainly a reading.
+fn seen(notebook: &Notebook) -> Vec<(String, f64)> {
+    let mut seen = Vec::new();
+    for screen in [Screen::Log, Screen::Profile, Screen::Questions] {
+        for question in 0..if screen == Screen::Questions { 9 } else { 1 } {
+            let at = act(notebook, &Action::Go { screen, question: Some(question) });
+            let mut value = serde_json::to_value(look(&at)).unwrap();
+            // The place is where the group is, the rail counts questions.
+            value.as_object_mut().unwrap().remove("place");
+            value["questions"]["rail"] = Value::Null;
+            numbers(&value, "", &mut seen);
+        }
+    }
+    seen.retain(|(path, _)| !is_plain(path));
+    seen
+}
+
+/// Depths that a question is about, its own lists of marks, and counts are no answers; nor are buttons' own indices.
+fn is_of_a_question(path: &str) -> bool {
+    let own = ["/ask/", "/id", "/of", "/number", "/action/", "/count", "/options", "/most_m", "/least_m"];
+    path.starts_with("/questions") && own.iter().any(|part| path.contains(part))
+}
+
+#[test]
+fn before_the_reveal_nothing_in_look_holds_the_answer() {
+    for water in NAMES {
+        let notebook = notebook(water);
+        let answers = answers(&notebook);
+        let mut told: Vec<String> = Vec::new();
+        for (path, number) in seen(&notebook) {
+            if is_of_a_question(&path) || path.contains("/place/") {
+                continue;
+            }
+            for (what, answer) in &answers {
+                // Questions name marks of the cable; an edge that lies on a mark is no secret by itself.
+                let is_mark = (answer * 4.0 - (answer * 4.0).round()).abs() < 1e-9;
+                if path.starts_with("/questions") && is_mark && *what != "thermocline" && *what != "gradient"
+                {
+                    continue;
+                }
+                let same = (number - answer).abs() < 1e-6
+                    || (number - (answer * 100.0).round() / 100.0).abs() < 1e-9;
+                if same {
+                    told.push(format!("{what} {answer} stands at {path}"));
+                }
+            }
+        }
+        told.sort();
+        told.dedup();
+        assert!(told.is_empty(), "{water}: {told:#?}");
+    }
+}
+
+#[test]
+fn the_search_finds_the_answer_once_it_is_shown() {
+    // The same search after the check: a search that can find nothing would prove nothing.
+    for water in ["group_c", "inverse", "two", "surface"] {
+        let notebook = checked(&notebook(water), ["", "", ""]);
+        let seen = seen(&notebook);
+        for (what, answer) in answers(&notebook) {
+            let close = |number: f64| {
+                (number - answer).abs() < 1e-6
+                    || (number - (answer * 10.0).round() / 10.0).abs() < 1e-9
+                    || (number - (answer * 100.0).round() / 100.0).abs() < 1e-9
+            };
+            assert!(seen.iter().any(|(_, number)| close(*number)), "{water}: {what} {answer} is not told");
+        }
+    }
+}
+
+#[test]
+fn before_the_reveal_no_column_of_gradients_no_rule_no_state() {
+    for water in NAMES {
+        let look = look(&act(&notebook(water), &Action::Go { screen: Screen::Profile, question: None }));
+        assert!(look.profile.table.iter().all(|row| row.per_metre.is_none()), "{water}");
+        assert!(look.profile.rules.is_empty() && look.profile.found.is_none(), "{water}");
+        let json = serde_json::to_string(&look.alt).unwrap();
+        for word in ["steepest", "warms", "no-thermocline", "unstable", "mixed", "deep", "cannot"] {
+            assert!(!json.contains(word), "{water}: {json}");
+        }
+    }
+}
+
+/// Two waters whose first and last readings are the same sound the same before the check.
+#[test]
+fn the_sentence_of_the_picture_tells_only_the_ends() {
+    let table = |temps: [f64; 8]| {
+        let rows = temps.iter().enumerate().map(|(i, t)| format!("{:.1},{t:.1}\n", i as f64 / 2.0));
+        support::pasted(&format!("depth m,temp °C\n{}", rows.collect::<String>()))
+    };
+    let upper = look(&table([20.0, 20.0, 15.0, 10.0, 9.0, 9.0, 9.0, 9.0])).alt;
+    let lower = look(&table([20.0, 20.0, 20.0, 20.0, 19.0, 14.0, 9.0, 9.0])).alt;
+    assert_eq!(upper, lower);
+}
+
+#[test]
+fn scenes_show_nothing_covered() {
+    for water in NAMES {
+        let notebook = notebook(water);
+        let prepared = prepare(&notebook);
+        for screen in [Screen::Log, Screen::Profile, Screen::Questions] {
+            let shown = scene(&notebook, &prepared, screen).shown;
+            assert!(!shown.steps && !shown.thermocline && !shown.mixed_layer && !shown.deep_layer, "{water}");
+            assert!(shown.some_steps.is_empty(), "{water}");
+        }
+    }
+}
+
+#[test]
+fn a_lesson_can_leave_things_open_from_the_start() {
+    let lesson = Lesson { open: Open { steps: true, ..Open::default() }, ..Lesson::first() };
+    let notebook = Notebook::new("C-KTZR", lesson);
+    let notebook = act(&notebook, &Action::Paste { text: support::table("group_c") });
+    let look = look(&notebook);
+    assert!(look.profile.table[0].per_metre.is_some());
+    assert!(look.profile.found.is_none());
+    assert_eq!(notebook.sheets[0].uncovered, Default::default());
+}
+
+#[test]
+fn what_was_uncovered_stays_so_when_readings_change() {
+    let checked = checked(&notebook("group_c"), ["2.5", "4.0", "6.0"]);
+    let changed =
+        doing(&checked, &[Action::LeaveOut { entries: vec![0, 1, 2, 3] }, Action::ShowMarks { again: true }]);
+    assert!(look(&changed).profile.table[0].per_metre.is_some());
+    let pasted = act(&changed, &Action::Paste { text: support::table("mixed") });
+    let profile = look(&pasted).profile;
+    assert!(profile.checked && profile.table[0].per_metre.is_some());
+}
+
+#[test]
+fn an_early_check_names_its_questions_first_and_takes_their_credit() {
+    let notebook = notebook("group_c");
+    let marked = doing(
+        &notebook,
+        &[
+            Action::TypeMark { mark: MarkName::Mixed, text: "2.5".into() },
+            Action::TypeMark { mark: MarkName::Thermocline, text: "4".into() },
+            Action::TypeMark { mark: MarkName::Deep, text: "6".into() },
+        ],
+    );
+    let early = look(&marked).profile.early.expect("an early check would show something");
+    let words = support::Words::new("en");
+    // Kind 5 is the third question; here it asks a single step, whose bar the strip would show.
+    assert_eq!(words.say(&early.said), "Checking now shows the answers to questions 3, 4 and 5.");
+    assert_eq!(words.say(&early.ways[0].label), "Answer 3, 4 and 5 first");
+    assert_eq!(early.ways[0].action, Action::Go { screen: Screen::Questions, question: Some(2) });
+    let waited = act(&marked, &Action::CheckMarks { early: false });
+    assert!(waited.sheets[0].first_marks.is_none(), "the page asks first");
+    let checked = act(&marked, &Action::CheckMarks { early: true });
+    assert_eq!(checked.sheets[0].revealed_early.len(), 3);
+    assert!(look(&checked).profile.early.is_none());
+}
