@@ -5,6 +5,8 @@ use layercast_core::{Analysis, Level, State, Step};
 
 /// Room for the last bits of decimal numbers in every comparison, in the unit compared.
 pub(crate) const SLACK: f64 = 1e-9;
+/// Nobody places a mark finer than this, metres: a range's end given in feet or rounded is still the end.
+pub(crate) const FINEST_M: f64 = 0.02;
 /// Two depths closer than this are the same mark, metres.
 const SAME_MARK_M: f64 = 1e-6;
 

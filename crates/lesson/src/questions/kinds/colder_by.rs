@@ -87,20 +87,22 @@ fn fits(water: &Water, ends_m: (f64, f64)) -> bool {
     let warmer = warmer_below(water, ends_m);
     let way = match water.state() {
         State::Inverse => warmer,
-        State::Unstable => true,
+        // Near 4 °C mixed water may warm downward; where water lies upside down, either way is asked.
+        State::Unstable | State::Mixed => true,
         _ => !warmer,
     };
     let seen = changes(water, ends_m).iter().all(|(_, d)| *d > 0.0);
     way && seen && tellable(&ranges(water, ends_m), &wrongs(water, ends_m))
 }
 
-/// What makes a pair of marks a good question, most important first: a change that can be seen, away from the steepest
+/// What makes a pair of marks a good question, most important first: colder below in mixed water, a change that can be seen, away from the steepest
 /// step, a metre from mark to mark, away from all that counts as steepest; then near a metre, then steep.
-fn rank(water: &Water, ends_m: (f64, f64)) -> ([bool; 5], f64, f64) {
+fn rank(water: &Water, ends_m: (f64, f64)) -> ([bool; 6], f64, f64) {
     let height = ends_m.1 - ends_m.0;
     let change = changes(water, ends_m).first().map_or(0.0, |c| c.1);
     let metre = (height - 1.0).abs() < 1e-6;
     let wanted = [
+        water.state() != State::Mixed || !warmer_below(water, ends_m),
         change >= 2.0 * ROUNDING_C,
         !water.holds_steepest(ends_m),
         metre && whole(ends_m.0),

@@ -12,7 +12,7 @@ use crate::questions::ranges::almost;
 use crate::questions::rules::others;
 use crate::questions::say::{Numbers, in_m, line, minus, stretch};
 use crate::questions::text::{Fields, field, read_range, short};
-use crate::questions::water::{SLACK, Steep, Water};
+use crate::questions::water::{FINEST_M, SLACK, Steep, Water};
 use layercast_core::{Message, Rule};
 
 const TOO_NARROW: &str = "as_sure_as_the_digits";
@@ -158,12 +158,12 @@ impl Kind for HowSure {
         let Some(steep) = q.water.steep() else { return Judged::not_yet(told("ask-8-no")) };
         let width = high - low;
         let cast = q.water.last_m() - q.water.first_m();
-        let holds = held(q.water, &steep).iter().any(|z| *z >= low - SLACK && *z <= high + SLACK);
-        if width < step_m(&steep, q.water) - SLACK {
+        let holds = held(q.water, &steep).iter().any(|z| *z >= low - FINEST_M && *z <= high + FINEST_M);
+        if width < step_m(&steep, q.water) - FINEST_M {
             return Judged::idea(TOO_NARROW, told("ask-8-narrow"));
         }
         let most = most_m(&steep, q.water);
-        if holds && width <= most + SLACK {
+        if holds && width <= most + FINEST_M {
             let accepted = Accepted { stretch_m: Some((low, high)), ..Accepted::default() };
             return Judged::yes(told("ask-8-yes"), accepted);
         }

@@ -101,8 +101,10 @@ impl SteepestStep {
         };
         let told = |id: &'static str| Message::new(id).text("yours", yours.clone());
         let members = q.water.members();
+        // A run of equal steps counts as one, where its speed can be judged as one.
         let run = q.water.steep().map_or((0.0, 0.0), |s| s.step_m);
-        if members.iter().any(|m| same(ends(m), given)) || same(run, given) {
+        let is_run = same(run, given) && (!asks_speed(q.water) || can_be_judged(q.water, run));
+        if members.iter().any(|m| same(ends(m), given)) || is_run {
             let accepted = Accepted { stretch_m: Some(given), ..Accepted::default() };
             return Judged::yes(told("ask-6-yes"), accepted);
         }

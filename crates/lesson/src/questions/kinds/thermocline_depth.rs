@@ -12,7 +12,7 @@ use crate::questions::ranges::almost;
 use crate::questions::rules::{Named, name, named, others};
 use crate::questions::say::{Numbers, line, stretch};
 use crate::questions::text::{Fields, Measure, field, read, short};
-use crate::questions::water::{SLACK, Source, Steep, Water};
+use crate::questions::water::{FINEST_M, SLACK, Source, Steep, Water};
 use layercast_core::{Message, Rule};
 
 const TEMPERATURE: &str = "a_temperature";
@@ -133,7 +133,7 @@ impl Kind for ThermoclineDepth {
         let x = typed.to.map_or(typed.value, |to| f64::midpoint(typed.value, to));
         let width = typed.to.map_or(0.0, |to| (to - typed.value).abs());
         let span = steep.span_m;
-        let inside = x >= span.0 - SLACK && x <= span.1 + SLACK;
+        let inside = x >= span.0 - FINEST_M && x <= span.1 + FINEST_M;
         if !typed.unit_is_wrong && inside {
             if width > WIDEST * (span.1 - span.0) + SLACK {
                 return almost(told("ask-7-wide"));

@@ -1,0 +1,32 @@
+//! Which questions are asked of which water, and which are left out: a stored, reviewed list.
+
+mod questions_support;
+
+use layercast_core::State;
+use questions_support::{all_ponds, demo};
+
+#[test]
+fn what_is_asked_and_left_out_of_every_water() {
+    let mut list = String::new();
+    for pond in all_ponds() {
+        let paper = pond.paper();
+        let ids: Vec<&str> = paper.asked.iter().map(|a| a.id.as_str()).collect();
+        let about: Vec<&str> = paper.about.iter().map(|m| m.id).collect();
+        list +=
+            &format!("{} ({:?}): {} | {}\n", pond.name, pond.analysis.state, ids.join(" "), about.join(" "));
+    }
+    insta::assert_snapshot!(list);
+}
+
+#[test]
+fn the_layered_demo_water_has_all_eight_in_the_lessons_order() {
+    let kinds: Vec<u8> = demo("group_c").paper().asked.iter().map(|a| a.kind).collect();
+    assert_eq!(kinds, [1, 4, 5, 6, 9, 7, 8, 13]);
+}
+
+#[test]
+fn mixed_water_has_at_least_five() {
+    for pond in all_ponds().iter().filter(|p| p.analysis.state == State::Mixed) {
+        assert!(pond.paper().asked.len() >= 5, "{}: {:?}", pond.name, pond.paper());
+    }
+}
