@@ -46,8 +46,11 @@ pub fn overturn(levels: &[Level]) -> Option<Overturn> {
     }
     classes.iter_mut().for_each(Class::ready);
     let mut worst: Option<Overturn> = None;
+    let mut densest = f64::NEG_INFINITY; // of all levels above, noise or not: a cheap bound on what can be found
     for (lower, (level, at)) in levels.iter().zip(class_of).enumerate() {
-        for class in &classes {
+        let promising = densest - level.density > worst.map_or(0.0, |w| w.by_kg_m3);
+        densest = densest.max(level.density);
+        for class in classes.iter().filter(|_| promising) {
             let apart_c = BEYOND_NOISE * libm::hypot(class.sd_c, level.sd_c) + SLACK;
             if let Some((density, upper)) = class.densest_apart(level.temp_c, apart_c) {
                 let by_kg_m3 = density - level.density;
