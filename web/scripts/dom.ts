@@ -89,6 +89,11 @@ export function clone(source: HTMLTemplateElement): HTMLElement {
   return document.importNode(first, true) as HTMLElement;
 }
 
+/** Gives the focus to a choice the page asks about, with its ring even after a press by pointer. */
+export function focus_seen(el: HTMLElement): void {
+  el.focus({ focusVisible: true } as FocusOptions);
+}
+
 /** Whether the element takes typed text. */
 export function is_field(el: EventTarget | null): el is HTMLInputElement | HTMLTextAreaElement {
   return el instanceof HTMLTextAreaElement || (el instanceof HTMLInputElement && el.type === "text");

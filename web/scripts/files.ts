@@ -1,7 +1,7 @@
 // Files in and out: choosing, dropping, pasting, saving. What a file's bytes mean is decided by the calculation.
 
 import * as core from "./core";
-import { by_id, is_field, painted, toggle } from "./dom";
+import { by_id, focus_seen, is_field, painted, toggle } from "./dom";
 import { open_made, open_table } from "./notebooks";
 import { speak, t } from "./say";
 import { dispatch, type FileTrouble, set_ui, state } from "./state";
@@ -105,7 +105,7 @@ async function take_opened(opened: ReturnType<typeof core.open_bytes>, name: str
 function refuse(file: FileTrouble): void {
   if (state().look.place.screen !== "log") dispatch({ do: "go", screen: "log", question: null });
   set_ui({ file, pasting: false, menu: null });
-  by_id(file.kind === "newer" ? "newer-leave" : "no-open").focus();
+  focus_seen(by_id(file.kind === "newer" ? "newer-leave" : "no-open"));
 }
 
 async function take_table(text: string): Promise<void> {

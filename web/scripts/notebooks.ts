@@ -2,7 +2,7 @@
 
 import { close_menu } from "./bar";
 import * as core from "./core";
-import { by_id, list, part, set_text, template, toggle } from "./dom";
+import { by_id, focus_seen, list, part, set_text, template, toggle } from "./dom";
 import { copy_as_text, pick_file, save_file } from "./files";
 import { forget, newer } from "./journal";
 import { keep_nothing, keep_open, on_stored, on_wrote, saved_to_file, stored_now, write_now } from "./keep";
@@ -284,7 +284,7 @@ export function mount_notebooks(): void {
 function ask_erase(on: boolean): void {
   asking_erase = on;
   show();
-  if (on) by_id("notebooks-erase-no").focus();
+  if (on) focus_seen(by_id("notebooks-erase-no"));
 }
 
 let was_open = false;
@@ -323,7 +323,7 @@ function show_notebooks(s: State): void {
       }
       asking_open = card;
       show();
-      by_id("notebooks-open-no").focus();
+      focus_seen(by_id("notebooks-open-no"));
     };
   });
   toggle(by_id("notebooks-erase-ask"), asking_erase);

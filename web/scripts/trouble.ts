@@ -2,7 +2,7 @@
 // something takes long. The picture never shrinks for them.
 
 import { on_stopped } from "./core";
-import { by_id, set_text, toggle } from "./dom";
+import { by_id, focus_seen, set_text, toggle } from "./dom";
 import { copy_as_text } from "./files";
 import { save_notebook, work_here } from "./notebooks";
 import { t } from "./say";
@@ -42,7 +42,7 @@ function show_trouble(s: State): void {
   const asks = s.ui.panel === "other" && !s.writable;
   toggle(other, asks);
   toggle(panel, !asks);
-  if (asks && !was_other) by_id("other-look").focus();
+  if (asks && !was_other) focus_seen(by_id("other-look"));
   was_other = asks;
 
   const nowhere = s.stored.where === "nowhere";

@@ -83,11 +83,7 @@ page-log-cell-out = { $cell }, left out
 ## Log: panel
 page-log-reopen = Not right?
 page-log-type-it = Type it
-page-log-more-doubts =
-    { $count ->
-        [one] One more cell comes after these.
-       *[other] { $count } more cells come after these.
-    }
+page-log-settled = Settled: { $place }, { $what }.
 page-log-water = Water
 page-log-group = Group
 page-log-bed = Bed at, m
@@ -125,9 +121,6 @@ page-asis-unit-cm = cm
 page-asis-unit-ft = feet
 page-asis-unit-c = °C
 page-asis-unit-f = °F
-page-pending-title-question = One question first
-page-pending-title-check = Set it right
-page-pending-title-no = No table in this yet
 page-pending-drop = Undo the paste
 page-pending-leave = Leave it as it was
 page-pending-foot = Nothing is deleted.

@@ -83,11 +83,7 @@ page-log-cell-out = { $cell }, apartada
 ## Log: panel
 page-log-reopen = ¿No es así?
 page-log-type-it = Escribirla
-page-log-more-doubts =
-    { $count ->
-        [one] Después de estas queda una casilla más.
-       *[other] Después de estas quedan { $count } casillas más.
-    }
+page-log-settled = Decidido: { $place }, { $what }.
 page-log-water = Agua
 page-log-group = Grupo
 page-log-bed = Fondo a, m
@@ -125,9 +121,6 @@ page-asis-unit-cm = cm
 page-asis-unit-ft = pies
 page-asis-unit-c = °C
 page-asis-unit-f = °F
-page-pending-title-question = Antes, una pregunta
-page-pending-title-check = Corrígelo
-page-pending-title-no = Aquí aún no hay una tabla
 page-pending-drop = Deshacer el pegado
 page-pending-leave = Dejarlo como estaba
 page-pending-foot = No se borra nada.

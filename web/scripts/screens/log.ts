@@ -1,10 +1,10 @@
 // Log: readings at their depths. The picture and the table share one axis; the panel says what was understood, what is
 // doubted, and what comes next.
 
-import type { Action, DoubtView, LogView } from "../../generated/core";
+import type { Action, DoubtView, LogView, Said } from "../../generated/core";
 import { go } from "../bar";
 import type { ExampleName } from "../core";
-import { by_id, list, part, set_attr, set_text, set_value, template, toggle } from "../dom";
+import { by_id, focus_seen, list, part, set_attr, set_text, set_value, template, toggle } from "../dom";
 import { on_arrived, pick_file, take_text } from "../files";
 import { open_example, open_made } from "../notebooks";
 import { mount_picture, type Picture } from "../picture";
@@ -12,9 +12,6 @@ import { say, say_into, speak, t, t_into } from "../say";
 import { dispatch, on_show, type State, set_ui, state } from "../state";
 import { show_ways } from "../ways";
 import { focus_cell, focus_entry, is_typing, mount_log_table, on_typing_end, show_log_table } from "./log_table";
-
-/** More doubts than this are not listed at once; the next ones come as these are settled. */
-const DOUBTS_AT_ONCE = 20;
 
 let picture: Picture | null = null;
 /** What the panel says. It waits while a cell is being typed into, so that half a number raises no doubt. */
@@ -118,7 +115,7 @@ function after_paste(): void {
   for (const place of places) {
     const el = document.querySelector<HTMLElement>(place);
     if (!el || el.offsetParent === null) continue;
-    el.focus();
+    focus_seen(el);
     break;
   }
   speak(say(log.pending?.understood ?? log.understood ?? log.title));
@@ -129,7 +126,7 @@ function keep_focus(): void {
   const at = document.activeElement;
   if (at instanceof HTMLElement && at !== document.body && at.offsetParent !== null) return;
   const next = [...by_id("log-panel").querySelectorAll<HTMLElement>(".go")].find((el) => el.offsetParent !== null);
-  (next ?? by_id("log-panel")).focus();
+  focus_seen(next ?? by_id("log-panel"));
 }
 
 function show_log(s: Readonly<State>): void {
@@ -193,14 +190,15 @@ function show_main(s: Readonly<State>, log: LogView): void {
   }
   show_ways(by_id("log-leg-ways"), leg?.ways ?? [], { small: true, press });
 
-  list(by_id("log-doubts"), template("template-doubt"), log.doubts.slice(0, DOUBTS_AT_ONCE), show_doubt);
-  const more = log.doubts.length - DOUBTS_AT_ONCE;
-  toggle(by_id("log-more-doubts"), more > 0);
-  if (more > 0) set_text(by_id("log-more-doubts"), t("page-log-more-doubts", { count: more }));
-  list(by_id("log-settled"), template("template-settled"), log.settled.slice(-DOUBTS_AT_ONCE), (el, one) => {
-    say_into(part(el, "text"), one.text);
+  list(by_id("log-doubts"), template("template-doubt"), log.doubts, show_doubt);
+  show_line("log-more-doubts", log.more_doubts);
+  list(by_id("log-settled"), template("template-settled"), log.settled, (el, one) => {
+    const text = { place: say(one.place), what: say(one.text) };
+    set_text(part(el, "text"), t("page-log-settled", text));
     show_links(part(el, "ways"), one);
   });
+  show_line("log-more-settled", log.more_settled);
+  show_line("log-more-rows", log.more_rows);
   list(by_id("log-notices"), template("template-line"), log.notices, (el, said) => say_into(el, said));
 
   set_value(by_id<HTMLInputElement>("log-water"), s.look.water);
@@ -211,8 +209,13 @@ function show_main(s: Readonly<State>, log: LogView): void {
   set_attr(profile, "aria-describedby", log.not_yet ? "log-not-yet" : null);
   toggle(by_id("log-undo"), log.undo !== null);
   if (log.undo) set_text(by_id("log-undo"), say(log.undo.label));
-  toggle(by_id("log-add"), log.doubts.length === 0);
+  toggle(by_id("log-add"), log.more_rows === null);
   set_text(by_id("log-foot"), t(log.doubts.length > 0 ? "page-log-foot-doubts" : "page-log-foot"));
+}
+
+function show_line(id: string, said: Said | null): void {
+  toggle(by_id(id), said !== null);
+  if (said) say_into(by_id(id), said);
 }
 
 function show_doubt(el: HTMLElement, doubt: DoubtView, index: number): void {

@@ -195,13 +195,22 @@ function show_row(el: HTMLElement, row: LogRow, s: Readonly<State>): void {
 
 function show_cell(input: HTMLInputElement, cell: LogCell, name: string, s: Readonly<State>): void {
   const being_typed = typing === input;
-  if (!being_typed) set_value(input, cell.num ? num(cell.num) : cell.text);
+  if (!being_typed) set_value(input, cell.num && !half_typed(cell.text) ? num(cell.num) : cell.text);
   input.readOnly = !s.writable;
   const bad = cell.doubt !== null && !being_typed;
   input.parentElement?.classList.toggle("bad", bad);
   input.parentElement?.classList.toggle("out", cell.out && !bad);
   set_attr(input, "aria-label", cell.out && !bad ? t("page-log-cell-out", { cell: name }) : name);
-  set_attr(input, "aria-describedby", bad && cell.doubt !== null && cell.doubt < 20 ? `log-doubt-${cell.doubt}` : null);
+  set_attr(
+    input,
+    "aria-describedby",
+    bad && cell.doubt !== null && state().look.log.doubts.length > cell.doubt ? `log-doubt-${cell.doubt}` : null,
+  );
+}
+
+/** "17." is shown as it stands, so that a reload in the middle of typing loses no key. */
+function half_typed(text: string): boolean {
+  return /\D$/.test(text);
 }
 
 /** Each row at its depth where all fit under one another; else one under the other, scrolling. */

@@ -1,6 +1,6 @@
 // A question first, and "Not right?": the rows as they came, with heads that can be set right.
 
-import type { PendingColumn, PendingRow, PendingView, Role, Unit } from "../../generated/core";
+import type { PendingColumn, PendingRow, PendingView, Role, Said, Unit } from "../../generated/core";
 import { by_id, list, part, set_attr, set_text, template, toggle } from "../dom";
 import { say, say_into, speak, t } from "../say";
 import { dispatch, on_show, type State, state } from "../state";
@@ -45,14 +45,16 @@ function settle(change: () => void): void {
 }
 
 function show_table_view(s: State): void {
-  const { pending, rows } = s.look.log;
+  const { pending, rows, title } = s.look.log;
   if (s.look.place.screen !== "log" || !pending) return;
   show_panel(
     pending,
+    title,
     rows.some((row) => row.entries.length > 0),
   );
   const columns = pending.columns.slice(0, COLUMNS_AT_ONCE);
   say_into(by_id("asis-head"), pending.head);
+  by_id("log-asis").style.setProperty("--columns", String(columns.length));
   list(by_id("asis-roles"), template("template-asis-head"), columns, show_head);
   list(by_id("asis-rows"), template("template-asis-row"), pending.rows, (el, row) => show_row(el, row, columns));
   toggle(by_id("asis-more"), pending.more !== null);
@@ -62,14 +64,9 @@ function show_table_view(s: State): void {
   if (pending.gives) say_into(by_id("asis-gives"), pending.gives);
 }
 
-function show_panel(pending: PendingView, has_cast: boolean): void {
+function show_panel(pending: PendingView, title: Said, has_cast: boolean): void {
   const { question } = pending;
-  const title = pending.is_error
-    ? "page-pending-title-no"
-    : question
-      ? "page-pending-title-question"
-      : "page-pending-title-check";
-  set_text(by_id("pending-title"), t(title));
+  say_into(by_id("pending-title"), title);
   toggle(by_id("pending-understood"), pending.understood !== null);
   if (pending.understood) say_into(by_id("pending-understood"), pending.understood);
   toggle(by_id("pending-question"), question !== null);
