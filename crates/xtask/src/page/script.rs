@@ -6,17 +6,14 @@ use crate::tree::{self, Tree};
 use anyhow::Result;
 
 /// The order of the style sheets; one that is not named here comes after these.
-const STYLES: [&str; 6] = ["tokens", "base", "bar", "log", "profile", "questions"];
-
-/// Fonts first: they load while the core compiles.
-const ENTRY: &str = "import \"./fonts/faces\";\nimport \"./scripts/main\";\n";
+const STYLES: [&str; 7] = ["tokens", "base", "bar", "log", "picture", "profile", "questions"];
 
 /// `web/scripts/main.ts` and all it imports, as one classic script.
 pub fn bundle(tree: &Tree, kind: Kind) -> Result<String> {
     let mut esbuild = tools::npm_program(tree, "esbuild");
     esbuild.args([
+        "scripts/main.ts",
         "--bundle",
-        "--loader=ts",
         "--format=iife",
         "--target=es2022",
         "--charset=utf8",
@@ -26,7 +23,7 @@ pub fn bundle(tree: &Tree, kind: Kind) -> Result<String> {
     if kind == Kind::Release {
         esbuild.arg("--minify");
     }
-    tools::pipe(&mut esbuild, ENTRY.as_bytes()).map(|bytes| String::from_utf8_lossy(&bytes).into_owned())
+    tools::output(&mut esbuild)
 }
 
 /// Every sheet of `web/styles`, in order.

@@ -1,0 +1,216 @@
+// A real browser for the tests, Chromium or Firefox by the same few words. The page is opened from its file, as in class.
+
+import { mkdtempSync, rmSync } from "node:fs";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { pathToFileURL } from "node:url";
+
+const from_web = createRequire(new URL("../../web/package.json", import.meta.url));
+const puppeteer = from_web("puppeteer-core");
+
+/** Which browser these tests run in. */
+export const NAME = process.env.BROWSER ?? "chromium";
+
+/** The page under test. */
+export const PAGE = process.env.PAGE ?? path.resolve(import.meta.dirname, "../../build/layercast.html");
+
+/** The page's address. */
+export const ADDRESS = pathToFileURL(PAGE).href;
+
+/** A place for one browser profile. Chromium keeps one store for all local files, so each test has its own profile. */
+export function new_profile() {
+  return mkdtempSync(path.join(tmpdir(), "layercast-profile-"));
+}
+
+/** Removes a profile; a browser that is just closing may still write into it. */
+export function drop_profile(profile) {
+  rmSync(profile, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
+}
+
+const CHROMIUM = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-sync"];
+
+/**
+ * Starts a browser.
+ * @param {{ profile?: string, language?: string, width?: number, height?: number, scale?: number, touch?: boolean }} wishes
+ *   profile: a folder of an earlier run, to find its store again; language: of the reader ("en-US")
+ */
+export async function start({ profile, language = "en-US", width = 1366, height = 768, scale = 1, touch = false } = {}) {
+  const own = profile ?? new_profile();
+  const viewport = { width, height, deviceScaleFactor: scale, hasTouch: touch, isMobile: touch && NAME === "chromium" };
+  const common = { headless: true, userDataDir: own, defaultViewport: viewport, acceptInsecureCerts: false };
+  const process_of =
+    NAME === "firefox"
+      ? await puppeteer.launch({
+          ...common,
+          browser: "firefox",
+          executablePath: process.env.FIREFOX ?? "/usr/bin/firefox-esr",
+          // Without the first, all local files would share one store, as they do in no real Firefox.
+          extraPrefsFirefox: { "security.fileuri.strict_origin_policy": true, "intl.accept_languages": `${language}, en` },
+        })
+      : await puppeteer.launch({
+          ...common,
+          browser: "chrome",
+          executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
+          args: [...CHROMIUM, `--accept-lang=${language}`, `--lang=${language}`],
+          env: { ...process.env, LANGUAGE: language.replace("-", "_") },
+        });
+  return new Browser(process_of, own, profile === undefined);
+}
+
+/** A running browser. */
+export class Browser {
+  constructor(inner, profile, temporary) {
+    this.inner = inner;
+    this.profile = profile;
+    this.temporary = temporary;
+  }
+
+  /** Opens an address in a new tab, without a network, and waits until the page has started. */
+  async open(address = ADDRESS) {
+    const page = new Page(await this.inner.newPage());
+    if (NAME === "chromium") await page.inner.setOfflineMode(true);
+    await page.go(address);
+    return page;
+  }
+
+  /** Ends it in good order. */
+  async close() {
+    await this.inner.close();
+    if (this.temporary) drop_profile(this.profile);
+  }
+
+  /** Ends it as a flat battery does; its profile stays. */
+  async kill() {
+    const process_of = this.inner.process();
+    const ended = new Promise((resolve) => process_of.once("exit", resolve));
+    process_of.kill("SIGKILL");
+    await ended;
+  }
+}
+
+/** One tab. */
+export class Page {
+  constructor(inner) {
+    this.inner = inner;
+    /** Every address asked for. */
+    this.requests = [];
+    /** Everything a developer would see in red. */
+    this.faults = [];
+    inner.on("request", (request) => this.requests.push(request.url()));
+    inner.on("pageerror", (error) => this.faults.push(String(error)));
+    inner.on("console", (line) => {
+      if (line.type() === "error" || line.type() === "warn") this.faults.push(line.text());
+    });
+    inner.on("dialog", (dialog) => dialog.accept());
+  }
+
+  /** Goes to an address and waits until the page has started, or says that it cannot. */
+  async go(address = ADDRESS) {
+    await this.inner.goto(address, { waitUntil: "load" });
+    await this.until(() => !document.getElementById("app").hidden || document.getElementById("blocked").matches(".now"));
+  }
+
+  /** Runs a function in the page. */
+  run(what, ...args) {
+    return this.inner.evaluate(what, ...args);
+  }
+
+  /** Waits until a function in the page gives something true, and gives it. */
+  async until(what, ...args) {
+    const waited = await this.inner.waitForFunction(what, { timeout: 15_000, polling: 30 }, ...args);
+    return waited.jsonValue();
+  }
+
+  /** Presses keys one after the other: "Tab", "Shift+Tab", "Control+v". */
+  async press(...keys) {
+    for (const key of keys) {
+      const parts = key.split("+");
+      const last = parts.pop();
+      for (const part of parts) await this.inner.keyboard.down(part);
+      await this.inner.keyboard.press(last);
+      for (const part of parts.reverse()) await this.inner.keyboard.up(part);
+    }
+  }
+
+  /** Types a text. */
+  type(text) {
+    return this.inner.keyboard.type(text);
+  }
+
+  /** Presses Tab until the focus is on what `selector` names; by keyboard alone, as someone without a mouse. */
+  async tab_to(selector, { back = false, most = 120 } = {}) {
+    for (let i = 0; i < most; i += 1) {
+      if (await this.run((s) => document.activeElement?.matches(s) ?? false, selector)) return;
+      await this.press(back ? "Shift+Tab" : "Tab");
+    }
+    throw new Error(`${selector} is not reached by Tab; the focus is on ${await this.focused()}`);
+  }
+
+  /** Presses a button (or link) after reaching it by Tab. */
+  async push(selector, how = {}) {
+    await this.tab_to(selector, how);
+    await this.press("Enter");
+  }
+
+  /** What has the focus, for messages. */
+  focused() {
+    return this.run(() => {
+      const at = document.activeElement;
+      return at ? `${at.tagName.toLowerCase()}#${at.id}.${at.className} "${at.textContent?.trim().slice(0, 40)}"` : "nothing";
+    });
+  }
+
+  /** Pastes a text as the clipboard does: an event with its data on what has the focus. */
+  paste(text) {
+    return this.run((pasted) => {
+      const data = new DataTransfer();
+      data.setData("text/plain", pasted);
+      const at = document.activeElement ?? document.body;
+      const event = new ClipboardEvent("paste", { clipboardData: data, bubbles: true, cancelable: true });
+      at.dispatchEvent(event);
+    }, text);
+  }
+
+  /** Gives a file to a file field. */
+  async give_file(selector, file) {
+    const field = await this.inner.$(selector);
+    await field.uploadFile(file);
+  }
+
+  /** The words that stand in what `selector` names, as one line; only what can be seen. */
+  text(selector = "body") {
+    return this.run((s) => document.querySelector(s)?.innerText.replace(/\s+/g, " ").trim() ?? "", selector);
+  }
+
+  /** Waits until `selector` can be seen and holds `words`. */
+  async sees(selector, words) {
+    try {
+      await this.until(
+        (s, w) => {
+          const at = document.querySelector(s);
+          return at?.checkVisibility?.() && at.innerText.replace(/\s+/g, " ").includes(w);
+        },
+        selector,
+        words,
+      );
+    } catch {
+      throw new Error(`"${words}" is not in ${selector}: "${await this.text(selector)}"`);
+    }
+  }
+
+  /** Waits until the whole notebook is in the browser's store. */
+  kept() {
+    return this.until(() => Object.keys(localStorage).every((name) => !name.startsWith("layercast.journal.")));
+  }
+
+  /** A picture of the window. */
+  async shot(file) {
+    await this.inner.screenshot({ path: file });
+  }
+
+  /** Closes the tab. */
+  close() {
+    return this.inner.close();
+  }
+}
