@@ -18,6 +18,9 @@ interface Handle {
   drag(y_px: number, place: PlacementView): Action;
 }
 
+/** The page is laid out for a phone (or for a very high zoom). */
+export const PHONE = matchMedia("(max-width: 720px)");
+
 /** A press has to move this far before it drags, in CSS pixels. */
 const STILL_PX = 3;
 
@@ -225,7 +228,7 @@ export function mount_grips(
         grip.lead.remove();
         grips.delete(id);
       }
-      const bare = matchMedia("(max-width: 720px)").matches;
+      const bare = PHONE.matches;
       const [left, right] = next.yours_x_px;
       const wider = bare ? 2 * unit_px : 0;
       for (const spot of here) {

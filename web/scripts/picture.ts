@@ -5,7 +5,7 @@ import type { PictureRequest, PictureText, PictureWords, PlacementView, Said, Sc
 import { draw, Stopped, svg, words } from "./core";
 import { mount_cursor } from "./cursor";
 import { clone, set_attr, set_text, template } from "./dom";
-import { mount_grips } from "./grips";
+import { mount_grips, PHONE } from "./grips";
 import { decimal_sign, language, say, t } from "./say";
 import { type State, state } from "./state";
 
@@ -22,14 +22,14 @@ export interface Picture {
 /** Name of the event on the figure after each drawing; its detail is the placement. */
 export const PLACED = "placed";
 
-/** The families the pictures ask a canvas for: backends know no weights, so each weight of the sans has a name of its own. */
-const FAMILIES = [
-  { name: "Plex Sans", of: "Plex Sans", italic: false, weight: 400 },
-  { name: "Plex Sans 500", of: "Plex Sans", italic: false, weight: 500 },
-  { name: "Plex Sans 600", of: "Plex Sans", italic: false, weight: 600 },
-  { name: "Plex Sans 700", of: "Plex Sans", italic: false, weight: 700 },
-  { name: "Source Serif", of: "Source Serif", italic: true, weight: 400 },
-] as const;
+/** The faces the pictures ask a canvas for: each weight of the sans has a family of its own. */
+const FACES = [
+  '16px "Plex Sans"',
+  '16px "Plex Sans 500"',
+  '16px "Plex Sans 600"',
+  '16px "Plex Sans 700"',
+  'italic 16px "Source Serif"',
+];
 
 /** The narrow layout starts under so many units of a sixteenth of the root size. */
 const NARROW_UNDER_U = 760;
@@ -39,9 +39,7 @@ let faces_ready = false;
 
 /** A canvas does not wait for its fonts: the first drawing does. */
 function load_faces(): Promise<unknown> {
-  faces ??= Promise.all(
-    FAMILIES.map(({ name, italic }) => document.fonts.load(`${italic ? "italic " : ""}16px "${name}"`)),
-  ).catch(() => undefined);
+  faces ??= Promise.all(FACES.map((face) => document.fonts.load(face))).catch(() => undefined);
   return faces.then(() => {
     faces_ready = true;
   });
@@ -64,6 +62,8 @@ export function mount_picture(figure: HTMLElement, screen: Screen): Picture {
   let painted = "";
   let frame = 0;
   let covers: Covers | null = null;
+  /** As the browser last laid the figure out: reading it while drawing would lay the page out once more. */
+  let size: FigureSize = { width_px: 0, height_px: 0 };
   const cursor = mount_cursor(walk, () => placement);
   const grips = mount_grips(layer, leads, screen, { now: () => paint(true), later: soon });
 
@@ -77,10 +77,9 @@ export function mount_picture(figure: HTMLElement, screen: Screen): Picture {
     frame = 0;
     if (shown === null || !faces_ready) return;
     const s = shown;
-    const width_px = figure.clientWidth;
-    const height_px = figure.clientHeight;
+    const { width_px, height_px } = size;
     if (width_px < 1 || height_px < 1) return;
-    const request = request_for(s, screen, width_px, height_px, live);
+    const request = request_for(s, screen, size, live);
     const key = JSON.stringify(request);
     if (key !== painted || s.notebook !== last_notebook) {
       painted = key;
@@ -110,7 +109,9 @@ export function mount_picture(figure: HTMLElement, screen: Screen): Picture {
     const now = covers_of(s, screen);
     const before = covers;
     covers = now;
-    if (before === null || before.of !== now.of || matchMedia("(prefers-reduced-motion: reduce)").matches) return;
+    const opened =
+      before !== null && before.of === now.of && ((before.rules && !now.rules) || (before.strip && !now.strip));
+    if (!opened || matchMedia("(prefers-reduced-motion: reduce)").matches) return;
     if (before.rules && !now.rules) slide(place, place.middle_x_px, covered_lines(text));
     if (before.strip && !now.strip) slide(place, place.strip_x_px, covered_lines(text));
   }
@@ -131,7 +132,11 @@ export function mount_picture(figure: HTMLElement, screen: Screen): Picture {
     setTimeout(done, 600);
   }
 
-  new ResizeObserver(soon).observe(figure);
+  new ResizeObserver(([entry]) => {
+    const { width = 0, height = 0 } = entry?.contentRect ?? {};
+    size = { width_px: Math.round(width), height_px: Math.round(height) };
+    soon();
+  }).observe(figure);
   addEventListener("resize", soon);
   document.addEventListener("visibilitychange", soon);
   void load_faces().then(soon);
@@ -147,7 +152,7 @@ export function mount_picture(figure: HTMLElement, screen: Screen): Picture {
     placement: () => placement,
     as_svg() {
       const s = state();
-      const request = request_for(s, screen, figure.clientWidth, figure.clientHeight);
+      const request = request_for(s, screen, size);
       return with_fonts(svg(s.notebook, request, say(s.look.alt)));
     },
   };
@@ -174,24 +179,34 @@ function name_of(screen: Screen): string {
   }
 }
 
-function request_for(
-  s: Readonly<State>,
-  screen: Screen,
-  width_px: number,
-  height_px: number,
-  live = false,
-): PictureRequest {
-  const root_px = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
-  const phone = matchMedia("(max-width: 720px)").matches;
-  const narrow = width_px / (root_px / 16) < NARROW_UNDER_U;
+/** Width and height in CSS pixels. */
+interface FigureSize {
+  width_px: number;
+  height_px: number;
+}
+
+/** The root font size, kept until the window, the theme or the size of the text changes. */
+let root: { of: string; px: number } | null = null;
+addEventListener("resize", () => {
+  root = null;
+});
+
+function root_px_of({ theme, text_size }: Readonly<State>["ui"]): number {
+  const of = `${theme} ${text_size}`;
+  if (root?.of !== of) root = { of, px: Number.parseFloat(getComputedStyle(document.documentElement).fontSize) };
+  return root.px;
+}
+
+function request_for(s: Readonly<State>, screen: Screen, size: FigureSize, live = false): PictureRequest {
+  const root_px = root_px_of(s.ui);
+  const narrow = size.width_px / (root_px / 16) < NARROW_UNDER_U;
   return {
     screen,
     theme: s.ui.theme,
-    width_px,
-    height_px,
+    ...size,
     root_px,
     scale: Math.max(2, Math.ceil(devicePixelRatio)),
-    layout: screen === "log" ? "log" : phone ? "phone" : narrow ? "narrow" : "wide",
+    layout: screen === "log" ? "log" : PHONE.matches ? "phone" : narrow ? "narrow" : "wide",
     cursor: s.ui.cursor,
     rule: screen === "profile" && s.ui.panel === "rules" ? s.ui.rule : null,
     words: words_of(s, screen, live),
@@ -243,19 +258,13 @@ function covered_lines(text: PictureText): string[] {
   return Array.isArray(covered) ? covered.map(String) : [];
 }
 
-/** The document with the page's own fonts inside: an SVG opened elsewhere cannot see them. Each weight is its own family. */
+/** The document with the page's own fonts inside (the sans, and the serif's italic): one opened elsewhere cannot see them. */
 function with_fonts(document_text: string): string {
-  const faces = [...document.styleSheets].flatMap((sheet) => [...sheet.cssRules]).filter(is_face);
-  const rules = FAMILIES.flatMap(({ name, of, italic, weight }) => {
-    if (!document_text.includes(name)) return [];
-    const face = faces.find(
-      (one) => family_of(one) === of && /italic/.test(one.style.getPropertyValue("font-style")) === italic,
-    );
-    if (face === undefined) return [];
-    const style = italic ? "italic" : "normal";
-    const src = face.style.getPropertyValue("src");
-    return [`@font-face{font-family:"${name}";font-style:${style};font-weight:${weight};src:${src}}`];
-  });
+  const rules = [...document.styleSheets]
+    .flatMap((sheet) => [...sheet.cssRules])
+    .filter(is_face)
+    .filter((face) => family_of(face) === "Plex Sans" || /italic/.test(face.style.getPropertyValue("font-style")))
+    .map((face) => face.cssText);
   const head = document_text.indexOf(">", document_text.indexOf("<svg")) + 1;
   return `${document_text.slice(0, head)}<style>${rules.join("")}</style>${document_text.slice(head)}`;
 }

@@ -22,7 +22,10 @@ export function mount_readings(
   panel.append(document.importNode(template("template-readings-parts").content, true));
   const rows = part(panel, "rows");
   const back_button = part(panel, "back");
-  back_button.addEventListener("click", () => set_ui({ panel: "main" }));
+  back_button.addEventListener("click", () => {
+    set_ui({ panel: "main" });
+    panel.parentElement?.querySelector<HTMLElement>('[data-view]:not([hidden]) [data-part="to-table"]')?.focus();
+  });
   part(panel, "save").addEventListener("click", save);
 
   function go_to(row: number): void {

@@ -33,7 +33,10 @@ export function mount_profile(): void {
   };
   press("to-log", () => dispatch({ do: "go", screen: "log", question: null }));
   press("to-questions", () => dispatch({ do: "go", screen: "questions", question: null }));
-  press("to-table", () => set_ui({ panel: "table" }));
+  press("to-table", () => {
+    focus_next = "title";
+    set_ui({ panel: "table" });
+  });
   press("to-rules", () => {
     focus_next = "title";
     set_ui({ panel: "rules", rule: 0 });

@@ -40,7 +40,10 @@ export function mount_questions(): void {
   part(panel("waiting"), "to-log").addEventListener("click", () =>
     dispatch({ do: "go", screen: "log", question: null }),
   );
-  part(main, "to-table").addEventListener("click", () => set_ui({ panel: "table" }));
+  part(main, "to-table").addEventListener("click", () => {
+    set_ui({ panel: "table" });
+    part(panel("table"), "title").focus();
+  });
   part(main, "rail").addEventListener("click", (event) => {
     const mark = event.target instanceof Element ? event.target.closest("a") : null;
     if (mark === null) return;
