@@ -359,7 +359,7 @@ ask-101-almost = <mine>{ $yours }</mine> is close. Look for the warmest and the 
 ask-101-no = <mine>{ $yours }</mine> is not it. First find the warmest reading, then the coldest.
 ask-101-hint-1 = Find the warmest and the coldest reading, at whatever depth.
 ask-101-worked = between { $from } and { $to } m
-ask-101-made-up = in another water
+ask-made-up = in another water
 ask-101-gloss = warmest less coldest
 ask-101-own-words = In your own words: what does this difference say about your water?
 

@@ -359,7 +359,7 @@ ask-101-almost = <mine>{ $yours }</mine> está cerca. Busca otra vez el número 
 ask-101-no = <mine>{ $yours }</mine> no es. Primero busca la lectura máxima y luego la mínima.
 ask-101-hint-1 = Busca la lectura máxima y la mínima, a la profundidad que sea.
 ask-101-worked = entre { $from } y { $to } m
-ask-101-made-up = en otra agua
+ask-made-up = en otra agua
 ask-101-gloss = máxima menos mínima
 ask-101-own-words = Con tus palabras: ¿qué dice esta diferencia de tu agua?
 

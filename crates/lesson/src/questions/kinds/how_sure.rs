@@ -188,18 +188,15 @@ impl Kind for HowSure {
         match level {
             1 => Hint::Words(Message::new("ask-8-hint-1")),
             2 => Hint::Words(Message::new("ask-8-hint-2")),
-            _ => Hint::Worked(
-                self.elsewhere_m(q)
-                    .map(|at| {
-                        line(
-                            minus(at.1, at.0, 1),
-                            in_m(at.1 - at.0),
-                            stretch(Message::new("ask-8-worked"), "from", "to", at, 1),
-                        )
-                    })
-                    .into_iter()
-                    .collect(),
-            ),
+            _ => {
+                let own = self.elsewhere_m(q);
+                let at = own.unwrap_or(super::thermocline_depth::ANOTHER_WATER_M);
+                let gloss = own.map_or_else(
+                    || Message::new("ask-made-up"),
+                    |at| stretch(Message::new("ask-8-worked"), "from", "to", at, 1),
+                );
+                Hint::Worked(vec![line(minus(at.1, at.0, 1), in_m(at.1 - at.0), gloss)])
+            }
         }
     }
 

@@ -33,6 +33,9 @@ const LEAST_M: f64 = 0.05;
 /// Give of a depth by another rule, metres.
 const OTHER_RULE_M: f64 = 0.1;
 
+/// A step of another, deeper water, where this one has none to show it on.
+const ANOTHER_WATER: Crossing = Crossing { marks_m: (40.0, 41.0), temps_c: (14.8, 13.5) };
+
 /// Kinds 9 and 10.
 pub(crate) struct MixedLayerEnd;
 
@@ -440,11 +443,16 @@ impl Kind for MixedLayerEnd {
                 let right = targets(q.water);
                 let other = (q.water.levels().iter().filter(|l| l.depth_m > z))
                     .find(|l| !right.iter().any(|r| r.holds(l.temp_c - drop)));
-                let sum = other.map(|l| {
+                let own = other.map(|l| {
                     let gloss = Message::new("ask-9-temp-worked").m("depth", l.depth_m);
                     result(minus(l.temp_c, drop, 1), in_c(l.temp_c - drop), gloss)
                 });
-                Hint::Worked(sum.into_iter().collect())
+                let far = |t: &f64| !right.iter().any(|r| r.holds(t - drop));
+                let elsewhere = [30.2, 15.2]
+                    .into_iter()
+                    .find(far)
+                    .map(|t| result(minus(t, drop, 1), in_c(t - drop), Message::new("ask-made-up")));
+                Hint::Worked(own.or(elsewhere).into_iter().collect())
             }
             (1, 1) => Hint::Words(Message::new("ask-9-pair-hint-1")),
             (1, 2) => Hint::Words(Message::new("ask-9-pair-hint-2")),
@@ -455,7 +463,7 @@ impl Kind for MixedLayerEnd {
                     let temps_c = (q.water.temp(a, Source::Mean)?, q.water.temp(b, Source::Mean)?);
                     Some(Crossing { marks_m: (a, b), temps_c })
                 });
-                let Some(at) = at else { return Hint::Worked(Vec::new()) };
+                let at = at.unwrap_or(ANOTHER_WATER);
                 // A temperature a third of the way down that step.
                 let third = at.temps_c.0 + (at.temps_c.1 - at.temps_c.0) / 3.0;
                 let target = rounded(third, if (at.temps_c.0 - at.temps_c.1) > 0.5 { 1 } else { 2 });

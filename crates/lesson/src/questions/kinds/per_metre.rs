@@ -4,14 +4,16 @@
 //! Over a metre nobody can tell whether a student divided. So it is asked over a single step that is no metre, or over a
 //! longer stretch, where no idea gives the right number. The same checker judges "how fast" of kind 6.
 
-use super::colder_by::{ROUNDING_C, changes, difference, elsewhere, warmer_below, worked};
+use super::colder_by::{ROUNDING_C, changes, difference, elsewhere, made_up, warmer_below, worked};
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, only,
 };
 use crate::questions::ranges::{
     Range, Stand, Wrong, accepted, almost, digits, number, other_source, source, span, stand, tellable,
 };
-use crate::questions::say::{bare, decimals, divided, drop, in_m, line, loses, lost, minus, result, stretch};
+use crate::questions::say::{
+    bare, decimals, divided, drop, in_c, in_m, line, loses, lost, minus, result, stretch,
+};
 use crate::questions::text::{Fields, Measure, field, short};
 use crate::questions::water::{SLACK, Source, Water};
 use crate::view::SumLine;
@@ -144,12 +146,23 @@ pub(crate) fn rate_hint(water: &Water, ends_m: (f64, f64), level: u8) -> Hint {
     match level {
         1 => Hint::Words(Message::new("ask-5-hint-1")),
         2 => Hint::Words(Message::new("ask-5-hint-2").message("drop", drop(warmer_below(water, ends_m)))),
-        _ => Hint::Worked(
-            rate_elsewhere(water, ends_m)
-                .map(|other| sum(water, other, Source::Mean, true))
-                .unwrap_or_default(),
-        ),
+        _ => Hint::Worked(worked_rate(water, ends_m)),
     }
+}
+
+/// A rate worked elsewhere, else on another water.
+pub(crate) fn worked_rate(water: &Water, ends_m: (f64, f64)) -> Vec<SumLine> {
+    if let Some(other) = rate_elsewhere(water, ends_m) {
+        return sum(water, other, Source::Mean, true);
+    }
+    let length = 0.5;
+    let right = ranges(water, ends_m);
+    let (a, b) = made_up(|x| right.iter().any(|r| r.holds(x / length)));
+    vec![
+        line(minus(a, b, 1), in_c(a - b), Message::new("ask-made-up")),
+        line(minus(12.5, 12.0, 1), in_m(length), Message::new("ask-sum-over")),
+        result(divided(a - b, length), bare((a - b) / length), Message::new("ask-sum-per-metre")),
+    ]
 }
 
 /// Where a rate is worked instead.

@@ -4,7 +4,7 @@
 //! step the student gave. Where a layer of today lies above the main one, the question says to look below it.
 
 use super::per_metre::{
-    can_be_judged, explain_rate, judge_rate, ranges as rates, rate_elsewhere, rate_hint, sum,
+    can_be_judged, explain_rate, judge_rate, ranges as rates, rate_elsewhere, rate_hint, worked_rate,
 };
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, Verdict, only,
@@ -245,9 +245,7 @@ impl Kind for SteepestStep {
         match level {
             1 => Hint::Words(Message::new("ask-6-hint-1")),
             2 => Hint::Words(Message::new("ask-6-hint-2")),
-            _ => Hint::Worked(
-                self.elsewhere_m(q).map(|e| sum(q.water, e, Source::Mean, true)).unwrap_or_default(),
-            ),
+            _ => Hint::Worked(worked_rate(q.water, steepest(q.water))),
         }
     }
 

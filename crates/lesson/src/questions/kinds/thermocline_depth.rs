@@ -23,6 +23,9 @@ const MIRROR: &str = "depth_as_height";
 /// A range typed for a depth may be this many spans wide.
 const WIDEST: f64 = 1.5;
 
+/// A step of another, deeper water, where this one has none to show it on, metres.
+pub(crate) const ANOTHER_WATER_M: (f64, f64) = (40.0, 41.0);
+
 /// Kind 7.
 pub(crate) struct ThermoclineDepth;
 
@@ -177,20 +180,14 @@ impl Kind for ThermoclineDepth {
         match level {
             1 => Hint::Words(Message::new("ask-7-hint-1")),
             2 => Hint::Words(Message::new("ask-7-hint-2")),
-            _ => Hint::Worked(
-                self.elsewhere_m(q)
-                    .map(|at| {
-                        let middle = f64::midpoint(at.0, at.1);
-                        let left = stretch(Message::new("ask-7-worked"), "from", "to", at, 1);
-                        line(
-                            left,
-                            Message::new("ask-sum-m").m("value", middle),
-                            Message::new("ask-7-worked-gloss"),
-                        )
-                    })
-                    .into_iter()
-                    .collect(),
-            ),
+            _ => {
+                let own = self.elsewhere_m(q);
+                let at = own.unwrap_or(ANOTHER_WATER_M);
+                let gloss = if own.is_some() { "ask-7-worked-gloss" } else { "ask-made-up" };
+                let left = stretch(Message::new("ask-7-worked"), "from", "to", at, 1);
+                let middle = Message::new("ask-sum-m").m("value", f64::midpoint(at.0, at.1));
+                Hint::Worked(vec![line(left, middle, Message::new(gloss))])
+            }
         }
     }
 

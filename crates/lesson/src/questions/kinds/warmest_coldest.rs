@@ -139,5 +139,5 @@ impl Kind for WarmestColdest {
 
 /// Where every difference in this water is right, another water shows the way.
 fn made_up() -> Vec<crate::view::SumLine> {
-    vec![result(minus(21.3, 14.8, 1), in_c(6.5), Message::new("ask-101-made-up"))]
+    vec![result(minus(21.3, 14.8, 1), in_c(6.5), Message::new("ask-made-up"))]
 }
