@@ -14,6 +14,7 @@ read-in-c = in °C
 read-in-f = in °F
 read-in-open = with no unit written
 read-part-both = going down and coming up { $in }
+read-part-turn = one temperature { $in }, going down and then coming up
 read-part-down = going down { $in }
 read-part-up = coming up { $in }
 read-part-one = one temperature { $in }
@@ -74,11 +75,7 @@ read-do-units = Choose the unit in the head of that column, or change the number
 read-notice-commas = Commas stand between the cells and inside the numbers. We put the numbers together again: see if they are right.
 read-notice-metres = No unit is written at the depths. They go to { $deepest } in steps of { $step }, so we took metres.
 read-notice-celsius = No unit is written at the temperatures. They run from { $low } to { $high }, so we took °C.
-read-notice-celsius-most =
-    No unit is written at the temperatures. Most run from { $low } to { $high }, so we took °C. { $outside ->
-        [one] One does not fit: look at it.
-       *[other] { $outside } do not fit: look at them.
-    }
+read-notice-celsius-most = No unit is written at the temperatures. Most run from { $low } to { $high }, so we took °C.
 read-notice-depth-column = No head names the depth. Column { $column } runs like depths, so we took it.
 read-notice-temp-column = No head names the temperature. We took column { $column }.
 read-notice-by-order = No head says which way. We took column { $down } for going down and column { $up } for coming up.
@@ -141,6 +138,14 @@ read-notice-own-unit =
         [one] line { $lines }
        *[other] lines { $lines }
     }). We read it in the unit written there: see if that is right.
+read-notice-outside =
+    { $count ->
+        [one] One cell is
+       *[other] { $count } cells are
+    } outside what lake water is ({ $low } to { $high } °C): “{ $written }” ({ $listed ->
+        [one] line { $lines }
+       *[other] lines { $lines }
+    }). Did a point get lost, or is it another unit?
 read-notice-no-way =
     { $count ->
         [one] One row does not say its way
@@ -164,6 +169,7 @@ read-notice-text-rows =
         [one] Line { $lines } is text
        *[other] Lines { $lines } are text
     }, no reading: “{ $written }”. Passed over.
+read-notice-depth-twice = The depth { $depth } m stands in lines { $first } and { $second }, and the next one is missing. Both readings are used: see if one depth is a slip.
 read-notice-no-readings = No temperature can be read yet. Settle the cells with a question mark, or see if the right column is chosen.
 read-notice-one-reading = There is only one reading. A profile needs at least four depths.
 read-notice-one-depth = All { $readings } readings lie at { $depth } m. A profile needs at least four depths: see if the right column is the depth.

@@ -14,6 +14,7 @@ read-in-c = en °C
 read-in-f = en °F
 read-in-open = sin unidad escrita
 read-part-both = al bajar y al subir { $in }
+read-part-turn = una temperatura { $in }, al bajar y luego al subir
 read-part-down = al bajar { $in }
 read-part-up = al subir { $in }
 read-part-one = una temperatura { $in }
@@ -74,11 +75,7 @@ read-do-units = Elige la unidad en el encabezado de esa columna, o cambia los n�
 read-notice-commas = Hay comas entre las celdas y dentro de los números. Hemos vuelto a juntar los números: mira si están bien.
 read-notice-metres = Las profundidades no llevan unidad. Llegan a { $deepest } en pasos de { $step }, así que las leímos en metros.
 read-notice-celsius = Las temperaturas no llevan unidad. Van de { $low } a { $high }, así que las leímos en °C.
-read-notice-celsius-most =
-    Las temperaturas no llevan unidad. Casi todas van de { $low } a { $high }, así que las leímos en °C. { $outside ->
-        [one] Una no encaja: mírala.
-       *[other] { $outside } no encajan: míralas.
-    }
+read-notice-celsius-most = Las temperaturas no llevan unidad. Casi todas van de { $low } a { $high }, así que las leímos en °C.
 read-notice-depth-column = Ningún encabezado nombra la profundidad. La columna { $column } crece como una profundidad, así que la tomamos.
 read-notice-temp-column = Ningún encabezado nombra la temperatura. Tomamos la columna { $column }.
 read-notice-by-order = Ningún encabezado dice el sentido. Tomamos la columna { $down } al bajar y la columna { $up } al subir.
@@ -141,6 +138,14 @@ read-notice-own-unit =
         [one] línea { $lines }
        *[other] líneas { $lines }
     }). La leímos en la unidad escrita: mira si está bien.
+read-notice-outside =
+    { $count ->
+        [one] Una celda está
+       *[other] { $count } celdas están
+    } fuera de lo que tiene el agua de un lago (de { $low } a { $high } °C): «{ $written }» ({ $listed ->
+        [one] línea { $lines }
+       *[other] líneas { $lines }
+    }). ¿Se perdió la coma, o es otra unidad?
 read-notice-no-way =
     { $count ->
         [one] Una fila no dice su sentido
@@ -164,6 +169,7 @@ read-notice-text-rows =
         [one] La línea { $lines } es texto
        *[other] Las líneas { $lines } son texto
     }, no una lectura: «{ $written }». No se cuenta.
+read-notice-depth-twice = La profundidad { $depth } m está en las líneas { $first } y { $second }, y falta la siguiente. Se usan las dos lecturas: mira si una profundidad es un desliz.
 read-notice-no-readings = Todavía no se puede leer ninguna temperatura. Resuelve las celdas con interrogación, o mira si está elegida la columna correcta.
 read-notice-one-reading = Solo hay una lectura. Un perfil necesita al menos cuatro profundidades.
 read-notice-one-depth = Las { $readings } lecturas están a { $depth } m. Un perfil necesita al menos cuatro profundidades: mira si la profundidad es la columna correcta.

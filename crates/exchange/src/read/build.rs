@@ -7,6 +7,8 @@ use super::{TableRead, say};
 use crate::document::{Cell, Decimal, Entry, LegDoc, Role, SwitchDoc, Unit, cell_doubts_in};
 use crate::number::{Number, cell_number};
 use crate::units::UnitWord;
+use layercast_core::Flag;
+use layercast_core::cast::gross_range::{LAKE, gross_range};
 
 /// Lines where something was seen, in order, and what was written at the first of them.
 #[derive(Clone, Debug, Default)]
@@ -39,6 +41,8 @@ pub(super) struct Notes {
     pub other_sign: Seen,
     /// Cells with a unit of their own.
     pub own_unit: Seen,
+    /// Temperatures outside of what lake water has.
+    pub outside: Seen,
     /// Cells of the column of ways that name none.
     pub no_way: Seen,
 }
@@ -119,6 +123,9 @@ pub(super) fn entries(
             let depth_m = in_unit(depth, depth_text, series.depth_unit);
             let depth_m = if series.minus { depth_m.map(|depth| 0.0 - depth) } else { depth_m };
             let temp_c = in_unit(temp, temp_text, series.temp_unit);
+            if matches!(gross_range(temp_c, &LAKE), Flag::Fail | Flag::Suspect) {
+                notes.outside.note(line, temp_text);
+            }
             let leg = match series.role {
                 Role::Down => LegDoc::Down,
                 Role::Up => LegDoc::Up,
@@ -135,11 +142,12 @@ pub(super) fn entries(
     }
     let unit = series.first().map_or(Unit::C, |series| series.temp_unit);
     read.digit_c = last_place(&digits) * unit.step_in_m_or_c();
-    read.gives = say::gives(&read.entries);
+    let doubts = cell_doubts_in(&read.entries);
+    read.gives = say::gives(&read.entries, &doubts);
     read.messages.extend(say::rows_left_out(table));
     read.messages.extend(say::notes(&notes));
-    let doubts = cell_doubts_in(&read.entries);
     read.messages.extend(say::doubts(&doubts));
+    read.messages.extend(say::depth_twice(&read.entries));
     read.messages.extend(say::too_little(&read.entries));
 }
 

@@ -84,8 +84,17 @@ impl Table<'_> {
         let temp_scale = self.temp_scale(&found, &temps, choices);
         read.messages.extend(say::units_taken(depth_scale, &depths, temp_scale, &temps));
         self.show_units(&mut read, &found, choices, depth_scale, temp_scale);
-        read.understood =
-            Some(say::understood(self, &found, self.rows.readings.len(), depth_scale, temp_scale));
+        let shape = depths.first().map_or(Shape::OneWay, |column| depths::shape(&column.values));
+        let by_order_of_depths = !found.roles.contains(&Role::Leg)
+            && self.rows.blocks.is_empty()
+            && found.roles.iter().all(|role| !matches!(role, Role::Down | Role::Up));
+        let turns = by_order_of_depths
+            && match shape {
+                Shape::ThereAndBack(_) => choices.leg.is_none(),
+                Shape::Twice(_) => choices.leg == Some(LegChoice::DownThenUp),
+                _ => false,
+            };
+        read.understood = Some(say::understood(self, &found, turns, depth_scale, temp_scale));
         if depth_scale.unit().is_none() {
             let question = say::which_depth_unit(&found, &depths, choices);
             return self.question(read, question, level);
@@ -94,10 +103,6 @@ impl Table<'_> {
             let question = say::which_temp_unit(&found, temp_scale, &temps, choices);
             return self.question(read, question, level);
         }
-        let shape = depths.first().map_or(Shape::OneWay, |column| depths::shape(&column.values));
-        let by_order_of_depths = !found.roles.contains(&Role::Leg)
-            && self.rows.blocks.is_empty()
-            && found.roles.iter().all(|role| !matches!(role, Role::Down | Role::Up));
         if let (true, Shape::Twice(at), None) = (by_order_of_depths, shape, choices.leg) {
             let question = say::second_series(self.line_of_reading(at), choices);
             return self.question(read, question, level);
@@ -187,7 +192,7 @@ impl Table<'_> {
             return Ok(choices.decimal);
         }
         let (mut points, mut commas) = (0_usize, 0_usize);
-        // The first cell of a depth column that could be thousands, and whether all its cells could.
+        // The first cell of a depth column that could be thousands. A temperature never is.
         let mut open: Option<(usize, usize, Decimal)> = None;
         for (at, role) in found.roles.iter().enumerate() {
             if matches!(role, Role::NotUsed | Role::Leg) {
@@ -196,8 +201,8 @@ impl Table<'_> {
             for row in &self.rows.readings {
                 let Some(number) = cell_number(self.grid.cell(*row, at), None) else { continue };
                 match number.sign {
-                    Some(sign) if number.could_be_thousands && *role == Role::Depth && open.is_none() => {
-                        open = Some((at, *row, sign));
+                    Some(sign) if number.could_be_thousands => {
+                        open = open.or((*role == Role::Depth).then_some((at, *row, sign)));
                     }
                     Some(Decimal::Point) => points += 1,
                     Some(Decimal::Comma) => commas += 1,

@@ -93,7 +93,7 @@ fn find_heads(grid: &Grid<'_>) -> Option<(usize, usize)> {
             head.temp
                 || head.down
                 || head.up
-                || matches!(head.unit, Some(UnitWord::Known(unit)) if !unit.is_length())
+                || matches!(unit_word(cell), Some(UnitWord::Known(unit)) if !unit.is_length())
         };
         cells.iter().skip(1).any(|cell| told(&cell))
             && cells.iter().all(|cell| cell_number(cell, None).is_none())
@@ -205,7 +205,7 @@ fn joined_heads(grid: &Grid<'_>, rows: std::ops::Range<usize>, width: usize) -> 
                 reaching = cell;
             }
             let cell = if row < last { reaching } else { cell };
-            if !cell.is_empty() {
+            if !cell.is_empty() && slot != cell {
                 if !slot.is_empty() {
                     slot.push(' ');
                 }
@@ -237,13 +237,15 @@ fn heads_above_first_reading(
     joined_heads(grid, row..row + 1, width)
 }
 
-/// The heads read as words.
+/// The heads read as words. In "A, B, C" the letter C is no unit.
 pub(super) fn read_heads(rows: &Rows) -> Vec<Head> {
+    let letter = |text: &str| text.len() == 1 && text.bytes().all(|byte| byte.is_ascii_alphabetic());
+    let lettered = rows.heads.iter().any(|text| letter(text) && !head(text).says_something());
     rows.heads
         .iter()
         .zip(&rows.units)
         .map(|(text, unit)| {
-            let read = head(text);
+            let read = if lettered && letter(text) { Head::default() } else { head(text) };
             Head { unit: read.unit.or(*unit), ..read }
         })
         .collect()

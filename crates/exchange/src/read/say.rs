@@ -6,8 +6,10 @@ use super::depths::{Shape, usual_step};
 use super::interpret::{DepthColumn, Table};
 use super::scale::{Scale, looks_like_metres};
 use super::{MAX_BYTES, MAX_COLUMNS, RowKind};
-use crate::document::{CellDoubt, DoubtedCell, Entry, LegChoice, Role, Unit};
+use crate::document::{CellDoubt, DoubtedCell, Entry, LegChoice, LegDoc, Role, Unit};
 use layercast_core::Message;
+use layercast_core::cast::gross_range::LAKE;
+use std::collections::BTreeSet;
 
 pub(super) use super::ask::{
     commas, second_series, which_decimal, which_depth, which_depth_unit, which_temp_unit, which_temps,
@@ -16,7 +18,7 @@ pub(super) use super::ask::{
 /// Lines that are named one by one; more are counted.
 pub(super) const LISTED_LINES: usize = 6;
 /// Doubted cells that are told one by one; more are counted.
-pub(super) const LISTED_DOUBTS: usize = 20;
+pub(super) const LISTED_DOUBTS: usize = 8;
 /// Longest cell that is shown or kept, signs.
 const LONGEST_CELL: usize = 300;
 
@@ -75,7 +77,7 @@ pub(super) fn in_unit(unit: Option<Unit>) -> Message {
 pub(super) fn understood(
     table: &Table<'_>,
     found: &Roles,
-    rows: usize,
+    turns: bool,
     depth: Scale,
     temp: Scale,
 ) -> Message {
@@ -86,6 +88,7 @@ pub(super) fn understood(
         (false, true, false) => Message::new("read-part-up"),
         _ if has(Role::Leg) => Message::new("read-part-way-column"),
         _ if !table.rows.blocks.is_empty() => Message::new("read-part-blocks"),
+        _ if turns => Message::new("read-part-turn"),
         _ => Message::new("read-part-one"),
     };
     let written = |scale: Scale| match scale {
@@ -93,7 +96,7 @@ pub(super) fn understood(
         other => other.unit(),
     };
     Message::new("read-understood")
-        .count("rows", rows)
+        .count("rows", table.rows.readings.len())
         .message("depth", in_unit(written(depth)))
         .message("temps", temps.message("in", in_unit(written(temp))))
 }
@@ -169,7 +172,7 @@ pub(super) fn units_taken(depth: Scale, depths: &[DepthColumn], temp: Scale, tem
             let message = if outside == 0 {
                 Message::new("read-notice-celsius")
             } else {
-                Message::new("read-notice-celsius-most").count("outside", outside)
+                Message::new("read-notice-celsius-most")
             };
             messages.push(message.number("low", low, decimals).number("high", high, decimals));
         }
@@ -191,8 +194,14 @@ pub(super) fn way_of_series(table: &Table<'_>, shape: Shape, chosen: Option<LegC
 }
 
 /// "This gives 20 marks from 0.0 to 9.5 m, 40 readings."
-pub(super) fn gives(entries: &[Entry]) -> Option<Message> {
-    let with_temp = entries.iter().filter(|entry| entry.temp.value.is_some());
+pub(super) fn gives(entries: &[Entry], doubts: &[CellDoubt]) -> Option<Message> {
+    let doubted: BTreeSet<usize> = doubts
+        .iter()
+        .filter(|doubt| doubt.cell == DoubtedCell::Depth)
+        .flat_map(|doubt| doubt.entries.iter().copied())
+        .collect();
+    let clear = entries.iter().enumerate().filter(|(at, _)| !doubted.contains(at)).map(|(_, entry)| entry);
+    let with_temp = clear.filter(|entry| entry.temp.value.is_some());
     let mut depths: Vec<f64> = with_temp.clone().filter_map(|entry| entry.depth.value).collect();
     depths.sort_by(f64::total_cmp);
     depths.dedup_by(|a, b| (*a - *b).abs() < 1e-6);
@@ -238,6 +247,8 @@ pub(super) fn notes(notes: &Notes) -> Vec<Message> {
         seen(Message::new("read-notice-code"), &notes.code),
         seen(Message::new("read-notice-other-sign"), &notes.other_sign),
         seen(Message::new("read-notice-own-unit"), &notes.own_unit),
+        seen(Message::new("read-notice-outside"), &notes.outside)
+            .map(|message| message.number("low", LAKE.suspect_c.0, 0).number("high", LAKE.suspect_c.1, 0)),
         seen(Message::new("read-notice-no-way"), &notes.no_way),
     ]
     .into_iter()
@@ -270,7 +281,9 @@ pub(super) fn rows_left_out(table: &Table<'_>) -> Vec<Message> {
     let totals =
         table.rows.kinds.iter().enumerate().filter(|(_, kind)| **kind == RowKind::Total).map(|(row, _)| row);
     let totals = rows_of(&mut totals.into_iter());
-    let repeated = rows_of(&mut table.rows.repeated.iter().copied());
+    // Where heads tell the way of what follows, they are not passed over.
+    let repeated = if table.rows.blocks.is_empty() { table.rows.repeated.as_slice() } else { &[] };
+    let repeated = rows_of(&mut repeated.iter().copied());
     let notes = rows_of(&mut table.rows.notes.iter().copied());
     [
         seen(Message::new("read-notice-totals"), &totals),
@@ -326,6 +339,36 @@ pub(super) fn too_little(entries: &[Entry]) -> Option<Message> {
             low,
             decimals_of(&[low]).max(1),
         )
+    })
+}
+
+/// One depth stands twice where the depth after it is missing: most likely a slip, but both readings are used.
+pub(super) fn depth_twice(entries: &[Entry]) -> Option<Message> {
+    let series = |leg: LegDoc| {
+        let of_leg = entries.iter().filter(move |entry| entry.leg == leg);
+        of_leg.filter_map(|entry| Some((entry.depth.value?, entry.line?)))
+    };
+    [LegDoc::Down, LegDoc::Unknown, LegDoc::Up].into_iter().find_map(|leg| {
+        let rows: Vec<(f64, u32)> = series(leg).collect();
+        let depths: Vec<f64> = rows.iter().map(|row| row.0).collect();
+        let step = usual_step(&depths)?;
+        let next = rows.iter().zip(rows.iter().skip(1));
+        let mut twice = next.enumerate().filter(|(_, (a, b))| (a.0 - b.0).abs() < 1e-9);
+        let (at, (first, second)) = twice.next()?;
+        // Repeats elsewhere too: they are meant.
+        if twice.next().is_some() {
+            return None;
+        }
+        let gap = |other: Option<&f64>| {
+            other.is_some_and(|other| ((other - first.0).abs() - 2.0 * step).abs() < 1e-6)
+        };
+        let before = at.checked_sub(1).and_then(|before| depths.get(before));
+        (gap(depths.get(at + 2)) || gap(before)).then(|| {
+            Message::new("read-notice-depth-twice")
+                .number("depth", first.0, decimals_of(&[first.0]).max(1))
+                .text("first", first.1.to_string())
+                .text("second", second.1.to_string())
+        })
     })
 }
 

@@ -435,6 +435,39 @@ pub(super) fn way(text: &str) -> Option<LegDoc> {
     if tokens.len() > 4 {
         return None;
     }
+    const BESIDE: &[&str] = &[
+        "going",
+        "coming",
+        "went",
+        "came",
+        "the",
+        "way",
+        "cast",
+        "leg",
+        "reading",
+        "readings",
+        "series",
+        "probe",
+        "on",
+        "temp",
+        "temperature",
+        "temperatures",
+        "al",
+        "de",
+        "la",
+        "lecturas",
+        "serie",
+        "temperatura",
+        "temperaturas",
+        "m",
+        "c",
+        "f",
+    ];
+    // A note may hold such a word too ("wind picks up"): then it does not stand alone.
+    let known = |token: &String| [DOWN, UP, BESIDE].iter().any(|words| words.contains(&token.as_str()));
+    if tokens.len() > 1 && !tokens.iter().all(known) {
+        return None;
+    }
     let names = |words: &[&str], short: &[&str]| {
         tokens.iter().any(|token| words.contains(&token.as_str()))
             || (tokens.len() == 1 && tokens.first().is_some_and(|token| short.contains(&token.as_str())))
