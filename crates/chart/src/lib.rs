@@ -5,6 +5,7 @@
 
 pub mod fonts;
 mod numbers;
+mod patterns;
 mod pen;
 pub mod picture;
 mod play;

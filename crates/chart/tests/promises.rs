@@ -324,10 +324,14 @@ fn is_sound(document: &str, at: &Placement) -> bool {
 fn wild_numbers_break_nothing() {
     let states =
         [State::Stratified, State::Weak, State::Mixed, State::Inverse, State::Unstable, State::TooFew];
+    let mut draws = 0;
     for a in WILD {
         for b in WILD {
-            for (place, state) in states.into_iter().enumerate() {
-                let layout = [Layout::Wide, Layout::Log, Layout::Narrow, Layout::Phone][place % 4];
+            // Two of the six by turns: every state meets every number.
+            let turn = draws % 3;
+            draws += 1;
+            for (place, state) in states.into_iter().enumerate().filter(|(place, _)| place % 3 == turn) {
+                let layout = [Layout::Wide, Layout::Log, Layout::Narrow, Layout::Phone][(place + draws) % 4];
                 let mut picture = wild_picture(a, b);
                 if let Some(found) = &mut picture.found {
                     found.state = state;
