@@ -74,7 +74,7 @@ pub(crate) struct Spike {
 }
 
 /// Spikes along one leg. The published test first; then, worst first, every flagged reading is judged once more with
-/// the worse ones taken out, and the milder verdict holds.
+/// the worse ones taken out, and the milder verdict holds. Equal ones are judged side by side: both stay flagged.
 pub(crate) fn spikes(cast: &Cast, stations: &[Station], thresholds: &Thresholds) -> Vec<Spike> {
     let mut ring = Neighbours::new(stations);
     let mut all = Vec::new();
@@ -94,17 +94,22 @@ pub(crate) fn spikes(cast: &Cast, stations: &[Station], thresholds: &Thresholds)
         }
     }
     flagged.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.2.cmp(&b.2)));
-    for (size_c, at, place) in flagged {
-        let Some(spike) = all.get_mut(place) else { continue };
-        let Some(temp_c) = cast.readings.get(spike.reading).and_then(temp_of) else { continue };
-        spike.neighbours_c = ring.around(at);
-        spike.flag = match spike.neighbours_c {
-            None => Flag::NotEvaluated,
-            Some((above, below)) => flag(size_c.min(spike_size_c(above, temp_c, below)), thresholds),
-        };
-        if spike.flag >= Flag::Suspect {
-            ring.sticks_out(at, spike.reading);
+    // Equal sizes are judged together: where two neighbours stick out alike, nothing says which of them is wrong.
+    for alike in flagged.chunk_by(|a, b| !more_than(a.0, b.0)) {
+        let mut out: Vec<(usize, usize)> = Vec::new();
+        for &(size_c, at, place) in alike {
+            let Some(spike) = all.get_mut(place) else { continue };
+            let Some(temp_c) = cast.readings.get(spike.reading).and_then(temp_of) else { continue };
+            spike.neighbours_c = ring.around(at);
+            spike.flag = match spike.neighbours_c {
+                None => Flag::NotEvaluated,
+                Some((above, below)) => flag(size_c.min(spike_size_c(above, temp_c, below)), thresholds),
+            };
+            if spike.flag >= Flag::Suspect {
+                out.push((at, spike.reading));
+            }
         }
+        out.into_iter().for_each(|(at, reading)| ring.sticks_out(at, reading));
     }
     all
 }
@@ -202,6 +207,11 @@ mod tests {
     }
 
     #[test]
+    fn of_two_that_stick_out_alike_neither_is_acquitted() {
+        check(&[21.9, 21.7, 17.9, 20.0, 9.0, 8.5], "214412");
+    }
+
+    #[test]
     fn two_spikes_side_by_side_are_both_found() {
         check(&[20.0, 20.0, 25.0, 15.5, 20.0, 20.0], "214412");
     }
@@ -229,11 +239,7 @@ mod tests {
     #[test]
     fn a_zigzag_of_a_hundred_thousand_readings_is_quick() {
         let temps_c: Vec<f64> = (0..100_000).map(|i| if i % 2 == 0 { 10.0 } else { 20.0 }).collect();
-        let want = |i: usize| match i {
-            0 | 99_999 => '2',
-            i if i % 2 == 1 => '4',
-            _ => '1',
-        };
+        let want = |i: usize| if i == 0 || i == 99_999 { '2' } else { '4' };
         check(&temps_c, &(0..100_000).map(want).collect::<String>());
     }
 }
