@@ -1,7 +1,7 @@
 // Where the focus is when a screen or a panel takes the place of another.
 
-/** The element that had the focus is gone or hidden: whoever takes its place gives the focus a new home. */
-export function focus_is_lost(): boolean {
+/** The focus has no home of its own yet: what had it is gone or hidden, or it stands on the new panel as a whole. */
+export function focus_is_lost(panel: HTMLElement): boolean {
   const at = document.activeElement;
-  return at === null || at === document.body || at.closest("[hidden]") !== null;
+  return at === null || at === document.body || at === panel || at.closest("[hidden]") !== null;
 }

@@ -86,14 +86,13 @@ export function mount_profile(): void {
     const view = s.look.profile;
     const now = panel_of(s);
     for (const [name, el] of panels) if (screen.contains(el)) toggle(el, name === now);
-    toggle(figure, view.not_yet === null);
     if (now === "waiting" && view.not_yet !== null) say_into(part(panel("waiting"), "not-yet"), view.not_yet);
     if (now === "marking") show_marking(panel("marking"), s, check, leave_early);
     if (now === "found" && view.found !== null) show_found(panel("found"), s, view.found);
     if (now === "rules") show_rules(panel("rules"), s);
     if (now === "table") readings.show(s, back_from_table(view));
     picture.show(s);
-    if (arrived && focus_is_lost()) focus_next ??= "title";
+    if (arrived && focus_is_lost(by_id("profile-panel"))) focus_next ??= "title";
     move_focus(now);
   }
 

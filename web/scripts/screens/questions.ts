@@ -97,12 +97,11 @@ export function mount_questions(): void {
     const arrived = s.look.place.screen === "questions" && !here;
     here = s.look.place.screen === "questions";
     if (!here) return;
-    if (arrived && focus_is_lost()) pressed = "moved";
+    if (arrived && focus_is_lost(by_id("questions-panel"))) pressed = "moved";
     const view = s.look.questions;
     const now: Panel =
       view.not_yet !== null || view.current === null ? "waiting" : s.ui.panel === "table" ? "table" : "question";
     for (const [name, el] of panels) toggle(el, name === now);
-    toggle(figure, s.look.profile.not_yet === null);
     if (now === "waiting" && view.not_yet !== null) say_into(part(panel("waiting"), "not-yet"), view.not_yet);
     if (now === "table") readings.show(s, t("page-questions-to-question"));
     if (now === "question" && view.current !== null) {
