@@ -51,7 +51,8 @@ fn slips_are_free() {
     earns(&[("four", 0), ("41", 0), ("0.41", 0), ("4–5", 0), ("28.8", 0), ("4.1", 0)], true, 1.0);
     let (pond, asked) = kind_4();
     let wrong_unit = fields(&[("drop", "4.1"), ("unit", "m"), ("source", "mean")]);
-    let got = standing(&pond, &asked, &answer(&[wrong_unit.clone(), wrong_unit.clone(), wrong_unit, drop("4.1")]));
+    let got =
+        standing(&pond, &asked, &answer(&[wrong_unit.clone(), wrong_unit.clone(), wrong_unit, drop("4.1")]));
     assert_eq!((got.right, got.credit), (true, 1.0));
     let per_metre = fields(&[("drop", "4.1 °C/m"), ("source", "mean")]);
     let got = standing(&pond, &asked, &answer(&[per_metre, drop("4.1")]));
@@ -64,7 +65,8 @@ fn what_is_shown_earns_nothing() {
     let got = standing(&pond, &asked, &Answer { shown: true, ..Answer::default() });
     assert_eq!((got.settled, got.right, got.credit), (true, false, 0.0));
     let late = Try { fields: drop("4.1"), after_shown: true, ..Try::default() };
-    let got = standing(&pond, &asked, &Answer { shown: true, tries: vec![late], again: true, ..Answer::default() });
+    let got =
+        standing(&pond, &asked, &Answer { shown: true, tries: vec![late], again: true, ..Answer::default() });
     assert_eq!((got.settled, got.right, got.credit), (true, false, 0.0));
 }
 
@@ -174,7 +176,14 @@ fn another_rule_is_right_only_if_it_is_named() {
         })
         .unwrap();
     let asked = pond.asked(7).unwrap();
-    let z = pond.analysis.rules.iter().find(|r| r.rule == layercast_core::Rule::DensestStep).unwrap().value_m.unwrap();
+    let z = pond
+        .analysis
+        .rules
+        .iter()
+        .find(|r| r.rule == layercast_core::Rule::DensestStep)
+        .unwrap()
+        .value_m
+        .unwrap();
     let with = |rule: &str| fields(&[("depth", &format!("{z:.2}")), ("rule", rule)]);
     let verdict = |tries: &[Fields]| pond.judge(&asked, tries).last().unwrap().verdict;
     use layercast_lesson::questions::Verdict;
@@ -200,9 +209,8 @@ fn later_parts_go_by_the_students_own_value() {
     // Kind 9 of group C: 22.3 is what going down less 0.1 gives, right by rounding; the depth then follows from it.
     let pond = demo("group_c");
     let asked = pond.asked(9).unwrap();
-    let own = |temp: &str, depth: &str| {
-        fields(&[("temp", temp), ("from", "2.5"), ("to", "3"), ("depth", depth)])
-    };
+    let own =
+        |temp: &str, depth: &str| fields(&[("temp", temp), ("from", "2.5"), ("to", "3"), ("depth", depth)]);
     // 22.75 − 22.3 = 0.45 of 0.95: 2.74 m, which is also within give of the class's 2.68; 22.5 gives 2.63 m.
     for (temp, depth) in [("22.3", "2.74"), ("22.4", "2.68"), ("22.5", "2.63")] {
         assert!(pond.right(&asked, &own(temp, depth)), "{temp} {depth}");

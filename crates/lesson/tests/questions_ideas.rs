@@ -75,7 +75,10 @@ fn wrongs(pond: &Pond, asked: &Asked) -> Vec<Wrong> {
         6 => {
             let turn = turned(pond);
             let all = steps(&means);
-            let biggest = all.iter().max_by(|a, b| (turn * a.2 * (a.1 - a.0)).total_cmp(&(turn * b.2 * (b.1 - b.0)))).unwrap();
+            let biggest = all
+                .iter()
+                .max_by(|a, b| (turn * a.2 * (a.1 - a.0)).total_cmp(&(turn * b.2 * (b.1 - b.0))))
+                .unwrap();
             let shortest = all.iter().map(|s| s.1 - s.0).fold(f64::INFINITY, f64::min);
             if biggest.1 - biggest.0 > shortest + 1e-6 {
                 add("biggest_drop_over_a_longer_step", 0, place(biggest.0, biggest.1));
@@ -105,7 +108,11 @@ fn wrongs(pond: &Pond, asked: &Asked) -> Vec<Wrong> {
             let depth = |z: f64| fields(&[("depth", &two(z))]);
             let found = pond.analysis.thermocline.or(pond.analysis.fastest_warming);
             if let Some(t) = found {
-                add("a_temperature", 0, fields(&[("depth", &format!("{:.1} °C", between(&means, t.value_m).unwrap()))]));
+                add(
+                    "a_temperature",
+                    0,
+                    fields(&[("depth", &format!("{:.1} °C", between(&means, t.value_m).unwrap()))]),
+                );
                 add("depth_as_height", 0, depth(pond.last_m() - t.value_m));
             }
             if let Some(today) = pond.analysis.warm_layer_today.filter(|w| !w.only) {
@@ -114,7 +121,11 @@ fn wrongs(pond: &Pond, asked: &Asked) -> Vec<Wrong> {
             add("bottom", 0, depth(pond.last_m()));
         }
         8 => {
-            let value = pond.analysis.thermocline.map(|t| t.value_m).or(pond.analysis.warm_layer_today.map(|t| t.value_m));
+            let value = pond
+                .analysis
+                .thermocline
+                .map(|t| t.value_m)
+                .or(pond.analysis.warm_layer_today.map(|t| t.value_m));
             let value = value.unwrap();
             for give in [0.0, 0.1] {
                 add("as_sure_as_the_digits", 0, place(value - give, value + give));
@@ -123,7 +134,8 @@ fn wrongs(pond: &Pond, asked: &Asked) -> Vec<Wrong> {
         }
         9 => {
             let target = between(&means, 0.5_f64.max(means[0].0)).unwrap() - 1.0;
-            let crossing = |t: f64| means.windows(2).find(|w| w[1].0 > 0.5 && w[1].1 <= t + 1e-9).map(|w| (w[0], w[1]));
+            let crossing =
+                |t: f64| means.windows(2).find(|w| w[1].0 > 0.5 && w[1].1 <= t + 1e-9).map(|w| (w[0], w[1]));
             if means[0].0 < 0.5 {
                 add("from_the_surface", 0, fields(&[("temp", &two(means[0].1 - 1.0))]));
                 if let Some((a, b)) = crossing(means[0].1 - 1.0) {
@@ -253,13 +265,16 @@ fn is_a_right_place(pond: &Pond, asked: &Asked, wrong: &Wrong) -> bool {
         7 => {
             let found = pond.analysis.thermocline.or(pond.analysis.fastest_warming);
             let span = found.map(|t| (t.span_top_m, t.span_bottom_m));
-            let span = span.or(pond.analysis.warm_layer_today.map(|w| (w.span_top_m, w.span_bottom_m))).unwrap();
+            let span =
+                span.or(pond.analysis.warm_layer_today.map(|w| (w.span_top_m, w.span_bottom_m))).unwrap();
             num("depth").is_some_and(|z| z >= span.0 - 1e-9 && z <= span.1 + 1e-9)
         }
         // Where the readings cannot tell, the whole lake is what they know.
         8 => wrong.idea == "the_whole_lake" && pond.analysis.thermocline.is_some_and(|t| !t.tellable),
         9 if wrong.part < 2 => {
-            let Some(MixedLayer::At { target_c, between_m, .. }) = pond.analysis.mixed_layer else { return false };
+            let Some(MixedLayer::At { target_c, between_m, .. }) = pond.analysis.mixed_layer else {
+                return false;
+            };
             let legs = [By::Mean, By::Down, By::Up].map(|by| {
                 let series = pond.series(by);
                 let target = between(&series, 0.5_f64.max(series[0].0)).unwrap() - 1.0;
@@ -268,7 +283,8 @@ fn is_a_right_place(pond: &Pond, asked: &Asked, wrong: &Wrong) -> bool {
             });
             if wrong.part == 0 {
                 let x = num("temp").unwrap();
-                return (x - target_c).abs() <= 0.1 + 1e-9 || legs.iter().any(|l| (x - l.0).abs() <= 0.1 + 1e-9)
+                return (x - target_c).abs() <= 0.1 + 1e-9
+                    || legs.iter().any(|l| (x - l.0).abs() <= 0.1 + 1e-9)
                     || pond.rows.iter().all(|r| (r.0 - 0.5).abs() > 1e-6);
             }
             let (a, b) = (num("from").unwrap(), num("to").unwrap());
@@ -296,11 +312,24 @@ fn no_wrong_idea_passes_and_none_is_taken_for_another() {
                 if which_rule(verdict) {
                     let mut none = wrong.fields.clone();
                     none.insert("rule".into(), "none".into());
-                    verdict = pond.judge(&asked, &[wrong.fields.clone(), none]).into_iter().rfind(|v| v.part == wrong.part);
+                    verdict = pond
+                        .judge(&asked, &[wrong.fields.clone(), none])
+                        .into_iter()
+                        .rfind(|v| v.part == wrong.part);
                 }
-                assert!(verdict.is_some() && !is_right(verdict), "taken as right: {} {}", what(), word(verdict));
+                assert!(
+                    verdict.is_some() && !is_right(verdict),
+                    "taken as right: {} {}",
+                    what(),
+                    word(verdict)
+                );
                 let idea = verdict.and_then(|v| v.idea);
-                assert!(idea.is_none() || idea == Some(wrong.idea), "wrongly named: {} {}", what(), word(verdict));
+                assert!(
+                    idea.is_none() || idea == Some(wrong.idea),
+                    "wrongly named: {} {}",
+                    what(),
+                    word(verdict)
+                );
                 let count = named.entry((asked.kind, wrong.idea, wrong.part)).or_default();
                 count.0 += usize::from(idea.is_some());
                 count.1 += 1;
@@ -337,17 +366,27 @@ fn rights(pond: &Pond, asked: &Asked) -> Vec<Fields> {
             for by in By::ALL {
                 let series = pond.series(by);
                 let change = (at(&series, z[0]).unwrap() - at(&series, z[1]).unwrap()).abs();
-                let (id, unit, x) =
-                    if asked.kind == 4 { ("drop", "c", change) } else { ("rate", "c_per_m", change / (z[1] - z[0])) };
+                let (id, unit, x) = if asked.kind == 4 {
+                    ("drop", "c", change)
+                } else {
+                    ("rate", "c_per_m", change / (z[1] - z[0]))
+                };
                 list.push(fields(&[(id, &format!("{x:.3}")), ("unit", unit), ("source", by.word())]));
-                list.push(fields(&[(id, &format!("{x:.3}").replace('.', ",")), ("unit", unit), ("source", by.word())]));
+                list.push(fields(&[
+                    (id, &format!("{x:.3}").replace('.', ",")),
+                    ("unit", unit),
+                    ("source", by.word()),
+                ]));
                 list.push(fields(&[(id, &format!("{:.3}", -x)), ("unit", unit), ("source", by.word())]));
             }
         }
         6 => {
             for s in &pond.analysis.steps {
                 let today = s.in_warm_layer_today && pond.analysis.thermocline.is_none();
-                let top = pond.analysis.warm_layer_today.filter(|w| today && w.span_top_m <= s.top_m && s.bottom_m <= w.span_bottom_m);
+                let top = pond
+                    .analysis
+                    .warm_layer_today
+                    .filter(|w| today && w.span_top_m <= s.top_m && s.bottom_m <= w.span_bottom_m);
                 if s.in_span || top.is_some() {
                     let mut f = place(s.top_m, s.bottom_m);
                     f.insert("rate".into(), format!("{:.3}", s.cooling_c_per_m.abs()));
@@ -358,7 +397,8 @@ fn rights(pond: &Pond, asked: &Asked) -> Vec<Fields> {
         7 | 8 => {
             let t = pond.analysis.thermocline.or(pond.analysis.fastest_warming);
             let span = t.map(|t| (t.value_m, t.span_top_m, t.span_bottom_m));
-            let span = span.or(pond.analysis.warm_layer_today.map(|w| (w.value_m, w.span_top_m, w.span_bottom_m)));
+            let span =
+                span.or(pond.analysis.warm_layer_today.map(|w| (w.value_m, w.span_top_m, w.span_bottom_m)));
             let (value, top, bottom) = span.unwrap();
             if asked.kind == 7 {
                 for z in [value, top, bottom] {
@@ -372,7 +412,9 @@ fn rights(pond: &Pond, asked: &Asked) -> Vec<Fields> {
             }
         }
         9 => {
-            let Some(MixedLayer::At { value_m, target_c, between_m, .. }) = pond.analysis.mixed_layer else { panic!() };
+            let Some(MixedLayer::At { value_m, target_c, between_m, .. }) = pond.analysis.mixed_layer else {
+                panic!()
+            };
             let mut f = place(between_m.0, between_m.1);
             f.insert("temp".into(), two(target_c));
             f.insert("depth".into(), two(value_m));
@@ -411,7 +453,8 @@ fn rights(pond: &Pond, asked: &Asked) -> Vec<Fields> {
         104 => {
             let also = ["surface", "legs", "deepest", "count"];
             let ids = fact_ids(pond);
-            let ticks: Vec<(&str, &str)> = ids.iter().filter(|id| !also.contains(&id.as_str())).map(|id| (id.as_str(), "1")).collect();
+            let ticks: Vec<(&str, &str)> =
+                ids.iter().filter(|id| !also.contains(&id.as_str())).map(|id| (id.as_str(), "1")).collect();
             assert_eq!(ticks.len(), 3);
             list.push(fields(&ticks));
         }
@@ -459,7 +502,8 @@ fn i_cannot_tell_is_right_where_nobody_can_and_a_miss_elsewhere() {
     for pond in all_ponds() {
         let untellable = pond.analysis.thermocline.is_some_and(|t| !t.tellable);
         for asked in pond.paper().asked {
-            let answer = Answer { tries: vec![Try { cannot_tell: true, ..Try::default() }], ..Answer::default() };
+            let answer =
+                Answer { tries: vec![Try { cannot_tell: true, ..Try::default() }], ..Answer::default() };
             let standing = questions::standing(&pond.context(), &asked, Some(&answer));
             let expected = untellable && matches!(asked.kind, 6..=8);
             assert_eq!(standing.right, expected, "{} {}", pond.name, asked.id);

@@ -317,6 +317,13 @@ impl MixedLayerEnd {
                 .collect(),
             None => depths(q.water, marks_m, Self::own_target(q)),
         };
+        let right = ranges.iter().any(|r| r.holds(typed.value));
+        if !right
+            && !typed.unit_is_wrong
+            && let Some(judged) = Self::by_other_rule(q, marks_m, typed.value, fields)
+        {
+            return judged;
+        }
         let wrongs = nearest_mark(&ranges, marks_m);
         match stand(text, &typed, typed.value, &ranges, &wrongs, None) {
             Stand::Right(range) => {
@@ -330,6 +337,32 @@ impl MixedLayerEnd {
                 Some(NEAREST) => Judged::idea(NEAREST, told("ask-9-nearest")),
                 _ => Judged::not_yet(told("ask-9-depth-no")),
             },
+        }
+    }
+
+    /// A depth in the right step that another rule gives: right if that rule is named. `None`: no rule gives it, or "no
+    /// rule" was said.
+    fn by_other_rule(q: &Question, marks_m: (f64, f64), x: f64, fields: &Fields) -> Option<Judged> {
+        let text = short(field(fields, "depth"));
+        let told = |id: &'static str| Message::new(id).text("yours", text.clone());
+        let fitting: Vec<Rule> = (other_rules(q.water).into_iter())
+            .filter(|(_, pair, z)| same(*pair, marks_m) && (x - z).abs() <= LEAST_M + SLACK)
+            .map(|(rule, ..)| rule)
+            .collect();
+        let first = *fitting.first()?;
+        match named(field(fields, "rule"), 9) {
+            Named::Nothing => {
+                let said = told("ask-which-rule")
+                    .message("rule", name(first))
+                    .message("class", name(Rule::TempDrop));
+                Some(Judged::new(Verdict::WhichRule, said))
+            }
+            Named::Rule(chosen) if fitting.contains(&chosen) => {
+                let accepted = Accepted { value: Some(x), rule: Some(chosen), ..Accepted::default() };
+                let said = told("ask-yes-other-rule").message("rule", name(chosen));
+                Some(Judged { accepted, ..Judged::new(Verdict::YesByAnotherRule, said) })
+            }
+            _ => None,
         }
     }
 
