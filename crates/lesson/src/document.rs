@@ -2,7 +2,7 @@
 
 mod open;
 
-pub(crate) use open::{MOST_CELL_CHARS, MOST_MARKS, MOST_PROSE_CHARS};
+pub(crate) use open::{MOST_CELL_CHARS, MOST_ENTRIES, MOST_MARKS, MOST_PROSE_CHARS, MOST_TABLE_ENTRIES};
 pub use open::{Unopened, fuzz_notebook_json};
 
 use layercast_core::Method;

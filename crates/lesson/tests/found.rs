@@ -148,3 +148,31 @@ fn too_few_depths_say_so() {
     let words = Words::new("en");
     assert!(words.found(&found).contains("3 depths over 1.0"), "{}", words.found(&found));
 }
+
+/// The weak water a little weaker: less than half a kilogram per cubic metre from top to bottom.
+fn weaker() -> layercast_lesson::document::Notebook {
+    support::pasted(
+        &support::table("weak").replace("17.5\t17.6", "17.4\t17.4").replace("17.4\t17.6", "17.3\t17.4"),
+    )
+}
+
+#[test]
+fn weak_water_has_a_thermocline_and_no_metalimnion() {
+    let found = look(&checked(&weaker(), ["2.5", "4.0", "6.0"])).profile.found.unwrap();
+    insta::assert_snapshot!(Words::new("en").found(&found));
+    let refused = look(&checked(&weaker(), ["", "", ""])).profile.found.unwrap();
+    assert_eq!(
+        [0, 1, 2].map(|i| sign(&refused, i)),
+        [Some(Sign::Close), Some(Sign::Outside), Some(Sign::Inside)]
+    );
+}
+
+#[test]
+fn cold_water_is_mixed_by_density_although_a_step_is_steep() {
+    // From 6.1 °C to 2.4 °C: steep steps, but either side of 4 °C the density is nearly the same.
+    let temps = [6.1, 6.1, 6.0, 5.2, 4.4, 3.6, 2.9, 2.5, 2.4, 2.4];
+    let rows = temps.iter().enumerate().map(|(i, t)| format!("{:.1},{t:.1},{t:.1}\n", i as f64 / 2.0));
+    let table = format!("depth m,down °C,up °C\n{}", rows.collect::<String>());
+    let found = look(&checked(&support::pasted(&table), ["", "", ""])).profile.found.unwrap();
+    insta::assert_snapshot!(Words::new("en").found(&found));
+}

@@ -155,6 +155,7 @@ log-more-rows =
         [one] One more row, to line { $line }
        *[other] { $rows } more rows, to line { $line }
     }
+log-too-many-readings = This table holds { $count } readings. A cast may have { $most }: take every tenth one, or split it.
 log-use-this-table = Use this table
 log-use-waits = Opens when the question is answered. Nothing is deleted.
 

@@ -155,6 +155,7 @@ log-more-rows =
         [one] Una fila más, hasta la línea { $line }
        *[other] { $rows } filas más, hasta la línea { $line }
     }
+log-too-many-readings = Esta tabla contiene { $count } lecturas. Una medición puede tener { $most }: toma una de cada diez o divídela.
 log-use-this-table = Usar esta tabla
 log-use-waits = Se abre cuando respondas a la pregunta. No se borra nada.
 

@@ -122,6 +122,7 @@ profile-rule-equal-steps =
 profile-rule-warming-step = Regla: el centro del tramo que más se calienta. El tramo va { $range }; en { $thickness } el agua ganó { $gain } °C: { $gradient } °C por metro.
 profile-rule-mixed = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m.
 profile-rule-mixed-at-least = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m. Tu medición no llega a eso, por eso es «al menos».
+profile-rule-mixed-density = Regla: de arriba abajo la densidad gana menos de { $gain } kg por m³. Un cambio de { $drop } °C no acaba aquí la capa, porque tan cerca de 4 °C apenas cambia la densidad.
 profile-rule-mixed-today = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m. Aquí cae en la capa cálida de hoy.
 profile-rule-deep = Regla: bajo el último tramo seguido que pierde al menos { $steep } °C por metro.
 profile-note-ambiguous = Hay otro tramo igual de brusco en otro lugar. Cuenta el de arriba.

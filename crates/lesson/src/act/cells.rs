@@ -2,15 +2,12 @@
 
 use super::kept;
 use super::undo::{remember, remember_typing};
-use crate::document::{MOST_CELL_CHARS, Notebook, UndoWhat};
+use crate::document::{MOST_CELL_CHARS, MOST_ENTRIES, Notebook, UndoWhat};
 use crate::marks::depth_text;
 use layercast_exchange::document::{
     CastDoc, Cell, Entry, LegDoc, SettledCell, SwitchDoc, typed_depth, typed_temp,
 };
 use layercast_exchange::number::quantity;
-
-/// Most readings that are typed into one cast.
-const MOST_TYPED: usize = 100_000;
 
 /// Types into a temperature cell: of a reading, or of a new one at a depth.
 pub fn set_cell(notebook: &mut Notebook, entry: Option<usize>, depth_m: f64, leg: LegDoc, text: &str) {
@@ -23,7 +20,7 @@ pub fn set_cell(notebook: &mut Notebook, entry: Option<usize>, depth_m: f64, leg
             type_into(&mut entry.temp, is_typed, typed);
             index
         }
-        None if typed.text.is_empty() || notebook.cast.entries.len() >= MOST_TYPED => return,
+        None if typed.text.is_empty() || notebook.cast.entries.len() >= MOST_ENTRIES => return,
         None => {
             let depth_m = Some(depth_m).filter(|depth_m| depth_m.is_finite());
             notebook.cast.entries.push(Entry {

@@ -4,7 +4,7 @@ use super::undo::remember;
 use crate::document::{Notebook, UndoWhat};
 use crate::tables;
 use layercast_exchange::document::{CastDoc, Choices, Entry, LegChoice, LegDoc, Role, Source, Unit};
-use layercast_exchange::read::{Outcome, TableRead};
+use layercast_exchange::read::TableRead;
 
 /// Most columns a choice is kept for.
 const MOST_COLUMNS: usize = 10_000;
@@ -13,7 +13,7 @@ const MOST_COLUMNS: usize = 10_000;
 pub fn paste(notebook: &mut Notebook, text: &str) {
     let source = Source { text: text.to_owned(), choices: Choices::default() };
     let read = tables::read(&source);
-    if is_clear(&read) {
+    if tables::is_clear(&read) {
         use_table(notebook, &read, &source);
     } else {
         notebook.pending = Some(source);
@@ -57,13 +57,9 @@ pub fn answer(notebook: &mut Notebook, way: usize) {
 pub fn use_pending(notebook: &mut Notebook) {
     let Some(source) = notebook.pending.clone() else { return };
     let read = tables::read(&source);
-    if is_clear(&read) {
+    if tables::is_clear(&read) {
         use_table(notebook, &read, &source);
     }
-}
-
-fn is_clear(read: &TableRead) -> bool {
-    matches!(read.outcome, Outcome::Understood | Outcome::Noticed)
 }
 
 /// Puts a table in place of the cast. Water, group and bed stay; so does what was decided about readings of the same table.
@@ -135,7 +131,7 @@ fn read_again(notebook: &mut Notebook, leg: LegChoice) {
     };
     source.choices.leg = Some(leg);
     let read = tables::read(&source);
-    if is_clear(&read) {
+    if tables::is_clear(&read) {
         use_table(notebook, &read, &source);
     }
 }

@@ -2,6 +2,7 @@
 
 use super::{Sight, way};
 use crate::action::Action;
+use crate::document::MOST_TABLE_ENTRIES;
 use crate::tables;
 use crate::view::{PendingColumn, PendingQuestion, PendingRow, PendingView, Said};
 use layercast_core::Message;
@@ -17,21 +18,26 @@ const SHOWN_CHARS: usize = 60;
 pub fn view(sight: &Sight) -> Option<PendingView> {
     let source = sight.notebook.pending.as_ref()?;
     let read = tables::read(source);
-    let is_clear = matches!(read.outcome, Outcome::Understood | Outcome::Noticed);
+    let too_long = tables::is_too_long(&read).then(|| {
+        Message::new("log-too-many-readings")
+            .count("count", read.entries.len())
+            .count("most", MOST_TABLE_ENTRIES)
+            .into()
+    });
     let mut use_table = way("log-use-this-table", Action::UseTable);
     use_table.main = true;
-    use_table.waits = if is_clear { None } else { Some(Message::new("log-use-waits").into()) };
+    use_table.waits = if tables::is_clear(&read) { None } else { Some(Message::new("log-use-waits").into()) };
     Some(PendingView {
         head: Message::new("log-pending-head").count("rows", readings(&read)).into(),
         columns: read.columns.iter().take(SHOWN_CELLS).map(column).collect(),
         rows: read.rows.iter().take(SHOWN_ROWS).map(row).collect(),
         more: more(&read),
         question: question(&read),
-        notices: read.messages.into_iter().map(Into::into).collect(),
+        is_error: read.outcome == Outcome::Error || too_long.is_some(),
+        notices: too_long.into_iter().chain(read.messages.into_iter().map(Into::into)).collect(),
         understood: read.understood.map(Into::into),
         gives: read.gives.map(Into::into),
         use_table,
-        is_error: read.outcome == Outcome::Error,
     })
 }
 

@@ -175,7 +175,12 @@ pub fn mixed_layer(sight: &Sight) -> Option<FoundItem> {
             "profile-mixed-layer-at-least",
             mark(*at_least_m),
             beside_at_least(sight, *at_least_m),
-            vec![rule(Message::new("profile-rule-mixed-at-least"))],
+            vec![match reaches_drop(sight, reference_m, drop_c) {
+                false => rule(Message::new("profile-rule-mixed-at-least")),
+                true => {
+                    Message::new("profile-rule-mixed-density").temp("drop", drop_c).number("gain", 0.1, 1)
+                }
+            }],
         )),
         (MixedLayer::At { value_m, low_m, high_m, .. }, None) => {
             let range = Range::of_computed(*low_m, *high_m);
@@ -209,6 +214,22 @@ pub fn mixed_layer(sight: &Sight) -> Option<FoundItem> {
             ))
         }
     }
+}
+
+/// Somewhere below the reference depth the water is colder or warmer by the rule's step: in water called mixed, where
+/// that step hardly changes the density.
+fn reaches_drop(sight: &Sight, reference_m: f64, drop_c: f64) -> bool {
+    let levels = &sight.context.analysis.profile;
+    let below = levels.partition_point(|level| level.depth_m < reference_m - 1e-9);
+    let (Some(next), Some(deeper)) = (levels.get(below), levels.get(below..)) else { return false };
+    let reference_c = match below.checked_sub(1).and_then(|above| levels.get(above)) {
+        Some(above) if next.depth_m > above.depth_m => {
+            let part = (reference_m - above.depth_m) / (next.depth_m - above.depth_m);
+            above.temp_c + part * (next.temp_c - above.temp_c)
+        }
+        _ => next.temp_c,
+    };
+    deeper.iter().any(|level| (level.temp_c - reference_c).abs() >= drop_c - 1e-9)
 }
 
 fn beside_mixed(sight: &Sight, range: &Range) -> Option<VerdictView> {

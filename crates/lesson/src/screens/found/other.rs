@@ -14,7 +14,11 @@ use layercast_core::{Message, MixedLayer, Step, Thermocline, WarmLayerToday};
 pub fn too_few(sight: &Sight) -> FoundView {
     let levels = &sight.context.analysis.profile;
     let span_m = levels.first().zip(levels.last()).map_or(0.0, |(first, last)| last.depth_m - first.depth_m);
-    let lead = Message::new("profile-few-lead").count("count", levels.len()).depth("span", span_m).number("least", layercast_core::LEAST_SPAN_M, 1);
+    let lead = Message::new("profile-few-lead").count("count", levels.len()).depth("span", span_m).number(
+        "least",
+        layercast_core::LEAST_SPAN_M,
+        1,
+    );
     found(Message::new("profile-few-title"), vec![lead, Message::new("profile-few-more")], Vec::new())
 }
 
