@@ -4,6 +4,7 @@ mod check;
 mod dist;
 mod fuzz;
 mod page;
+mod screenshots;
 mod serve;
 mod test;
 mod tools;
@@ -20,6 +21,9 @@ const USAGE: &str = "usage: cargo xtask COMMAND
   test [STEP]             every check there is, or the steps whose name holds STEP
   dist                    dist/layercast.html, and a zip with guide, licences, checksums
   fuzz [MINUTES [TARGET]] each fuzz target for so long (3)
+  screenshots [all] [--keep-page]
+                          the README's pictures into web/screenshots, or every state into build/shots
+                          (--keep-page: of build/layercast.html as it is)
   types                   the crossing's glue and types, into web/generated
   page [--keep-core] [--out FILE]
                           a quick build of the page, build/layercast.html
@@ -45,6 +49,10 @@ fn run() -> Result<()> {
         Some("fuzz") => {
             let minutes = args.get(1).map_or(Ok(3.0), |minutes| minutes.parse());
             fuzz::fuzz(&tree, minutes.context("MINUTES is a number")?, args.get(2).map(String::as_str))
+        }
+        Some("screenshots") => {
+            let has = |word: &str| args.iter().any(|arg| arg == word);
+            screenshots::screenshots(&tree, has("all"), has("--keep-page"))
         }
         Some("types") => page::types(&tree),
         Some("page") => {
