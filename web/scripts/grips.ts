@@ -1,6 +1,6 @@
 // The student's marks as real sliders laid over the picture: drag, arrow keys, or type in the panel.
 
-import type { Action, Look, MarkKey, MarkName, Num, PlacementView, Said, Screen } from "../generated/core";
+import type { Action, Look, MarkKey, MarkName, Num, PlacementView, Said, SaidArg, Screen } from "../generated/core";
 import { clone, set_attr, set_text, template } from "./dom";
 import { num, say, t } from "./say";
 import { dispatch, type State } from "./state";
@@ -80,9 +80,11 @@ function handles(look: Look, screen: Screen): Map<string, Handle> {
   return found;
 }
 
-/** The depth a grip's spoken value names, with the decimals it is shown with. */
+/** The depth a grip's spoken value names, with the decimals it is shown with. A map deep inside a view is a `Map`. */
 function depth_in(spoken: Said): Num | null {
-  for (const arg of Object.values(spoken.args)) if (arg.kind === "number") return arg;
+  const args: unknown = spoken.args;
+  const values: Iterable<SaidArg> = args instanceof Map ? args.values() : Object.values(spoken.args);
+  for (const arg of values) if (arg.kind === "number") return arg;
   return null;
 }
 
