@@ -1,6 +1,6 @@
 // A real browser for the tests, Chromium or Firefox by the same few words. The page is opened from its file, as in class.
 
-import { mkdtempSync, rmSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import path from "node:path";
@@ -38,7 +38,15 @@ const CHROMIUM = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first
 export async function start({ profile, language = "en-US", width = 1366, height = 768, scale = 1, touch = false } = {}) {
   const own = profile ?? new_profile();
   const viewport = { width, height, deviceScaleFactor: scale, hasTouch: touch, isMobile: touch && NAME === "chromium" };
-  const common = { headless: true, userDataDir: own, defaultViewport: viewport, acceptInsecureCerts: false };
+  const downloads = path.join(own, "downloads");
+  const common = {
+    headless: true,
+    userDataDir: own,
+    defaultViewport: viewport,
+    acceptInsecureCerts: false,
+    downloadBehavior: { policy: "allow", downloadPath: downloads },
+    protocolTimeout: 120_000,
+  };
   const process_of =
     NAME === "firefox"
       ? await puppeteer.launch({
@@ -55,15 +63,27 @@ export async function start({ profile, language = "en-US", width = 1366, height 
           args: [...CHROMIUM, `--accept-lang=${language}`, `--lang=${language}`],
           env: { ...process.env, LANGUAGE: language.replace("-", "_") },
         });
-  return new Browser(process_of, own, profile === undefined);
+  return new Browser(process_of, own, profile === undefined, downloads);
 }
 
 /** A running browser. */
 export class Browser {
-  constructor(inner, profile, temporary) {
+  constructor(inner, profile, temporary, downloads) {
     this.inner = inner;
     this.profile = profile;
     this.temporary = temporary;
+    this.downloads = downloads;
+  }
+
+  /** Waits for a saved file and gives its path. */
+  async saved(ending) {
+    for (let waited = 0; waited < 20_000; waited += 100) {
+      const names = existsSync(this.downloads) ? readdirSync(this.downloads) : [];
+      const name = names.find((one) => one.endsWith(ending));
+      if (name && readFileSync(path.join(this.downloads, name)).length > 0) return path.join(this.downloads, name);
+      await new Promise((resolve) => setTimeout(resolve, 100));
+    }
+    throw new Error(`no file ending in ${ending} was saved`);
   }
 
   /** Opens an address in a new tab, without a network, and waits until the page has started. */
@@ -97,7 +117,10 @@ export class Page {
     this.requests = [];
     /** Everything a developer would see in red. */
     this.faults = [];
-    inner.on("request", (request) => this.requests.push(request.url()));
+    // Data and blobs are in the page itself; they ask nobody.
+    inner.on("request", (request) => {
+      if (!/^(data|blob):/.test(request.url())) this.requests.push(request.url());
+    });
     inner.on("pageerror", (error) => this.faults.push(String(error)));
     inner.on("console", (line) => {
       if (line.type() === "error" || line.type() === "warn") this.faults.push(line.text());
@@ -118,7 +141,7 @@ export class Page {
 
   /** Waits until a function in the page gives something true, and gives it. */
   async until(what, ...args) {
-    const waited = await this.inner.waitForFunction(what, { timeout: 15_000, polling: 30 }, ...args);
+    const waited = await this.inner.waitForFunction(what, { timeout: 30_000, polling: 30 }, ...args);
     return waited.jsonValue();
   }
 
@@ -161,7 +184,18 @@ export class Page {
     });
   }
 
-  /** Pastes a text as the clipboard does: an event with its data on what has the focus. */
+  /** Puts a text on the clipboard, as copying it in a spreadsheet does. */
+  async copy(text) {
+    if (NAME === "chromium") {
+      const granted = { permission: { name: "clipboard-write" }, setting: "granted", origin: undefined };
+      const session = await this.inner.createCDPSession();
+      await session.send("Browser.setPermission", granted).catch(() => {});
+      await session.detach();
+    }
+    await this.run((copied) => navigator.clipboard.writeText(copied), text);
+  }
+
+  /** Hands a text to what has the focus as a paste does, without the clipboard. */
   paste(text) {
     return this.run((pasted) => {
       const data = new DataTransfer();

@@ -3,6 +3,7 @@
 
 mod notebook;
 mod picture;
+mod view;
 
 pub use notebook::{Opened, act, example, look, new_notebook, open_bytes};
 pub use picture::{

@@ -1,5 +1,6 @@
 //! Notebooks: made, opened, changed, looked at.
 
+use crate::view::view;
 use layercast_exchange::read::{self as tables, Outcome};
 use layercast_lesson::action::Action;
 use layercast_lesson::document::{Lesson, Notebook, Unopened};
@@ -49,7 +50,7 @@ pub fn new_notebook(code: &str) -> String {
 /// Never for what it is given; the crossing itself may fail.
 #[wasm_bindgen]
 pub fn open_bytes(bytes: &[u8]) -> Result<Ts<Opened>, JsError> {
-    Ok(opened(bytes).into_ts()?)
+    view(&opened(bytes))
 }
 
 /// Does one thing to a notebook and gives the new one.
@@ -68,7 +69,7 @@ pub fn act(notebook: &str, action: Ts<Action>) -> Result<String, JsError> {
 /// When the text is no notebook.
 #[wasm_bindgen]
 pub fn look(notebook: &str) -> Result<Ts<Look>, JsError> {
-    Ok(layercast_lesson::look(&read(notebook)?).into_ts()?)
+    view(&layercast_lesson::look(&read(notebook)?))
 }
 
 /// The CSV text of an example cast: "layered-summer", "mixed-autumn" or "under-ice".

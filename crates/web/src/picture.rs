@@ -4,6 +4,7 @@ mod shown;
 mod words;
 
 use crate::notebook::read;
+use crate::view::view;
 use layercast_chart::{Layout, Mark, Picture, Placement, Size, Surface, Theme};
 use layercast_lesson::document::{Notebook, Screen};
 use layercast_lesson::scene::Scene;
@@ -168,7 +169,7 @@ pub fn words(notebook: &str, screen: Ts<Screen>) -> Result<Ts<PictureWords>, JsE
     let scene = scene(&notebook, &prepared, screen);
     let look = look_with(&notebook, &prepared);
     let explained = shown::explained(&prepared.analysis, &scene);
-    Ok(words::words(&prepared.analysis, &scene, &look, screen, explained).into_ts()?)
+    view(&words::words(&prepared.analysis, &scene, &look, screen, explained))
 }
 
 /// Draws a picture on a canvas of the page (sets the size of its backing) and says where things stand.
@@ -193,7 +194,7 @@ pub fn draw(
     let words = request.words.to_words();
     let placement =
         layercast_chart::draw(backend, &picture, request.theme.into(), size, &words, Surface::Canvas)?;
-    Ok(placement_view(placement, &picture, &scene).into_ts()?)
+    view(&placement_view(placement, &picture, &scene))
 }
 
 /// The same picture as an SVG document with a title, for saving: with the student's grips, without the cursor.
