@@ -1,5 +1,6 @@
 //! `cargo xtask …`: the project's commands.
 
+mod bench;
 mod check;
 mod dist;
 mod fuzz;
@@ -20,6 +21,8 @@ const USAGE: &str = "usage: cargo xtask COMMAND
   serve                   builds the page, serves it on this computer, builds again on each change
   test [STEP]             every check there is, or the steps whose name holds STEP
   dist                    dist/layercast.html, and a zip with guide, licences, checksums
+  bench [--keep-page]     size and speed beside things measured in the same run; no check
+                          (--keep-page: of dist/layercast.html as it is)
   fuzz [MINUTES [TARGET]] each fuzz target for so long (3)
   screenshots [all] [--keep-page]
                           the README's pictures into web/screenshots, or every state into build/shots
@@ -46,6 +49,7 @@ fn run() -> Result<()> {
         Some("serve") => serve::serve(&tree),
         Some("test") => test::test(&tree, args.get(1).map(String::as_str)),
         Some("dist") => dist::dist(&tree),
+        Some("bench") => bench::bench(&tree, args.iter().any(|arg| arg == "--keep-page")),
         Some("fuzz") => {
             let minutes = args.get(1).map_or(Ok(3.0), |minutes| minutes.parse());
             fuzz::fuzz(&tree, minutes.context("MINUTES is a number")?, args.get(2).map(String::as_str))
