@@ -1,5 +1,7 @@
 //! Which questions are asked of which water, and which are left out: a stored, reviewed list.
 
+#![allow(clippy::unwrap_used, clippy::panic, reason = "a test stops at what should not be")]
+
 mod questions_support;
 
 use layercast_core::State;
@@ -28,5 +30,29 @@ fn the_layered_demo_water_has_all_eight_in_the_lessons_order() {
 fn mixed_water_has_at_least_five() {
     for pond in all_ponds().iter().filter(|p| p.analysis.state == State::Mixed) {
         assert!(pond.paper().asked.len() >= 5, "{}: {:?}", pond.name, pond.paper());
+    }
+}
+
+#[test]
+fn a_cast_of_many_thousand_depths_gets_its_questions_too() {
+    use layercast_core::Leg;
+    use layercast_lesson::questions;
+    use questions_support::Pond;
+    for upside_down in [false, true] {
+        let rows = (0..20_000)
+            .map(|i| {
+                let z = 0.002 * f64::from(i);
+                let t = 15.0 - 7.0 * ((z - 12.0) / 3.0).clamp(-1.0, 1.0);
+                let t = if upside_down { 30.0 - t } else { t };
+                (z, (t * 100.0).round() / 100.0, Some((t * 100.0).round() / 100.0))
+            })
+            .collect();
+        let pond = Pond::new("fine", rows, Leg::Down);
+        let paper = pond.paper();
+        assert!(paper.asked.len() >= 3, "{paper:?}");
+        for (index, asked) in paper.asked.iter().enumerate() {
+            assert!(questions::view(&pond.context(), &paper, index).is_some());
+            let _ = questions::standing(&pond.context(), asked, None);
+        }
     }
 }

@@ -1,5 +1,7 @@
 //! What a question shows: no number of its answer before it is settled, words for everything in both languages.
 
+#![allow(clippy::unwrap_used, clippy::panic, reason = "a test stops at what should not be")]
+
 mod questions_support;
 
 use layercast_core::MixedLayer;

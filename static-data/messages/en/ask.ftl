@@ -55,6 +55,10 @@ ask-read-off = Then start from a rule: <mine>{ $yours }</mine> is not where your
 
 ask-word-loses = loses
 ask-word-gains = gains
+ask-word-lose = lose
+ask-word-gain = gain
+ask-word-strip-lost = °C lost per metre
+ask-word-strip-gained = °C gained per metre
 ask-word-lost = lost
 ask-word-gained = gained
 ask-word-drop = drop
@@ -182,7 +186,7 @@ ask-4-own-words = In your own words: why do you take one from the other?
 
 ## How many °C in each metre
 
-ask-5 = How many °C does it { $loses } in each metre?
+ask-5 = How many °C does it { $lose } in each metre?
 ask-5-lead = Take the water from { $from } to { $to } m.
 ask-5-label = It { $loses }
 ask-5-name = °C per metre
@@ -204,7 +208,8 @@ ask-6-place = Between which two marks does your water change fastest?
 ask-6-warmer = Between which two marks does your water warm fastest, and how fast is that?
 ask-6-warmer-place = Between which two marks does your water warm fastest?
 ask-6-look-below = Look below { $depth } m. What lies above is likely the sun of today.
-ask-6-note = Use the mean. “°C { $lost } per metre” opens when you have it.
+ask-6-label = It { $loses }
+ask-6-note = Use the mean. “{ $strip }” opens when you have it.
 ask-6-note-no-speed = Over a whole metre the change and the change per metre are one number, so “how fast” is not asked.
 ask-6-yes = <mine>{ $yours } m</mine> is the steepest step.
 ask-6-too-long = <mine>{ $yours } m</mine> is several steps, and the steepest is one of them. Name the two marks next to each other.
@@ -347,6 +352,7 @@ ask-13-sum-mean-gloss = how far two readings are apart
 ask-13-sum-times = 0.886 × { $mean } =
 ask-13-sum-times-gloss = typical of one reading
 ask-13-squares = By squares and the root it is { $s } °C. Both ways count.
+ask-13-fits = Anything from { $low } to { $high } °C counts as right.
 ask-13-own-words = In your own words: why do the signs have to go first?
 
 ## Even water: warmest less coldest

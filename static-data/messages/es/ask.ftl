@@ -55,6 +55,10 @@ ask-read-off = Entonces empieza por una regla: <mine>{ $yours }</mine> no es don
 
 ask-word-loses = pierde
 ask-word-gains = gana
+ask-word-lose = pierde
+ask-word-gain = gana
+ask-word-strip-lost = °C que pierde por metro
+ask-word-strip-gained = °C que gana por metro
 ask-word-lost = perdió
 ask-word-gained = ganó
 ask-word-drop = bajada
@@ -182,9 +186,9 @@ ask-4-own-words = Con tus palabras: ¿por qué se resta una de la otra?
 
 ## Cuántos °C en cada metro
 
-ask-5 = ¿Cuántos °C { $loses } en cada metro?
+ask-5 = ¿Cuántos °C { $lose } en cada metro?
 ask-5-lead = Toma el agua de { $from } a { $to } m.
-ask-5-label = Cada metro { $loses }
+ask-5-label = En un metro { $loses }
 ask-5-name = °C por metro
 ask-5-yes = <mine>{ $yours }</mine> °C en cada metro es correcto.
 ask-5-almost = <mine>{ $yours }</mine> está cerca. Haz otra vez la { $drop } y luego la división.
@@ -204,7 +208,8 @@ ask-6-place = ¿Entre qué dos marcas cambia más deprisa tu agua?
 ask-6-warmer = ¿Entre qué dos marcas se calienta más deprisa tu agua, y a qué ritmo?
 ask-6-warmer-place = ¿Entre qué dos marcas se calienta más deprisa tu agua?
 ask-6-look-below = Mira por debajo de { $depth } m. Lo de arriba será seguramente el sol de hoy.
-ask-6-note = Usa la media. «°C que { $lost } por metro» se abre cuando lo tengas.
+ask-6-label = Ahí { $loses }
+ask-6-note = Usa la media. «{ $strip }» se abre cuando lo tengas.
 ask-6-note-no-speed = En un metro entero el cambio y el cambio por metro son el mismo número, así que no se pregunta el ritmo.
 ask-6-yes = <mine>{ $yours } m</mine> es el tramo más brusco.
 ask-6-too-long = <mine>{ $yours } m</mine> son varios tramos, y el más brusco es uno de ellos. Di las dos marcas que van juntas.
@@ -347,6 +352,7 @@ ask-13-sum-mean-gloss = cuánto se separan dos lecturas
 ask-13-sum-times = 0,886 × { $mean } =
 ask-13-sum-times-gloss = lo típico de una lectura
 ask-13-squares = Con cuadrados y raíz da { $s } °C. Valen las dos maneras.
+ask-13-fits = Todo entre { $low } y { $high } °C vale.
 ask-13-own-words = Con tus palabras: ¿por qué hay que quitar antes los signos?
 
 ## Agua uniforme: máxima menos mínima

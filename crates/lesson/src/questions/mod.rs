@@ -13,6 +13,7 @@ mod route;
 mod rules;
 mod say;
 mod show;
+mod standing;
 mod text;
 mod water;
 
@@ -103,7 +104,7 @@ pub fn paper(context: &Context) -> Paper {
 
 /// How one question stands.
 pub fn standing(context: &Context, asked: &Asked, answer: Option<&Answer>) -> Standing {
-    show::standing(&water::Water::new(context), asked, answer)
+    standing::standing(&water::Water::new(context), asked, answer)
 }
 
 /// The question as the page shows it.
@@ -140,13 +141,13 @@ pub fn already_shown(context: &Context, asked: &Asked) -> bool {
 /// The fields as they stand: what was typed, else what they start with (the mark of Profile in kinds 7 and 8). A press of
 /// Check records these in [`crate::document::Try::fields`], not the bare draft.
 pub fn texts(context: &Context, asked: &Asked, answer: Option<&Answer>) -> BTreeMap<String, String> {
-    show::texts(&water::Water::new(context), asked, answer)
+    standing::texts(&water::Water::new(context), asked, answer)
 }
 
 /// Fields whose drafts a Check empties, asked after the try was added: the numbers of parts that were missed, which stand
 /// beside the field from then on. A slip keeps its text.
 pub fn emptied(context: &Context, asked: &Asked, answer: &Answer) -> Vec<String> {
-    show::emptied(&water::Water::new(context), asked, answer)
+    standing::emptied(&water::Water::new(context), asked, answer)
 }
 
 /// Verdicts of every try, in order.

@@ -67,6 +67,11 @@ pub(crate) fn shown_by(x: f64, wrongs: &[Wrong]) -> Vec<&'static str> {
 /// How far outside still counts as one step off: as far again as may be given, twice.
 const NEAR: f64 = 3.0;
 
+/// A slipped point is looked for in numbers from here on; in smaller ones a wrong number would too often look like one.
+const LEAST_SHIFTED: f64 = 0.5;
+/// With the point put back the number must be this near.
+const SHIFTED_GIVE: f64 = 0.06;
+
 /// A number field: what was typed, or the slip it is.
 pub(crate) fn number(fields: &Fields, id: &str, measure: Measure) -> Result<Typed, Box<Judged>> {
     let text = field(fields, id);
@@ -124,7 +129,12 @@ pub(crate) fn stand(
         return Stand::Off(ideas);
     }
     // A lost or slipped decimal point: ten times, or a tenth.
-    let shifted = |by: f64| x != 0.0 && right_by(x * by, ranges, said).is_some() && x.abs() > SLACK;
+    let shifted = |by: f64| {
+        let same = |r: &Range| {
+            r.value >= LEAST_SHIFTED && (x * by - r.value).abs() <= r.give.min(SHIFTED_GIVE) + SLACK
+        };
+        ranges.iter().any(same)
+    };
     if shifted(0.1) || shifted(10.0) {
         return Stand::Slip(Judged::slip(Message::new("ask-slip-point").text("yours", yours())));
     }

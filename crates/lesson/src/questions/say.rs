@@ -101,6 +101,16 @@ pub(crate) fn loses(warmer: bool) -> Message {
     Message::new(if warmer { "ask-word-gains" } else { "ask-word-loses" })
 }
 
+/// "lose" or "gain".
+pub(crate) fn lose(warmer: bool) -> Message {
+    Message::new(if warmer { "ask-word-gain" } else { "ask-word-lose" })
+}
+
+/// Head of the strip: "°C lost per metre".
+pub(crate) fn strip(warmer: bool) -> Message {
+    Message::new(if warmer { "ask-word-strip-gained" } else { "ask-word-strip-lost" })
+}
+
 /// "lost" or "gained".
 pub(crate) fn lost(warmer: bool) -> Message {
     Message::new(if warmer { "ask-word-gained" } else { "ask-word-lost" })

@@ -1,11 +1,12 @@
-//! A question as the page shows it, and what it reveals.
+//! A question as the page shows it.
 
 use super::kind::{Explained, Field, Hint, Input, Kind, Line, Plan, Question, Verdict};
-use super::replay::{PartState, Replay, Round, complete, replay, with_starts};
+use super::replay::{PartState, Replay, Round, complete, replay};
 use super::say::said;
+use super::standing::{HINTS, is_locked, texts};
 use super::text::{Fields, Measure, field, read};
 use super::water::Water;
-use super::{Asked, Paper, Standing, kinds};
+use super::{Asked, Paper, kinds};
 use crate::action::Action;
 use crate::document::{Answer, Screen};
 use crate::view::{
@@ -13,72 +14,6 @@ use crate::view::{
     VerdictView, Way,
 };
 use layercast_core::Message;
-
-/// Hints there are.
-const HINTS: u8 = 3;
-
-/// How a question stands.
-pub(crate) fn standing(water: &Water, asked: &Asked, answer: Option<&Answer>) -> Standing {
-    let (Some(kind), Some(replay)) = (kinds::kind(asked.kind), replay(water, asked, answer)) else {
-        return Standing::default();
-    };
-    let settled = replay.first.settled();
-    let mut standing =
-        Standing { settled, right: replay.first.right(), credit: replay.credit(), ..Standing::default() };
-    match asked.kind {
-        5 if settled => {
-            if let [a, b] = asked.depths_m[..] {
-                standing.reveals_steps = water.steps_in((a, b));
-            }
-        }
-        6 | 103 | 104 => standing.reveals_all_steps = settled,
-        7 | 8 => {
-            standing.reveals_thermocline = settled && kinds::how_sure::other_is_settled(water, asked.kind)
-        }
-        9 => standing.reveals_mixed_layer = settled,
-        _ => {}
-    }
-    if is_locked(water, kind, &replay) {
-        return standing;
-    }
-    let accepted = replay.now().accepted();
-    let q = Question { water, asked, accepted: &accepted };
-    let worked = !settled && answer.is_some_and(|a| a.hints >= HINTS);
-    let elsewhere = if worked { kind.elsewhere_m(&q) } else { None };
-    standing.step_m = elsewhere.or_else(|| kind.step_m(&q, &texts(water, asked, answer)));
-    standing.step_explained = standing.step_m.is_some() && (settled || elsewhere.is_some());
-    standing
-}
-
-fn is_locked(water: &Water, kind: &dyn Kind, replay: &Replay) -> bool {
-    kind.needs_marks() && !water.marks_are_in() && replay.first.tries == 0 && !replay.first.settled()
-}
-
-/// Fields as they stand.
-pub(crate) fn texts(water: &Water, asked: &Asked, answer: Option<&Answer>) -> Fields {
-    let mut fields = answer.map(|a| a.draft.clone()).unwrap_or_default();
-    if let Some(replay) = replay(water, asked, answer) {
-        for part in 0..replay.plan.parts.len() {
-            fields = with_starts(&replay.plan, part, &fields);
-        }
-    }
-    fields
-}
-
-/// Fields that a Check empties.
-pub(crate) fn emptied(water: &Water, asked: &Asked, answer: &Answer) -> Vec<String> {
-    let Some(replay) = replay(water, asked, Some(answer)) else { return Vec::new() };
-    let again = replay.latest.is_some();
-    let missed = |state: &PartState| {
-        !state.settled && state.verdicts.last().is_some_and(|(judged, _)| judged.verdict.is_miss())
-    };
-    let parts = replay.plan.parts.iter().zip(&replay.now().parts);
-    let open = parts.filter(|(_, state)| missed(state) || (again && state.verdicts.is_empty()));
-    (open.flat_map(|(part, _)| part).flat_map(|line| &line.fields))
-        .filter(|f| f.is_number() && f.grip.is_none())
-        .map(|f| f.id.to_owned())
-        .collect()
-}
 
 /// The question at a place of the paper.
 pub(crate) fn view(water: &Water, paper: &Paper, index: usize) -> Option<QuestionView> {

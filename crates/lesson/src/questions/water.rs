@@ -36,17 +36,23 @@ pub(crate) struct Steep {
     pub today: bool,
 }
 
-/// A cast with the questions' view of it.
-#[derive(Clone, Copy, Debug)]
+/// A cast with the questions' view of it. Built once per call: everything asked of it later is quick, also for casts of
+/// many thousand depths.
+#[derive(Clone, Debug)]
 pub(crate) struct Water<'a> {
     /// What the caller gave.
     pub context: Context<'a>,
+    steep: Option<Steep>,
+    members: Vec<&'a Step>,
 }
 
 impl<'a> Water<'a> {
     /// Wraps a context.
     pub fn new(context: &Context<'a>) -> Self {
-        Self { context: *context }
+        let mut water = Self { context: *context, steep: None, members: Vec::new() };
+        water.steep = water.find_steep();
+        water.members = water.find_members();
+        water
     }
 
     /// The analysis.
@@ -86,7 +92,8 @@ impl<'a> Water<'a> {
 
     /// The level at a mark.
     pub fn level(&self, depth_m: f64) -> Option<&'a Level> {
-        self.levels().iter().find(|l| (l.depth_m - depth_m).abs() < SAME_MARK_M)
+        let at = self.levels().partition_point(|l| l.depth_m < depth_m - SAME_MARK_M);
+        self.levels().get(at).filter(|l| (l.depth_m - depth_m).abs() < SAME_MARK_M)
     }
 
     /// Temperature of a level by some of its readings, °C.
@@ -108,7 +115,7 @@ impl<'a> Water<'a> {
         if let Some(at) = self.temp(depth_m, source) {
             return Some(at);
         }
-        let below = self.levels().iter().position(|l| l.depth_m > depth_m)?;
+        let below = self.levels().partition_point(|l| l.depth_m <= depth_m);
         let (p, q) = (self.levels().get(below.checked_sub(1)?)?, self.levels().get(below)?);
         let (tp, tq) = (Self::of(p, source)?, Self::of(q, source)?);
         Some(tp + (tq - tp) * (depth_m - p.depth_m) / (q.depth_m - p.depth_m))
@@ -145,6 +152,10 @@ impl<'a> Water<'a> {
 
     /// The place of fastest change, where there is one.
     pub fn steep(&self) -> Option<Steep> {
+        self.steep
+    }
+
+    fn find_steep(&self) -> Option<Steep> {
         let found = self.analysis();
         if let Some(t) = found.thermocline.or(found.fastest_warming) {
             return Some(Steep {
@@ -167,8 +178,12 @@ impl<'a> Water<'a> {
         })
     }
 
-    /// Steps that cannot be told from the steepest one (methods 5.8).
-    pub fn members(&self) -> Vec<&'a Step> {
+    /// Steps that cannot be told from the steepest one (methods 5.8), top to bottom.
+    pub fn members(&self) -> &[&'a Step] {
+        &self.members
+    }
+
+    fn find_members(&self) -> Vec<&'a Step> {
         let Some(steep) = self.steep() else { return Vec::new() };
         if !steep.today {
             return self.steps().iter().filter(|s| s.in_span).collect();
@@ -195,7 +210,8 @@ impl<'a> Water<'a> {
 
     /// Whether a stretch holds a step that counts as steepest.
     pub fn holds_member(&self, stretch_m: (f64, f64)) -> bool {
-        self.members().iter().any(|s| overlaps(stretch_m, (s.top_m, s.bottom_m)))
+        let first = self.members.partition_point(|s| s.bottom_m <= stretch_m.0 + SAME_MARK_M);
+        self.members.get(first).is_some_and(|s| overlaps(stretch_m, (s.top_m, s.bottom_m)))
     }
 
     /// The steps of a stretch, as indices.
@@ -213,7 +229,8 @@ impl<'a> Water<'a> {
 
     /// The step around a depth, else the last one.
     pub fn step_around(&self, depth_m: f64) -> Option<&'a Step> {
-        self.steps().iter().find(|s| depth_m <= s.bottom_m + SLACK).or(self.steps().last())
+        let at = self.steps().partition_point(|s| s.bottom_m + SLACK < depth_m);
+        self.steps().get(at).or(self.steps().last())
     }
 
     /// All three marks are placed or refused, or were checked once.

@@ -50,6 +50,8 @@ fn right(water: &Water) -> Vec<&'static str> {
             lines.push(line);
         }
     }
+    // On the line, the answer that claims less comes first.
+    lines.sort_by_key(|line| *line != NONE);
     lines
 }
 
@@ -88,8 +90,7 @@ impl Kind for AnyStep {
         let right = right(q.water);
         let chosen = field(fields, "line");
         if right.contains(&chosen) {
-            let several = (right.len() > 1).then(|| Message::new("ask-103-on-the-line"));
-            return Judged::yes(Message::new("ask-103-yes"), Accepted::default()).note(several);
+            return Judged::yes(Message::new("ask-103-yes"), Accepted::default());
         }
         match chosen {
             BY_TURNS | COLDER if right.contains(&NONE) => Judged::idea(EVERY, Message::new("ask-103-every")),
@@ -126,6 +127,8 @@ impl Kind for AnyStep {
                 .number("drop", d.abs(), 2)
                 .number("limit", believable_c(q.water), 2)
         });
+        let several = right(q.water).len() > 1;
+        let notes = notes.into_iter().chain(several.then(|| Message::new("ask-103-on-the-line")));
         Explained {
             shown: right(q.water)
                 .first()
@@ -133,7 +136,7 @@ impl Kind for AnyStep {
                 .unwrap_or_else(|| Message::new("ask-sum-nothing")),
             sum: Vec::new(),
             fits: None,
-            notes: notes.into_iter().collect(),
+            notes: notes.collect(),
             own_words: Message::new("ask-103-own-words"),
         }
     }

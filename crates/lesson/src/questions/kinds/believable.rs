@@ -138,7 +138,7 @@ impl Kind for Believable {
     fn explain(&self, q: &Question, _part: usize) -> Explained {
         let s = own_c(q.water).unwrap_or_else(|| typical_c(q.water));
         let fits = span(&ranges(q.water))
-            .map(|(low, high)| Message::new("ask-fits-c").number("low", low, 2).number("high", high, 2));
+            .map(|(low, high)| Message::new("ask-13-fits").number("low", low, 2).number("high", high, 2));
         Explained {
             shown: Message::new("ask-value-c")
                 .message("value", Message::new("ask-sum-number").number("value", LIMIT * s, 2)),

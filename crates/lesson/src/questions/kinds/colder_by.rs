@@ -73,14 +73,21 @@ pub(crate) fn difference(
     Some(crate::view::SumLine { result: last, ..line })
 }
 
-/// Every pair of marks.
+/// Steps over which a pair of neighbouring marks may reach.
+const REACH: usize = 4;
+
+/// Pairs of marks that may be asked about: a few steps apart, and one or two metres apart where the marks allow it.
 fn candidates(water: &Water) -> Vec<(f64, f64)> {
-    let marks = water.marks_m();
-    let last = marks.len();
-    (0..last)
-        .flat_map(|i| (i + 1..last).map(move |j| (i, j)))
-        .filter_map(|(i, j)| Some((*marks.get(i)?, *marks.get(j)?)))
-        .collect()
+    let levels = water.levels();
+    let mut pairs = Vec::new();
+    for (i, upper) in levels.iter().enumerate() {
+        let near = levels.iter().skip(i + 1).take(REACH).map(|l| l.depth_m);
+        let last_near = levels.get(i + REACH).map_or(f64::INFINITY, |l| l.depth_m);
+        let metres = [1.0, 2.0].into_iter().filter_map(|m| water.level(upper.depth_m + m)).map(|l| l.depth_m);
+        let far = metres.filter(|z| *z > last_near + 1e-6);
+        pairs.extend(near.chain(far).map(|lower| (upper.depth_m, lower)));
+    }
+    pairs
 }
 
 fn fits(water: &Water, ends_m: (f64, f64)) -> bool {
@@ -97,7 +104,7 @@ fn fits(water: &Water, ends_m: (f64, f64)) -> bool {
 
 /// What makes a pair of marks a good question, most important first: colder below in mixed water, a change that can be seen, away from the steepest
 /// step, a metre from mark to mark, away from all that counts as steepest; then near a metre, then steep.
-fn rank(water: &Water, ends_m: (f64, f64)) -> ([bool; 6], f64, f64) {
+fn rank(water: &Water, ends_m: (f64, f64)) -> ([bool; 7], f64, f64) {
     let height = ends_m.1 - ends_m.0;
     let change = changes(water, ends_m).first().map_or(0.0, |c| c.1);
     let metre = (height - 1.0).abs() < 1e-6;
@@ -107,6 +114,7 @@ fn rank(water: &Water, ends_m: (f64, f64)) -> ([bool; 6], f64, f64) {
         !water.holds_steepest(ends_m),
         metre && whole(ends_m.0),
         metre,
+        whole(ends_m.0) && whole(ends_m.1),
         !water.holds_member(ends_m),
     ];
     (wanted, -(height - 1.0).abs(), change)

@@ -11,6 +11,8 @@ use layercast_core::{Level, Message};
 
 const WARM_ON_TOP: &str = "warm_on_top_is_heavier";
 
+/// Most levels that pairs are sought among.
+const MOST_LEVELS: usize = 64;
 /// Pairs to choose from.
 const PAIRS: usize = 4;
 /// Lighter on top by this much is beyond doubt, kg m⁻³.
@@ -25,10 +27,12 @@ type Pair<'a> = (&'a Level, &'a Level);
 fn pairs<'a>(water: &Water<'a>) -> Option<(Pair<'a>, Vec<Pair<'a>>)> {
     let (upper, lower) = water.analysis().facts?.inversion_pair_m?;
     let right = (water.level(upper)?, water.level(lower)?);
-    let levels = water.levels();
+    // Every level of a class's cast; of a very fine one as many, evenly.
+    let stride = water.levels().len().div_ceil(MOST_LEVELS).max(1);
+    let levels: Vec<&Level> = water.levels().iter().step_by(stride).collect();
     let mut others: Vec<Pair> = (0..levels.len())
         .flat_map(|i| (i + 1..levels.len()).map(move |j| (i, j)))
-        .filter_map(|(i, j)| Some((levels.get(i)?, levels.get(j)?)))
+        .filter_map(|(i, j)| Some((*levels.get(i)?, *levels.get(j)?)))
         .filter(|(a, b)| b.density - a.density > CLEARLY && a.temp_c > b.temp_c)
         .collect();
     // The clearest first, no mark twice at the top.

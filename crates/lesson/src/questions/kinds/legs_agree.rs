@@ -119,7 +119,7 @@ impl Kind for LegsAgree {
             result(times, two(MEAN_TO_S * mean), Message::new("ask-13-sum-times-gloss")),
         ];
         let fits = span(&ranges(q.water)).map(|(low, high)| {
-            Message::new("ask-fits-c").number("low", low.max(0.0), 2).number("high", high, 2)
+            Message::new("ask-13-fits").number("low", low.max(0.0), 2).number("high", high, 2)
         });
         Explained {
             shown: Message::new("ask-value-c")

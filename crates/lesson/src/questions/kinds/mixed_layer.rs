@@ -9,18 +9,23 @@
 //! marks and depth on this water changes nothing and is let be; one that would pass for right with another meaning (the
 //! thermocline lies in the same step, its middle at the crossing) drops the question.
 
-use super::colder_by::{ROUNDING_C, elsewhere};
+mod crossing;
+mod sums;
+
+use self::crossing::{
+    Crossing, asks_depth, class_crossing, crossings, depths, drop_c, nearest_mark, other_rules, reference_m,
+    same, targets, wrong_pairs, wrong_targets,
+};
+use self::sums::{pair_lines, split};
+use super::colder_by::elsewhere;
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, Verdict, only,
 };
-use crate::questions::ranges::{
-    Range, Stand, Wrong, accepted, almost, digits, number, span, stand, tellable,
-};
-use crate::questions::rules::{Named, name, named, others};
-use crate::questions::say::{Numbers, bare, decimals, divided, in_c, line, minus, result, rounded, stretch};
+use crate::questions::ranges::{Range, Stand, accepted, almost, digits, number, span, stand};
+use crate::questions::rules::{Named, name, named};
+use crate::questions::say::{Numbers, bare, decimals, in_c, minus, result, rounded, stretch};
 use crate::questions::text::{Fields, Measure, field, read_range, short};
 use crate::questions::water::{SLACK, Source, Water};
-use crate::view::SumLine;
 use layercast_core::{Message, MixedLayer, Rule};
 
 const SURFACE: &str = "from_the_surface";
@@ -38,182 +43,6 @@ const ANOTHER_WATER: Crossing = Crossing { marks_m: (40.0, 41.0), temps_c: (14.8
 
 /// Kinds 9 and 10.
 pub(crate) struct MixedLayerEnd;
-
-/// Where a temperature is met on the way down: the two marks and their temperatures.
-#[derive(Clone, Copy, Debug, PartialEq)]
-struct Crossing {
-    marks_m: (f64, f64),
-    temps_c: (f64, f64),
-}
-
-impl Crossing {
-    /// Place in the step, 0 to 1.
-    fn fraction(&self, target: f64) -> f64 {
-        let drop = self.temps_c.0 - self.temps_c.1;
-        if drop > SLACK { ((self.temps_c.0 - target) / drop).clamp(0.0, 1.0) } else { 0.0 }
-    }
-
-    fn depth_m(&self, target: f64) -> f64 {
-        self.marks_m.0 + (self.marks_m.1 - self.marks_m.0) * self.fraction(target)
-    }
-}
-
-fn drop_c(water: &Water) -> f64 {
-    water.analysis().method.mixed_drop_c
-}
-
-/// Reference depth, metres: the rule's, or the first reading if that is deeper.
-fn reference_m(water: &Water) -> f64 {
-    water.analysis().method.reference_m.max(water.first_m())
-}
-
-/// The marks that the reference temperature is read from.
-fn reference_marks(water: &Water) -> Vec<f64> {
-    let z = reference_m(water);
-    let marks = water.marks_m();
-    match marks.iter().find(|m| (*m - z).abs() < 1e-6) {
-        Some(mark) => vec![*mark],
-        None => {
-            let above = marks.iter().rev().find(|m| **m < z);
-            let below = marks.iter().find(|m| **m > z);
-            above.into_iter().chain(below).copied().collect()
-        }
-    }
-}
-
-/// Temperatures looked for, by each kind of reading.
-fn targets(water: &Water) -> Vec<Range> {
-    let marks = reference_marks(water);
-    let z = reference_m(water);
-    // Between two marks the reference is itself a guess, as wide as half their difference.
-    let between = match marks[..] {
-        [a, b] => water
-            .temp(a, Source::Mean)
-            .zip(water.temp(b, Source::Mean))
-            .map_or(0.0, |(a, b)| (a - b).abs() / 2.0),
-        _ => 0.0,
-    };
-    (water.sources(&marks).into_iter())
-        .filter_map(|source| {
-            let value = water.between(z, source)? - drop_c(water);
-            Some(Range { source, value, give: ROUNDING_C + between })
-        })
-        .collect()
-}
-
-/// The first two marks below the reference between which a temperature is met.
-fn crossing(water: &Water, source: Source, target: f64) -> Option<Crossing> {
-    let z = reference_m(water);
-    let series: Vec<(f64, f64)> =
-        (water.levels().iter()).filter_map(|l| Some((l.depth_m, Water::of(l, source)?))).collect();
-    series.windows(2).find_map(|w| match w {
-        [(a, ta), (b, tb)] if *b > z + 1e-6 && *tb <= target + SLACK => {
-            Some(Crossing { marks_m: (*a, *b), temps_c: (*ta, *tb) })
-        }
-        _ => None,
-    })
-}
-
-/// Every right pair: by each kind of reading its own temperature, and the student's own accepted one.
-fn crossings(water: &Water, own_target: Option<f64>) -> Vec<(Source, f64, Crossing)> {
-    let own = |source| own_target.map(|t| (source, t));
-    (targets(water).into_iter())
-        .flat_map(|r| [Some((r.source, r.value)), own(r.source)])
-        .flatten()
-        .filter_map(|(source, target)| Some((source, target, crossing(water, source, target)?)))
-        .collect()
-}
-
-fn same(a: (f64, f64), b: (f64, f64)) -> bool {
-    (a.0 - b.0).abs() < 1e-6 && (a.1 - b.1).abs() < 1e-6
-}
-
-/// Uncertainty of a crossing, metres (methods 8.2).
-fn u_m(water: &Water, source: Source, at: &Crossing, target: f64) -> f64 {
-    let sigma = match source {
-        Source::Mean => water.level(at.marks_m.1).map_or(0.1, |l| l.sd_c),
-        _ => water.analysis().pairs.s_used_c,
-    };
-    let slope = (at.temps_c.0 - at.temps_c.1) / (at.marks_m.1 - at.marks_m.0);
-    let f = at.fraction(target);
-    if slope > SLACK { sigma / slope * (1.0 + (1.0 - f) * (1.0 - f) + f * f).sqrt() } else { 0.0 }
-}
-
-/// Depths in a step, by each kind of reading and temperature that puts the crossing there.
-fn depths(water: &Water, marks_m: (f64, f64), own_target: Option<f64>) -> Vec<Range> {
-    (crossings(water, own_target).into_iter())
-        .filter(|(_, _, at)| same(at.marks_m, marks_m))
-        .map(|(source, target, at)| Range {
-            source,
-            value: at.depth_m(target),
-            give: u_m(water, source, &at, target).max(LEAST_M),
-        })
-        .collect()
-}
-
-/// The first step that alone cools by the rule's drop.
-fn previous_mark_step(water: &Water) -> Option<Crossing> {
-    water.levels().windows(2).find_map(|w| match w {
-        [a, b] if a.temp_c - b.temp_c >= drop_c(water) - SLACK => {
-            Some(Crossing { marks_m: (a.depth_m, b.depth_m), temps_c: (a.temp_c, b.temp_c) })
-        }
-        _ => None,
-    })
-}
-
-fn wrong_targets(water: &Water) -> Vec<Wrong> {
-    let surface = (water.levels().first())
-        .filter(|l| l.depth_m < reference_m(water) - SLACK)
-        .map(|l| Wrong { key: SURFACE, value: l.temp_c - drop_c(water), give: ROUNDING_C / 2.0 });
-    let previous = previous_mark_step(water).map(|at| Wrong {
-        key: PREVIOUS,
-        value: at.temps_c.0 - drop_c(water),
-        give: ROUNDING_C / 2.0,
-    });
-    surface.into_iter().chain(previous).collect()
-}
-
-fn wrong_pairs(water: &Water) -> Vec<(&'static str, (f64, f64))> {
-    let surface = (water.levels().first())
-        .and_then(|l| crossing(water, Source::Mean, l.temp_c - drop_c(water)))
-        .map(|at| (SURFACE, at.marks_m));
-    let previous = previous_mark_step(water).map(|at| (PREVIOUS, at.marks_m));
-    let thermocline = water.steep().map(|s| (THERMOCLINE, s.step_m));
-    [surface, previous, thermocline].into_iter().flatten().collect()
-}
-
-/// The mark of a step nearest to a depth in it.
-fn nearest_mark(ranges: &[Range], marks_m: (f64, f64)) -> Vec<Wrong> {
-    let nearest = |z: f64| if z - marks_m.0 <= marks_m.1 - z { marks_m.0 } else { marks_m.1 };
-    ranges.iter().map(|r| Wrong { key: NEAREST, value: nearest(r.value), give: 0.02 }).collect()
-}
-
-/// The class's own pair.
-fn class_crossing(water: &Water) -> Option<(f64, Crossing)> {
-    let target = targets(water).first()?.value;
-    Some((target, crossing(water, Source::Mean, target)?))
-}
-
-/// The depth in the step is asked: the nearest mark would not pass for right.
-fn asks_depth(water: &Water) -> bool {
-    let Some((_, at)) = class_crossing(water) else { return false };
-    let ranges = depths(water, at.marks_m, None);
-    tellable(&ranges, &nearest_mark(&ranges, at.marks_m))
-}
-
-/// A step that another rule puts the end into, and its depth.
-fn other_rules(water: &Water) -> Vec<(Rule, (f64, f64), f64)> {
-    let holds = |s: &&layercast_core::Step, rule: Rule, z: f64| match rule {
-        Rule::FirstSteepTop => (s.top_m - z).abs() < 1e-6,
-        _ => s.top_m - SLACK <= z && z <= s.bottom_m + SLACK,
-    };
-    (others(water, 9).into_iter())
-        .filter_map(|(rule, z)| {
-            let step = water.steps().iter().find(|s| holds(s, rule, z))?;
-            Some((rule, (step.top_m, step.bottom_m), z))
-        })
-        .collect()
-}
 
 impl MixedLayerEnd {
     fn own_target(q: &Question) -> Option<f64> {
@@ -374,29 +203,6 @@ impl MixedLayerEnd {
         });
         own.map(|(_, target, at)| (target, at)).or_else(|| class_crossing(q.water))
     }
-}
-
-/// The sum of a split step.
-fn split(at: &Crossing, target: f64) -> Vec<SumLine> {
-    let (ta, tb) = at.temps_c;
-    let f = rounded(at.fraction(target), 2);
-    let height = at.marks_m.1 - at.marks_m.0;
-    let to_lose = stretch(Message::new("ask-9-sum-to-lose"), "depth", "to", at.marks_m, 1);
-    let last = (Message::new("ask-9-sum-place").m("top", at.marks_m.0)).number("f", f, 2).m("height", height);
-    vec![
-        line(minus(ta, target, 1), in_c(ta - target), to_lose),
-        line(minus(ta, tb, 1), in_c(ta - tb), Message::new("ask-9-sum-whole")),
-        line(
-            divided(ta - target, ta - tb),
-            Message::new("ask-sum-number").number("value", f, 2),
-            Message::new("ask-9-sum-fraction"),
-        ),
-        result(
-            last,
-            Message::new("ask-sum-m").number("value", at.depth_m(target), 2),
-            Message::new("ask-9-sum-end"),
-        ),
-    ]
 }
 
 impl Kind for MixedLayerEnd {
@@ -579,13 +385,4 @@ impl Kind for MixedLayerEnd {
         let (_, at) = Self::by(q)?;
         elsewhere(q.water, at.marks_m, |_| false, |_, _| 0.0)
     }
-}
-
-/// "At 2.5 m | 22.75 °C | still warmer than 22.4", "At 3.0 m | 21.8 °C | colder".
-fn pair_lines(at: &Crossing, target: f64) -> Vec<SumLine> {
-    let place = |z: f64| Message::new("ask-9-sum-at").m("depth", z);
-    vec![
-        line(place(at.marks_m.0), in_c(at.temps_c.0), Message::new("ask-9-sum-warmer").c("target", target)),
-        line(place(at.marks_m.1), in_c(at.temps_c.1), Message::new("ask-9-sum-colder").c("target", target)),
-    ]
 }

@@ -12,7 +12,7 @@ use crate::questions::ranges::{
     Range, Stand, Wrong, accepted, almost, digits, number, other_source, source, span, stand, tellable,
 };
 use crate::questions::say::{
-    bare, decimals, divided, drop, in_c, in_m, line, loses, lost, minus, result, stretch,
+    bare, decimals, divided, drop, in_c, in_m, line, lose, loses, lost, minus, result, stretch,
 };
 use crate::questions::text::{Fields, Measure, field, short};
 use crate::questions::water::{SLACK, Source, Water};
@@ -221,7 +221,7 @@ impl Kind for PerMetre {
             lines.push(Line::new(Message::new("ask-label-source"), vec![Field::source()]));
         }
         Plan {
-            ask: Message::new("ask-5").message("loses", loses(warmer)),
+            ask: Message::new("ask-5").message("lose", lose(warmer)),
             lead: vec![stretch(Message::new("ask-5-lead"), "from", "to", q.stretch(), 1)],
             parts: vec![lines],
             notes: vec![Message::new(if both { "ask-note-units-sources" } else { "ask-note-units" })],

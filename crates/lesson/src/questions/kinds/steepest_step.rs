@@ -10,7 +10,7 @@ use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, Verdict, only,
 };
 use crate::questions::ranges::{accepted, almost};
-use crate::questions::say::{Numbers, loses, lost, stretch};
+use crate::questions::say::{Numbers, loses, stretch, strip};
 use crate::questions::text::{Fields, field, read_range, short};
 use crate::questions::water::{SLACK, Source, Water};
 use layercast_core::{Message, Step};
@@ -204,7 +204,7 @@ impl Kind for SteepestStep {
         );
         let warmer = q.water.warms();
         let speed = Line::new(
-            Message::new("ask-5-label").message("loses", loses(warmer)),
+            Message::new("ask-6-label").message("loses", loses(warmer)),
             vec![Field::number(
                 "rate",
                 Message::new("ask-5-name"),
@@ -223,7 +223,7 @@ impl Kind for SteepestStep {
             lead: lead.into_iter().collect(),
             parts: if speed_too { vec![vec![place], vec![speed]] } else { vec![vec![place]] },
             notes: vec![if speed_too {
-                Message::new("ask-6-note").message("lost", lost(warmer))
+                Message::new("ask-6-note").message("strip", strip(warmer))
             } else {
                 Message::new("ask-6-note-no-speed")
             }],

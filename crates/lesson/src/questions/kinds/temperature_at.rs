@@ -57,10 +57,12 @@ fn margin(water: &Water, depth_m: f64) -> f64 {
 
 /// Mean slope of the steps that meet at a depth, without its sign, °C per metre.
 fn slope(water: &Water, depth_m: f64) -> f64 {
-    let meets = |a: f64| (a - depth_m).abs() < 1e-6;
-    let steps = water.steps().iter().filter(|s| meets(s.top_m) || meets(s.bottom_m));
-    let (sum, n) = steps.fold((0.0, 0.0), |(sum, n), s| (sum + s.cooling_c_per_m, n + 1.0));
-    if n > 0.0 { (sum / n).abs() } else { 0.0 }
+    let steps = water.steps();
+    let below = steps.partition_point(|s| s.top_m < depth_m - 1e-6);
+    let met = [below.checked_sub(1).and_then(|above| steps.get(above)), steps.get(below)];
+    let (sum, n) =
+        met.into_iter().flatten().fold((0.0, 0.0), |(sum, n), s| (sum + s.cooling_c_per_m, n + 1.0));
+    if n > 0.0 { f64::abs(sum / n) } else { 0.0 }
 }
 
 impl Kind for TemperatureAt {
