@@ -100,7 +100,13 @@ const MAX_TEXT: usize = 200;
 ///
 /// `None` when the text holds anything but one number and at most one unit.
 pub(crate) fn cell_number(text: &str, decimal: Option<Decimal>) -> Option<Number> {
-    if text.len() > MAX_TEXT || !text.chars().any(is_digit) {
+    if text.len() > MAX_TEXT {
+        return None;
+    }
+    if let Some(number) = simple(text) {
+        return Some(number);
+    }
+    if !text.chars().any(is_digit) {
         return None;
     }
     let text = plain(text);
@@ -108,6 +114,31 @@ pub(crate) fn cell_number(text: &str, decimal: Option<Decimal>) -> Option<Number
     let rest = rest.trim();
     let unit = if rest.is_empty() { None } else { Some(unit_word(rest)?) };
     Some(Number { unit, ..scanned })
+}
+
+/// The common case without detours: a sign, up to 15 digits, at most one point with one, two or four digits after it.
+fn simple(text: &str) -> Option<Number> {
+    let (negative, digits) = match text.strip_prefix('-') {
+        Some(rest) => (true, rest),
+        None => (false, text),
+    };
+    let (whole, fraction) = match digits.split_once('.') {
+        Some((whole, fraction)) => (whole, Some(fraction)),
+        None => (digits, None),
+    };
+    let only_digits = |text: &str| !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_digit());
+    let sane = digits.len() <= 15 && only_digits(whole) && fraction.is_none_or(only_digits);
+    if !sane || fraction.is_some_and(|fraction| fraction.len() == 3) {
+        return None;
+    }
+    let value: f64 = digits.parse().ok()?;
+    Some(Number {
+        value: if negative { -value } else { value },
+        decimals: fraction.map_or(0, |fraction| u8::try_from(fraction.len()).unwrap_or(12).min(12)),
+        unit: None,
+        sign: fraction.map(|_| Decimal::Point),
+        could_be_thousands: false,
+    })
 }
 
 /// Text with every digit, sign and space that looks like one of ours made into ours, and invisible signs removed.
@@ -363,6 +394,29 @@ mod tests {
             assert_eq!(quantity(text), None, "{text}");
         }
         assert_eq!(quantity(&"9".repeat(500)), None);
+    }
+
+    #[test]
+    fn the_common_case_is_the_general_one() {
+        for text in [
+            "0",
+            "-0.5",
+            "18.4",
+            "007",
+            "-12",
+            "18.45",
+            "1.2345",
+            "123456789012345",
+            "1.5e3",
+            "",
+            "-",
+            "1.",
+            ".5",
+        ] {
+            let general = scan(text, None).filter(|(_, rest)| rest.is_empty()).map(|(number, _)| number);
+            assert!(simple(text).is_none_or(|number| Some(number) == general), "{text}");
+            assert_eq!(cell_number(text, None), general, "{text}");
+        }
     }
 
     #[test]

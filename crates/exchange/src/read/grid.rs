@@ -113,7 +113,7 @@ fn has_inner_commas(grid: &Grid<'_>) -> bool {
     2 * inner > all
 }
 
-/// Sum over the rows with two numbers or more of the share of cells that are numbers or say "no reading".
+/// Sum over the rows with two numbers or more (with one, little) of the share of cells that are numbers or say "no reading".
 fn score(grid: &Grid<'_>) -> f64 {
     (0..grid.len())
         .map(|row| {
@@ -121,11 +121,11 @@ fn score(grid: &Grid<'_>) -> f64 {
             let filled = cells.iter().filter(|cell| !cell.is_empty()).count();
             let numbers = cells.iter().filter(|cell| cell_number(cell, None).is_some()).count();
             let absent = cells.iter().filter(|cell| !cell.is_empty() && missing(cell).is_some()).count();
-            // One number beside a cell that says "no reading" is a row too.
-            if numbers >= 2 || (numbers == 1 && absent >= 1) {
-                (numbers as f64 + absent as f64) / filled as f64
-            } else {
-                0.0
+            // One number beside a cell that says "no reading" is a row too; beside text it is a hint at best.
+            match (numbers, absent) {
+                (2.., _) | (1, 1..) => (numbers + absent) as f64 / filled as f64,
+                (1, 0) if filled > 1 => 0.1 / filled as f64,
+                _ => 0.0,
             }
         })
         .sum()

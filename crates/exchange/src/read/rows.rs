@@ -151,6 +151,14 @@ fn kind_of(cells: &[std::borrow::Cow<'_, str>], before_readings: bool) -> RowKin
     let mut filled = cells.iter().filter(|cell| !cell.is_empty());
     let Some(first) = filled.next() else { return RowKind::Blank };
     let count = 1 + filled.count();
+    if count == 1 && cell_number(first, None).is_none() {
+        // Text alone in its row: a title, a note, a line that names the way; a unit or a dash at most.
+        return match (unit_word(first).is_some(), missing(first).is_some()) {
+            (true, _) if before_readings => RowKind::Units,
+            (_, true) => RowKind::Blank,
+            _ => RowKind::Title,
+        };
+    }
     let numbers = cells.iter().filter(|cell| cell_number(cell, None).is_some()).count();
     if cell_number(first, None).is_none()
         && count > 1

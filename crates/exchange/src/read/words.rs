@@ -431,6 +431,9 @@ pub(super) fn is_total(text: &str) -> bool {
 
 /// The way a cell or a line of its own names: "Down", "coming up", "Bajada", "↑".
 pub(super) fn way(text: &str) -> Option<LegDoc> {
+    if text.len() > 80 {
+        return None;
+    }
     let tokens = tokens(text);
     if tokens.len() > 4 {
         return None;
