@@ -1,4 +1,6 @@
 //! What a picture promises whatever is in it: pixels stand for values, the cover holds no answer, nothing breaks it.
+//!
+//! Long because each promise of the picture has its own test.
 
 #![allow(clippy::expect_used)]
 

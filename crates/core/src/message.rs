@@ -68,7 +68,7 @@ mod tests {
 
     #[test]
     fn arguments_keep_their_names_and_order() {
-        let inner = Message::new("column-depth");
+        let inner = Message::new("inner");
         let message = Message::new("example")
             .number("depth", 3.75, 2)
             .count("rows", 20)

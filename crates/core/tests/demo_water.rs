@@ -1,5 +1,7 @@
 //! The invented waters of the demonstration, each with what the rules were found to say when they were worked out a
 //! second time in another language. No check from outside: the water and the numbers are ours.
+//!
+//! Long because most of it is readings.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
 mod common;

@@ -1,5 +1,7 @@
 //! Laws every rule keeps: what must not change when the depths are shifted, an offset is added, readings are shuffled or
 //! repeated, the scale is changed or a reading is put in on the line; and no input, however wild, may break anything.
+//!
+//! Long because each rule has its own laws.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
 mod common;

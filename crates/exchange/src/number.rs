@@ -1,4 +1,6 @@
 //! Numbers as people write them: either decimal sign, any minus, spaces, units, a range.
+//!
+//! Long because its table of spellings stands beside the parser.
 
 use crate::document::{Decimal, Unit};
 use crate::units::{UnitWord, unit_word};

@@ -1,4 +1,6 @@
 //! What the page shows: plain values, words as messages, buttons with their actions. Nothing covered is in here.
+//!
+//! Long because every view that crosses to the page stands here once.
 
 use crate::action::Action;
 use crate::document::{MarkName, Place};

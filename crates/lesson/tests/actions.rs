@@ -1,4 +1,6 @@
 //! Everything a person can do, one named case each; and what undo brings back.
+//!
+//! Long because every action is tested by name.
 
 mod support;
 

@@ -21,7 +21,6 @@ page-readings-depth = Depth, m
 page-readings-down = Down, °C
 page-readings-up = Up, °C
 page-readings-mean = Mean, °C
-page-readings-one = Temperature, °C
 page-readings-per-metre = °C per metre
 page-readings-covered = °C per metre is one more column here after the check.
 

@@ -21,7 +21,6 @@ page-readings-depth = Prof., m
 page-readings-down = Al bajar, °C
 page-readings-up = Al subir, °C
 page-readings-mean = Media, °C
-page-readings-one = Temperatura, °C
 page-readings-per-metre = °C por metro
 page-readings-covered = °C por metro es una columna más aquí después de comprobar.
 

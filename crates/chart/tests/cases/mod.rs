@@ -1,4 +1,6 @@
 //! Pictures to draw in tests: every kind of water, every state of the work.
+//!
+//! Long because every picture that is stored is set up here.
 
 // Each test binary uses a part of it.
 #![allow(dead_code, clippy::expect_used)]

@@ -1,6 +1,8 @@
 //! The words of tables: what a head says, how a missing cell, a total or the way of the probe is written.
 //!
 //! English and Spanish in full, the commonest German and French ones beside them.
+//!
+//! Long because it is a list of words in four languages.
 
 use crate::document::LegDoc;
 use crate::units::{UnitWord, unit_word};
