@@ -54,7 +54,7 @@ function sizes() {
   line("whole page, packed as a server would send it", kb(gzipSync(html, { level: 9 }).length));
 }
 
-/** A new tab with the probe in it. */
+/** A new tab with the probe in it. Each measurement has a context, and so a store, of its own. */
 async function tab(context, throttle = 1) {
   const inner = await context.newPage();
   const page = new Page(inner);
@@ -66,8 +66,10 @@ async function tab(context, throttle = 1) {
 
 /** From a table to its analysis, in a page that is open. */
 async function analyses() {
-  const page = await tab(browser.inner);
+  const context = await browser.inner.createBrowserContext();
+  const page = await tab(context);
   await page.go();
+  await page.sees("#log-empty", "");
   const measured = await page.run(
     async (table, pastes, warm_ups) => {
       const rows = table.split("\n").map((row) => row.split("\t"));
@@ -105,13 +107,15 @@ async function analyses() {
   pair("table to analysis (act and look)", measured.analysis, "JSON written and read, the same table", measured.json);
   line("the paste and all it changes on the page", spread(measured.handled, " ms"));
   line("from the paste until it is painted", spread(measured.painted, " ms"));
-  await page.close();
+  await context.close();
 }
 
 /** A mark dragged by the pointer, in turns with the same drawing by hand on the same canvas. */
 async function redraws() {
-  const page = await tab(browser.inner);
+  const context = await browser.inner.createBrowserContext();
+  const page = await tab(context);
   await page.go();
+  await page.sees("#log-empty", "");
   await page.paste(TABLE);
   await page.sees("#log-understood", "20");
   await steps.to_profile(page);
@@ -126,16 +130,18 @@ async function redraws() {
   await page.inner.emulateCPUThrottling(4);
   /** Drags to one side or the other and gives what the redraw took. */
   const drag = async (turn) => {
-    const redraw = page.run(() => bench.next_redraw());
+    await page.run(() => {
+      bench.redraw = bench.next_redraw();
+    });
     await mouse.move(grip.x, grip.y + (turn % 2 ? -1 : 1) * (14 + (turn % 5)));
-    const took = await redraw;
+    const took = await page.run(() => bench.redraw);
     if (took === null) throw new Error("dragging drew nothing");
     return took;
   };
   await drag(0);
   await page.run(() => bench.record());
   await drag(1);
-  const hand = by_hand(await page.run(() => bench.stop()));
+  const hand = written_down(await page.run(() => bench.stop()));
   await page.inner.evaluate(`bench.hand = ${hand.source}`);
   const ours = [];
   const theirs = [];
@@ -160,14 +166,14 @@ async function redraws() {
     const ms = ours.map(({ calls }) => calls.filter(([called]) => called === name).reduce((sum, call) => sum + call[1], 0));
     line(`of our script: ${name}`, spread(ms, " ms"));
   }
-  await page.close();
+  await context.close();
 }
 
 /** From navigation to the first picture of one's own readings, beside a bare page with the same module and lines. */
 async function openings() {
   const hand = await first_picture();
   const bare = pathToFileURL(write_bare(hand)).href;
-  console.log(`\n4. First profile of one's own data, from navigation (aim: at most 1.5 times the bare page); ${OPENINGS} pairs`);
+  console.log(`\n4. First profile of one's own data, from navigation (aim: at most 1.5 times the bare page); ${OPENINGS} pairs, ${hand.calls} calls by hand`);
   for (const throttle of [1, 4]) {
     const ours = [];
     const theirs = [];
@@ -211,10 +217,10 @@ async function bare_opening(address, throttle) {
 
 /** What our page draws first of the table, as calls by hand. */
 async function first_picture() {
-  const page = await tab(browser.inner);
+  const context = await browser.inner.createBrowserContext();
+  const page = await tab(context);
   await page.go();
-  const empty = await page.run(() => !document.getElementById("log-empty").hidden);
-  if (!empty) throw new Error("the page did not open empty");
+  await page.sees("#log-empty", "");
   const list = await page.run(async (table) => {
     const redraw = bench.next_redraw();
     bench.record();
@@ -222,7 +228,14 @@ async function first_picture() {
     await redraw;
     return bench.stop();
   }, TABLE);
-  await page.close();
+  await context.close();
+  return written_down(list);
+}
+
+/** A recorded picture by hand; one without lines would make anything look slow. */
+function written_down(list) {
+  const lines = list.filter(([, name]) => name === "stroke" || name === "fill" || name === "fillText").length;
+  if (lines < 50) throw new Error(`only ${lines} lines, areas and words were recorded of a picture`);
   return by_hand(list);
 }
 

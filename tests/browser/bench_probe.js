@@ -71,7 +71,9 @@ export function probe() {
       const script = clock() - from;
       const calls = bench.calls.slice(before);
       if (calls.some(([name]) => name === "draw")) {
-        bench.after_frame((at) => bench.on_redraw({ script, frame: at - from, calls, at }));
+        // Whoever listens now: one who comes between drawing and painting waits for the next.
+        const tell = bench.on_redraw;
+        bench.after_frame((at) => tell({ script, frame: at - from, calls, at }));
       }
     });
 
@@ -91,8 +93,8 @@ export function probe() {
         later(() => {
           bench.take();
           bench.paste(table);
-          const [act, read] = bench.calls;
-          bench.on_redraw = ({ at }) => resolve({ ms: at, analysis: act[1] + read[1], began: act[0] === "act" });
+          const ms = Object.fromEntries(bench.calls);
+          bench.on_redraw = ({ at }) => resolve({ ms: at, analysis: ms.act + ms.look, began: ms.act + ms.look > 0 });
         }, 0);
       };
     });
