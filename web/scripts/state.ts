@@ -83,22 +83,30 @@ export function dispatch(action: Action): void {
     set_ui({ panel: "other" });
     return;
   }
-  let notebook: string;
-  let look: Look;
-  try {
-    notebook = core.act(before.notebook, action);
-    look = core.look(notebook);
-  } catch (error) {
-    if (error instanceof core.Stopped) return; // said by trouble.ts; the notebook stays as it was
-    throw error;
-  }
+  const after = calculated(before.notebook, action);
+  if (!after) return;
+  const { notebook, look } = after;
   const moved = before.look.place.screen !== look.place.screen;
-  const ui: Ui = { ...before.ui, cursor: kept_cursor(before, look), rule: moved ? null : before.ui.rule };
+  // A stop on the way has been said in the meantime: that notice stays.
+  const ui: Ui = { ...state().ui, cursor: kept_cursor(before, look), rule: moved ? null : before.ui.rule };
   if (moved)
     Object.assign(ui, { panel: before.writable ? "main" : before.ui.panel, menu: null, pasting: false, file: null });
   current = { ...before, notebook, look, ui };
   if (before.writable) keep_action(current.id, look.code, action, notebook);
   show();
+}
+
+/** The notebook after an action and how it looks. When the calculation stops, a fresh instance is asked once more. */
+function calculated(before: string, action: Action): { notebook: string; look: Look } | null {
+  for (let tries = 0; tries < 2; tries += 1) {
+    try {
+      const notebook = core.act(before, action);
+      return { notebook, look: core.look(notebook) };
+    } catch (error) {
+      if (!(error instanceof core.Stopped)) throw error; // a stop is said by trouble.ts; the notebook stays as it was
+    }
+  }
+  return null;
 }
 
 function kept_cursor(before: State, look: Look): number | null {

@@ -186,21 +186,31 @@ function show_row(el: HTMLElement, row: LogRow, s: Readonly<State>): void {
   if (typing !== of_depth) set_value(of_depth, depth);
   of_depth.readOnly = row.entries.length === 0 || !s.writable;
   of_depth.classList.toggle("whole", row.whole);
-  set_attr(of_depth, "aria-label", t("page-log-cell-depth", { depth }));
-  show_cell(of_down, row.down, t(s.look.log.one_column ? "page-log-cell-one" : "page-log-cell-down", { depth }), s);
-  for (const two of el.querySelectorAll<HTMLElement>("[data-two]")) toggle(two, !s.look.log.one_column);
-  if (row.up) show_cell(of_up, row.up, t("page-log-cell-up", { depth }), s);
+  const { one_column } = s.look.log;
+  // The names of the cells change rarely and take longer than all the rest.
+  const named = `${s.ui.lang} ${depth} ${one_column} ${row.down.out} ${row.up?.out}`;
+  const again = el.dataset.named !== named;
+  el.dataset.named = named;
+  if (again) set_attr(of_depth, "aria-label", t("page-log-cell-depth", { depth }));
+  show_cell(of_down, row.down, s);
+  if (again) name_cell(of_down, row.down, t(one_column ? "page-log-cell-one" : "page-log-cell-down", { depth }));
+  for (const two of el.querySelectorAll<HTMLElement>("[data-two]")) toggle(two, !one_column);
+  if (row.up) show_cell(of_up, row.up, s);
+  if (row.up && again) name_cell(of_up, row.up, t("page-log-cell-up", { depth }));
   set_text(part(el, "apart"), row.apart ? num(row.apart) : "");
 }
 
-function show_cell(input: HTMLInputElement, cell: LogCell, name: string, s: Readonly<State>): void {
+function name_cell(input: HTMLInputElement, cell: LogCell, name: string): void {
+  set_attr(input, "aria-label", cell.out ? t("page-log-cell-out", { cell: name }) : name);
+}
+
+function show_cell(input: HTMLInputElement, cell: LogCell, s: Readonly<State>): void {
   const being_typed = typing === input;
   if (!being_typed) set_value(input, cell.num && !half_typed(cell.text) ? num(cell.num) : cell.text);
   input.readOnly = !s.writable;
   const bad = cell.doubt !== null && !being_typed;
   input.parentElement?.classList.toggle("bad", bad);
   input.parentElement?.classList.toggle("out", cell.out && !bad);
-  set_attr(input, "aria-label", cell.out && !bad ? t("page-log-cell-out", { cell: name }) : name);
   set_attr(
     input,
     "aria-describedby",
@@ -236,13 +246,14 @@ function lay(): void {
   );
   trs.forEach((tr, index) => {
     const here = centres[index] ?? 0;
-    const above = index > 0 ? here - (centres[index - 1] ?? here) : row_px;
-    const below = index + 1 < centres.length ? (centres[index + 1] ?? here) - here : above;
-    const up = Math.min(above, 1.6 * row_px) / 2;
-    const down = Math.min(below, 1.6 * row_px) / 2;
-    const top = Math.round(here - up - 0.75);
+    const gaps = [here - (centres[index - 1] ?? -Infinity), (centres[index + 1] ?? Infinity) - here];
+    // As high as the nearer neighbour leaves room for, the depth in its middle; the last one ends with the sheet.
+    const half = Math.min(...gaps, 1.6 * row_px) / 2;
+    const top = Math.round(here - half - 0.75);
+    const bottom = Math.min(Math.round(here + half - 0.75) + 1, height);
     tr.style.setProperty("top", `${top}px`);
-    tr.style.setProperty("height", `${Math.round(here + down - 0.75) - top + 1}px`);
+    tr.style.setProperty("height", `${bottom - top}px`);
+    if (index === 0) cells.style.setProperty("--half", `${half}px`);
   });
 }
 
