@@ -71,8 +71,8 @@ log-doubt-too-warm = You have <cell>{ $written }</cell>. Lake water is never { $
 log-doubt-too-warm-converted = You have <cell>{ $written }</cell>, which is { $temp } °C. Lake water is never that warm. { $ask }
 log-doubt-too-cold = You have <cell>{ $written }</cell>. Lake water is never { $temp } °C: it freezes at 0 °C. { $ask }
 log-doubt-too-cold-converted = You have <cell>{ $written }</cell>, which is { $temp } °C. Lake water is never that cold: it freezes at 0 °C. { $ask }
-log-doubt-very-warm = You have <cell>{ $written }</cell>, that is { $temp } °C. Lake water is hardly ever that warm. { $ask }
-log-doubt-very-cold = You have <cell>{ $written }</cell>, that is { $temp } °C. Water that cold is about to freeze. { $ask }
+log-doubt-very-warm = You have <cell>{ $written }</cell>. Lake water is hardly ever { $temp } °C. { $ask }
+log-doubt-very-cold = You have <cell>{ $written }</cell>. Lake water is hardly ever { $temp } °C: it freezes at 0 °C. { $ask }
 log-ask-point-lost = Did the point get lost?
 log-ask-what-was-it = What did the probe show?
 log-doubt-spike = You have <cell>{ $written }</cell>. The readings next to it on the same way are <b>{ $above }</b> and <b>{ $below }</b>, so this one sticks out.
@@ -145,6 +145,7 @@ log-pending-head =
         [one] One row. The heads are ours: set them right if they are not. Line numbers are those of what you pasted.
        *[other] { $rows } rows. The heads are ours: set them right if they are not. Line numbers are those of what you pasted.
     }
+log-nothing-taken = Nothing was taken from it. What was in this notebook before is untouched.
 log-skipped-title = a title, not a reading
 log-skipped-head = heads of the columns
 log-skipped-units = units

@@ -71,8 +71,8 @@ log-doubt-too-warm = Tienes <cell>{ $written }</cell>. El agua de un lago nunca 
 log-doubt-too-warm-converted = Tienes <cell>{ $written }</cell>, es decir, { $temp } °C. El agua de un lago nunca está tan caliente. { $ask }
 log-doubt-too-cold = Tienes <cell>{ $written }</cell>. El agua de un lago nunca está a { $temp } °C: se congela a 0 °C. { $ask }
 log-doubt-too-cold-converted = Tienes <cell>{ $written }</cell>, es decir, { $temp } °C. El agua de un lago nunca está tan fría: se congela a 0 °C. { $ask }
-log-doubt-very-warm = Tienes <cell>{ $written }</cell>, es decir, { $temp } °C. El agua de un lago casi nunca está tan caliente. { $ask }
-log-doubt-very-cold = Tienes <cell>{ $written }</cell>, es decir, { $temp } °C. Un agua tan fría está a punto de congelarse. { $ask }
+log-doubt-very-warm = Tienes <cell>{ $written }</cell>. El agua de un lago casi nunca está a { $temp } °C. { $ask }
+log-doubt-very-cold = Tienes <cell>{ $written }</cell>. El agua de un lago casi nunca está a { $temp } °C: se congela a 0 °C. { $ask }
 log-ask-point-lost = ¿Se perdió la coma?
 log-ask-what-was-it = ¿Qué marcaba la sonda?
 log-doubt-spike = Tienes <cell>{ $written }</cell>. Las lecturas de al lado, en el mismo sentido, son <b>{ $above }</b> y <b>{ $below }</b>, así que esta sobresale.
@@ -145,6 +145,7 @@ log-pending-head =
         [one] Una fila. Los encabezados son nuestros: corrígelos si no son así. Los números de línea son los de lo que pegaste.
        *[other] { $rows } filas. Los encabezados son nuestros: corrígelos si no son así. Los números de línea son los de lo que pegaste.
     }
+log-nothing-taken = No se tomó nada de ella. Lo que había antes en este cuaderno sigue como estaba.
 log-skipped-title = un título, no una lectura
 log-skipped-head = encabezados de las columnas
 log-skipped-units = unidades

@@ -1,5 +1,7 @@
 //! What deserves a second look: where, what was written, why it is odd, two or three exact ways out. And what a person
 //! decided, with the way back.
+//!
+//! Long because every kind of doubt has its own sentence and ways out.
 
 use super::{Sight, way};
 use crate::action::Action;
@@ -121,21 +123,25 @@ fn keep(entries: Vec<usize>) -> Way {
     way("log-it-was-like-that", Action::Keep { entries })
 }
 
-/// "Make it 17.7".
-fn make_temp(sight: &Sight, entry: usize, value_c: f64) -> Way {
-    let decimals = reading_decimals(sight.notebook.cast.digit_c).max(if sight.notebook.cast.digit_c <= 0.0 {
-        temp_decimals(value_c)
-    } else {
-        0
-    });
+/// "Make it 17.7"; `None` for what lake water can hardly be either.
+fn make_temp(sight: &Sight, entry: usize, value_c: f64) -> Option<Way> {
+    if !(0.0..=32.0).contains(&value_c) {
+        return None;
+    }
+    let digit_c = sight.notebook.cast.digit_c;
+    let read_to = reading_decimals(digit_c);
+    // A value that has more decimals than the readings is shown with them, unless it comes from °F.
+    let exact =
+        [read_to, 2, 3].into_iter().find(|decimals| (rounded(value_c, *decimals) - value_c).abs() < 1e-9);
+    let decimals = exact.unwrap_or(read_to);
     let places = usize::from(decimals);
-    let text = format!("{:.places$}", rounded(value_c, decimals));
-    Way {
-        label: Message::new("log-make-it").number("value", rounded(value_c, decimals), decimals).into(),
-        action: Action::MakeTemp { entry, value_c, text },
+    let shown = rounded(value_c, decimals);
+    Some(Way {
+        label: Message::new("log-make-it").number("value", shown, decimals).into(),
+        action: Action::MakeTemp { entry, value_c, text: format!("{shown:.places$}") },
         main: false,
         waits: None,
-    }
+    })
 }
 
 fn block(sight: &Sight, entries: Vec<usize>, place: Message, text: Message, ways: Vec<Way>) -> Block {
@@ -201,7 +207,8 @@ fn range_block(sight: &Sight, i: usize, point_lost_c: Option<f64>, flag: Flag) -
         (_, false, _) => Message::new("log-doubt-very-warm"),
         (_, true, _) => Message::new("log-doubt-very-cold"),
     };
-    let ask = if point_lost_c.is_some() {
+    let meant = point_lost_c.and_then(|meant_c| make_temp(sight, i, meant_c));
+    let ask = if meant.is_some() {
         Message::new("log-ask-point-lost")
     } else {
         Message::new("log-ask-what-was-it")
@@ -209,7 +216,7 @@ fn range_block(sight: &Sight, i: usize, point_lost_c: Option<f64>, flag: Flag) -
     let whole = temp_c.fract().abs() < 1e-9;
     let decimals = if whole { 0 } else { temp_decimals(temp_c) };
     let text = message.text("written", written).number("temp", rounded(temp_c, decimals), decimals);
-    let mut ways: Vec<Way> = point_lost_c.map(|meant_c| make_temp(sight, i, meant_c)).into_iter().collect();
+    let mut ways: Vec<Way> = meant.into_iter().collect();
     ways.push(leave_out(vec![i]));
     // What no lake water can be is never used, whatever is decided.
     if flag != Flag::Fail {
@@ -226,7 +233,7 @@ fn spike_block(sight: &Sight, i: usize, neighbours_c: (f64, f64), meant_c: Optio
         .text("written", entry.temp.current_text())
         .number("above", neighbours_c.0, decimals)
         .number("below", neighbours_c.1, decimals);
-    let mut ways: Vec<Way> = meant_c.map(|meant_c| make_temp(sight, i, meant_c)).into_iter().collect();
+    let mut ways: Vec<Way> = meant_c.and_then(|meant_c| make_temp(sight, i, meant_c)).into_iter().collect();
     ways.push(leave_out(vec![i]));
     ways.push(keep(vec![i]));
     Some(block(sight, vec![i], place(entry), text, ways))

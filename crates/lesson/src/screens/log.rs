@@ -84,6 +84,15 @@ fn title(
     }
 }
 
+/// Notices that the doubts and the choice of a way say themselves, and say anew when something is settled.
+const SAID_ELSEWHERE: [&str; 5] = [
+    "read-doubt",
+    "read-doubt-meant",
+    "read-notice-more-doubts",
+    "read-notice-outside",
+    "read-notice-way-open",
+];
+
 /// "Read 20 rows …" and the reader's notices. Only while Log is in sight: the table is read again for them.
 fn as_read(sight: &Sight) -> (Option<Said>, Vec<Said>) {
     let source = sight.notebook.cast.source.as_ref().filter(|source| !source.text.is_empty());
@@ -91,7 +100,8 @@ fn as_read(sight: &Sight) -> (Option<Said>, Vec<Said>) {
         return (None, Vec::new());
     };
     let read = tables::read(source);
-    (read.understood.map(Into::into), read.messages.into_iter().map(Into::into).collect())
+    let notices = read.messages.into_iter().filter(|notice| !SAID_ELSEWHERE.contains(&notice.id));
+    (read.understood.map(Into::into), notices.map(Into::into).collect())
 }
 
 fn undo(sight: &Sight) -> Option<Way> {

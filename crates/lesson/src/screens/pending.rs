@@ -28,7 +28,10 @@ pub fn view(sight: &Sight) -> Option<PendingView> {
     use_table.main = true;
     use_table.waits = if tables::is_clear(&read) { None } else { Some(Message::new("log-use-waits").into()) };
     Some(PendingView {
-        head: Message::new("log-pending-head").count("rows", readings(&read)).into(),
+        head: match read.outcome {
+            Outcome::Error => Message::new("log-nothing-taken").into(),
+            _ => Message::new("log-pending-head").count("rows", readings(&read)).into(),
+        },
         columns: read.columns.iter().take(SHOWN_CELLS).map(column).collect(),
         rows: read.rows.iter().take(SHOWN_ROWS).map(row).collect(),
         more: more(&read),
