@@ -1,5 +1,7 @@
 //! Any actions in any order on any notebook: never a panic, nothing typed is lost, and the file is what the page has.
 
+#![allow(clippy::unwrap_used, reason = "a test")]
+
 mod support;
 
 use layercast_exchange::document::{LegChoice, LegDoc, Role, Unit};

@@ -1,4 +1,5 @@
 //! Notebooks of the invented waters, and the page's words for what they show.
+#![allow(clippy::unwrap_used, clippy::panic, reason = "helpers of tests")]
 #![allow(dead_code, reason = "each test uses its part")]
 
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
