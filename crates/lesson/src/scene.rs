@@ -52,7 +52,7 @@ pub enum SceneMiddle {
     None,
     /// The rules' column, covered or found by `shown`.
     Rules,
-    /// Means (kinds 4, 5, 6, 9+10).
+    /// Means (kinds 4, 5, 6, 9+10, 101, 103, 104, 105): they stand in the readings' table of every screen.
     Means,
     /// Empty space (kinds 1, 7, 8, 13).
     Empty,
@@ -143,7 +143,7 @@ pub fn scene(notebook: &Notebook, prepared: &Prepared, screen: Screen) -> Scene 
         from_to_m,
         middle: match (screen, kind) {
             (Screen::Log, _) => SceneMiddle::None,
-            (_, Some(4 | 5 | 6 | 9)) => SceneMiddle::Means,
+            (_, Some(4 | 5 | 6 | 9 | 101 | 103 | 104 | 105)) => SceneMiddle::Means,
             (_, Some(_)) => SceneMiddle::Empty,
             (_, None) => SceneMiddle::Rules,
         },

@@ -123,8 +123,12 @@ profile-rule-warming-step = Rule: the middle of the steepest warming step. From 
 profile-rule-mixed = Rule: the first depth { $drop } °C colder than at { $reference } m.
 profile-rule-mixed-at-least = Rule: the first depth { $drop } °C colder than at { $reference } m. Your cast never gets there, so this depth is “at least”.
 profile-rule-mixed-density = Rule: from top to bottom the density gains less than { $gain } kg per m³. A step of { $drop } °C does not end the layer here, because so near to 4 °C it hardly changes the density.
+profile-rule-mixed-outvoted = Rule: top and bottom are compared over several readings, and by these they hardly differ in density. A step of { $drop } °C in so few of them does not end the layer.
+profile-rule-mixed-warmer = Rule: the first depth { $drop } °C warmer than at { $reference } m.
 profile-rule-mixed-today = Rule: the first depth { $drop } °C colder than at { $reference } m. Here that falls in today’s warm layer.
 profile-rule-deep = Rule: below the last unbroken step that loses at least { $steep } °C per metre.
+profile-rule-deep-main = Rule: below the steep layer across which the density changes most.
+profile-note-cut-off = The cast ends at { $last } m, in the steep part: the thermocline could also lie deeper than this range.
 profile-note-ambiguous = Another step is just as steep, in another place. The upper one counts.
 profile-note-two-places = The range is in two places: between them the water changes more slowly.
 
@@ -181,6 +185,8 @@ profile-mixed-no-step = No step comes near { $steep } °C per metre. The water 
 profile-mixed-below = No step reaches { $steep } °C per metre, and top and bottom hardly differ in density. The water is mixed.
 profile-mixed-chance = A step reaches { $gradient } °C per metre, but top and bottom are alike: readings like yours make such a step by chance. The water is mixed.
 profile-mixed-by-density = A step reaches { $gradient } °C per metre, but in water this cold the density hardly differs. A wind can mix it, so by the rules it is mixed.
+profile-mixed-last-reading = One step reaches { $gradient } °C per metre, but only the last reading shows it. Read more marks there before you call it a layer.
+profile-mixed-few-readings = One step reaches { $gradient } °C per metre, but too few readings show it. Read more marks there before you call it a layer.
 profile-mixed-thermocline = You set one at <mine>{ $mine } m</mine>. The steepest step of all is { $gradient } °C per metre, and the density hardly changes.
 profile-mixed-deep = You set one at <mine>{ $mine } m</mine>. The water there is hardly denser than above it.
 profile-steepest-chance = { $range }. Readings like yours make a step like that by chance: they can tell steps apart from { $from } °C per metre on.
@@ -188,8 +194,8 @@ profile-steepest-real = { $range }. That is more than chance, since your reading
 
 ## Under ice
 
-profile-ice-title = Colder on top, under the ice
-profile-ice-lead = From { $top } °C at the top the water warms to { $bottom } °C. Water is densest near 4 °C, so the warmer water lies below, and stays there.
+profile-ice-title = Colder on top, as under ice
+profile-ice-lead = From { $top } °C at the top the water warms to { $bottom } °C. Water is densest near 4 °C, so the warmer water lies below and can stay there.
 profile-densing-higher = From { $range }. Higher up than the fastest warming: near 4 °C a degree hardly changes the density.
 profile-densing-step = From { $range }.
 profile-ice-note = Those rules are for water that is warm on top. Depth counts from the water level in the hole.
@@ -204,7 +210,7 @@ profile-ice-other-marks =
 profile-unstable-title = Heavier water on top
 profile-unstable-colder = Down to { $bottom } m the water is { $above } °C, below it { $below } °C. Colder water is heavier here and sinks, so this does not last.
 profile-unstable-warmer = Down to { $bottom } m the water is { $above } °C, below it { $below } °C. So near to 0 °C the warmer water is the heavier one and sinks, so this does not last.
-profile-unstable-either = Either something went wrong with these readings, or you caught the lake in the act of cooling. Layers are not marked until that is clear. “It was like that” keeps every reading.
+profile-unstable-either = Either something went wrong with these readings, or you caught the lake in the act of cooling, or the water below is saltier, and salt makes it heavier. Layers are not marked until that is clear. “It was like that” keeps every reading.
 profile-unstable-kept = You said that it was like that: you caught the lake in the act of turning over. Layers are not marked while it does.
 
 ## Today's warm layer only

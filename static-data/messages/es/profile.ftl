@@ -123,8 +123,12 @@ profile-rule-warming-step = Regla: el centro del tramo que más se calienta. El 
 profile-rule-mixed = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m.
 profile-rule-mixed-at-least = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m. Tu medición no llega a eso, por eso es «al menos».
 profile-rule-mixed-density = Regla: de arriba abajo la densidad gana menos de { $gain } kg por m³. Un cambio de { $drop } °C no acaba aquí la capa, porque tan cerca de 4 °C apenas cambia la densidad.
+profile-rule-mixed-outvoted = Regla: arriba y abajo se comparan con varias lecturas, y según estas la densidad apenas difiere. Un cambio de { $drop } °C en tan pocas no acaba la capa.
+profile-rule-mixed-warmer = Regla: la primera profundidad { $drop } °C más cálida que a { $reference } m.
 profile-rule-mixed-today = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m. Aquí cae en la capa cálida de hoy.
 profile-rule-deep = Regla: bajo el último tramo seguido que pierde al menos { $steep } °C por metro.
+profile-rule-deep-main = Regla: bajo la capa brusca en la que más cambia la densidad.
+profile-note-cut-off = La medición acaba a { $last } m, en la parte brusca: la termoclina también podría estar más abajo de este margen.
 profile-note-ambiguous = Hay otro tramo igual de brusco en otro lugar. Cuenta el de arriba.
 profile-note-two-places = El margen está en dos lugares: entre ellos el agua cambia más despacio.
 
@@ -181,6 +185,8 @@ profile-mixed-no-step = Ningún tramo se acerca a { $steep } °C por metro. El 
 profile-mixed-below = Ningún tramo llega a { $steep } °C por metro, y arriba y abajo la densidad apenas difiere. El agua está mezclada.
 profile-mixed-chance = Un tramo llega a { $gradient } °C por metro, pero arriba y abajo el agua es igual: lecturas como las tuyas dan un tramo así por azar. El agua está mezclada.
 profile-mixed-by-density = Un tramo llega a { $gradient } °C por metro, pero en agua tan fría la densidad apenas difiere. El viento puede mezclarla; según las reglas, está mezclada.
+profile-mixed-last-reading = Un tramo llega a { $gradient } °C por metro, pero solo lo muestra la última lectura. Lee más marcas allí antes de llamarlo capa.
+profile-mixed-few-readings = Un tramo llega a { $gradient } °C por metro, pero muy pocas lecturas lo muestran. Lee más marcas allí antes de llamarlo capa.
 profile-mixed-thermocline = Pusiste una a <mine>{ $mine } m</mine>. El tramo más brusco de todos es de { $gradient } °C por metro, y la densidad apenas cambia.
 profile-mixed-deep = Pusiste una a <mine>{ $mine } m</mine>. Allí el agua apenas es más densa que encima.
 profile-steepest-chance = El tramo va { $range }. Lecturas como las tuyas dan un tramo así por azar: distinguen tramos a partir de { $from } °C por metro.
@@ -188,8 +194,8 @@ profile-steepest-real = El tramo va { $range }. Es más que azar, pues tus lectu
 
 ## Bajo el hielo
 
-profile-ice-title = Más fría arriba, bajo el hielo
-profile-ice-lead = Desde { $top } °C arriba, el agua se calienta hasta { $bottom } °C. El agua es más densa cerca de 4 °C, así que la más cálida está debajo, y allí se queda.
+profile-ice-title = Más fría arriba, como bajo el hielo
+profile-ice-lead = Desde { $top } °C arriba, el agua se calienta hasta { $bottom } °C. El agua es más densa cerca de 4 °C, así que la más cálida está debajo y allí puede quedarse.
 profile-densing-higher = El tramo va { $range }. Está por encima de donde más se calienta: cerca de 4 °C un grado apenas cambia la densidad.
 profile-densing-step = El tramo va { $range }.
 profile-ice-note = Esas reglas son para agua que está cálida arriba. La profundidad se cuenta desde el nivel del agua en el agujero.
@@ -204,7 +210,7 @@ profile-ice-other-marks =
 profile-unstable-title = Agua más pesada arriba
 profile-unstable-colder = Hasta { $bottom } m el agua está a { $above } °C; debajo, a { $below } °C. Aquí el agua más fría pesa más y se hunde, así que esto no dura.
 profile-unstable-warmer = Hasta { $bottom } m el agua está a { $above } °C; debajo, a { $below } °C. Tan cerca de 0 °C, el agua más cálida pesa más y se hunde, así que esto no dura.
-profile-unstable-either = O algo salió mal con estas lecturas, o sorprendiste al lago mientras se enfriaba. Hasta que esté claro no se marcan capas. «Era así» conserva todas las lecturas.
+profile-unstable-either = O algo salió mal con estas lecturas, o sorprendiste al lago mientras se enfriaba, o el agua de abajo es más salada, y la sal la hace más pesada. Hasta que esté claro no se marcan capas. «Era así» conserva todas las lecturas.
 profile-unstable-kept = Dijiste que era así: sorprendiste al lago mientras se removía. Entretanto no se marcan capas.
 
 ## Solo la capa cálida de hoy

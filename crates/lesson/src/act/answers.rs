@@ -177,6 +177,9 @@ pub fn answer_again(notebook: &mut Notebook, question: usize) {
         return;
     }
     if let Some(answer) = hand.answer_mut(notebook) {
-        answer.again = true;
+        if !answer.again {
+            answer.again = true;
+            answer.draft.clear();
+        }
     }
 }

@@ -1,5 +1,6 @@
 //! Layered water: thermocline, mixed layer, deep layer; also weak, two layers, cut off, and what cannot be told.
 
+use super::other::{cold_and_alike, steepest};
 use super::{Sight, found, item, thickness, worded};
 use crate::document::MarkName;
 use crate::numbers::{Range, WithNum, computed, mark, middle, rounded, temp_decimals};
@@ -101,6 +102,11 @@ fn thermocline(sight: &Sight, told: &Thermocline, is_main: bool) -> FoundItem {
     if !told.in_one_piece {
         notes.push(Message::new("profile-note-two-places"));
     }
+    let last_m = sight.context.analysis.profile.last().map_or(f64::MAX, |level| level.depth_m);
+    let cut_off = sight.context.analysis.metalimnion.as_ref().is_some_and(|found| found.cut_off);
+    if cut_off && told.span_bottom_m >= last_m - 1e-9 {
+        notes.push(Message::new("profile-note-cut-off").depth("last", last_m));
+    }
     let name = if weak { "profile-weak-thermocline" } else { "profile-thermocline" };
     item(name, middle(told.value_m), beside_range(sight, MarkName::Thermocline, &range, look, refused), notes)
 }
@@ -177,18 +183,22 @@ pub fn mixed_layer(sight: &Sight) -> Option<FoundItem> {
             beside_at_least(sight, *at_least_m),
             vec![match reaches_drop(sight, reference_m, drop_c) {
                 false => rule(Message::new("profile-rule-mixed-at-least")),
-                true => {
+                true if steepest(&analysis.steps).is_some_and(|step| cold_and_alike(sight, step)) => {
                     Message::new("profile-rule-mixed-density").temp("drop", drop_c).number("gain", 0.1, 1)
                 }
+                true => Message::new("profile-rule-mixed-outvoted").temp("drop", drop_c),
             }],
         )),
-        (MixedLayer::At { value_m, low_m, high_m, .. }, None) => {
+        (MixedLayer::At { value_m, low_m, high_m, target_c, .. }, None) => {
             let range = Range::of_computed(*low_m, *high_m);
             Some(item(
                 "profile-mixed-layer-to",
                 computed(*value_m),
                 beside_mixed(sight, &range),
-                vec![rule(Message::new("profile-rule-mixed"))],
+                vec![rule(match is_warmer(sight, *target_c) {
+                    true => Message::new("profile-rule-mixed-warmer"),
+                    false => Message::new("profile-rule-mixed"),
+                })],
             ))
         }
         (MixedLayer::At { value_m, low_m, high_m, .. }, Some(season)) => {
@@ -214,6 +224,15 @@ pub fn mixed_layer(sight: &Sight) -> Option<FoundItem> {
             ))
         }
     }
+}
+
+/// The temperature that ends the mixed layer is above that of the water at the top.
+fn is_warmer(sight: &Sight, target_c: f64) -> bool {
+    let method = &sight.context.analysis.method;
+    let levels = &sight.context.analysis.profile;
+    let near = |level: &&layercast_core::Level| level.depth_m <= method.reference_m + 1e-9;
+    let top = levels.iter().rfind(near).or(levels.first());
+    top.is_some_and(|top| target_c > top.temp_c + 1e-9)
 }
 
 /// Somewhere below the reference depth the water is colder or warmer by the rule's step: in water called mixed, where
@@ -276,7 +295,10 @@ fn deep_layer(sight: &Sight, found: &Metalimnion) -> FoundItem {
             "profile-deep-layer-from",
             mark(found.bottom_m),
             beside_range(sight, MarkName::Deep, &range, look, refused),
-            vec![Message::new("profile-rule-deep").steep("steep", steep)],
+            vec![match found.layers > 1 {
+                true => Message::new("profile-rule-deep-main"),
+                false => Message::new("profile-rule-deep").steep("steep", steep),
+            }],
         );
     }
     let beside = match (doc(sight, MarkName::Deep).refused, placed_m(sight, MarkName::Deep)) {

@@ -133,10 +133,20 @@ pub fn mixed(sight: &Sight) -> FoundView {
     };
     let method_steep = analysis.method.steep_c_per_m;
     let gradient = steepest.map_or(0.0, |step| step.cooling_c_per_m.abs());
-    let why = if gradient >= method_steep - 1e-9 && ends_differ_c > believable_c {
+    let cold = steepest.is_some_and(|step| cold_and_alike(sight, step));
+    let alike =
+        ends_differ_c <= believable_c && steepest.is_some_and(|step| is_by_chance(step, believable_c));
+    let why = if gradient >= method_steep - 1e-9 && cold && !alike {
         Message::new("profile-mixed-by-density").number("gradient", rounded(gradient, 1), 1)
-    } else if gradient >= method_steep - 1e-9 {
+    } else if gradient >= method_steep - 1e-9 && alike {
         Message::new("profile-mixed-chance").number("gradient", rounded(gradient, 1), 1)
+    } else if gradient >= method_steep - 1e-9 {
+        let is_last = steepest.is_some_and(|step| step.bottom_m >= last_m - 1e-9);
+        let message = match is_last {
+            true => Message::new("profile-mixed-last-reading"),
+            false => Message::new("profile-mixed-few-readings"),
+        };
+        message.number("gradient", rounded(gradient, 1), 1)
     } else if gradient >= 0.7 * method_steep {
         Message::new("profile-mixed-below").steep("steep", method_steep)
     } else {
@@ -167,19 +177,36 @@ pub fn mixed(sight: &Sight) -> FoundView {
 }
 
 /// The step that cools fastest; where none cools, the one that changes fastest.
-fn steepest(steps: &[Step]) -> Option<&Step> {
+pub fn steepest(steps: &[Step]) -> Option<&Step> {
     let fastest = |of: fn(&Step) -> f64| steps.iter().max_by(|a, b| of(a).total_cmp(&of(b)));
     let cooling = fastest(|step| step.cooling_c_per_m);
     cooling.filter(|step| step.cooling_c_per_m > 0.0).or_else(|| fastest(|step| step.cooling_c_per_m.abs()))
 }
 
+/// Near 4 °C, where a step hardly changes the density: under 0.1 kg/m³ between 0 and 8 °C.
+pub fn cold_and_alike(sight: &Sight, step: &Step) -> bool {
+    let levels = &sight.context.analysis.profile;
+    let within = levels
+        .iter()
+        .filter(|level| level.depth_m >= step.top_m - 1e-9 && level.depth_m <= step.bottom_m + 1e-9);
+    let gain_kg_m3 = (step.densing_kg_m3_per_m * (step.bottom_m - step.top_m)).abs();
+    gain_kg_m3 < 0.1 && within.map(|level| level.temp_c).fold(f64::MIN, f64::max) <= 8.0
+}
+
+/// From here on, °C per metre, two values a step apart can be told apart; upward to the next tenth, as it is shown.
+fn told_apart_from(step: &Step, believable_c: f64) -> f64 {
+    (believable_c / (step.bottom_m - step.top_m) * 10.0 - 1e-6).ceil() / 10.0
+}
+
+fn is_by_chance(step: &Step, believable_c: f64) -> bool {
+    rounded(step.cooling_c_per_m, 1).abs() <= told_apart_from(step, believable_c) + 1e-9
+}
+
 /// How steep the steepest step of mixed water is, and whether that is more than chance.
 fn steepest_step(step: &Step, believable_c: f64) -> FoundItem {
     let gradient = rounded(step.cooling_c_per_m, 1);
-    // From here on two values a step apart can be told apart; shown upward to the next tenth.
-    let from = (believable_c / (step.bottom_m - step.top_m) * 10.0 - 1e-6).ceil() / 10.0;
-    let by_chance = gradient.abs() <= from + 1e-9;
-    let note = match by_chance {
+    let from = told_apart_from(step, believable_c);
+    let note = match is_by_chance(step, believable_c) {
         true => Message::new("profile-steepest-chance"),
         false => Message::new("profile-steepest-real"),
     };
