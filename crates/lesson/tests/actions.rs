@@ -1,6 +1,7 @@
 //! Everything a person can do, one named case each; and what undo brings back.
 //!
 //! Long because every action is tested by name.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
 mod support;
 

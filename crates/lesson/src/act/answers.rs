@@ -176,10 +176,8 @@ pub fn answer_again(notebook: &mut Notebook, question: usize) {
     if !hand.standing(notebook).settled {
         return;
     }
-    if let Some(answer) = hand.answer_mut(notebook) {
-        if !answer.again {
-            answer.again = true;
-            answer.draft.clear();
-        }
+    if let Some(answer) = hand.answer_mut(notebook).filter(|answer| !answer.again) {
+        answer.again = true;
+        answer.draft.clear();
     }
 }
