@@ -91,7 +91,7 @@ page-log-bed-about = La profundidad a la que la cuerda quedó floja.
 page-log-profile = Ver el perfil
 page-log-add = Añadir una fila
 page-log-foot = No se borra nada. Lo que diste queda registrado.
-page-log-foot-doubts = No se borra nada. Una casilla con un signo de pregunta queda apartada hasta que decidas, y lo que diste queda registrado.
+page-log-foot-doubts = No se borra nada. Una casilla con «?» queda apartada hasta que decidas, y lo que diste se conserva.
 
 ## Log: pasting
 page-paste-title = Pegar una tabla
