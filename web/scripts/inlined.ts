@@ -1,14 +1,26 @@
-// What the build puts into the page: the compiled calculation and the messages as data blocks, the fonts in the style sheet.
+// What the build puts into the page: the compiled calculation and the messages as packed data blocks, the fonts in the style sheet.
+
+const texts = new Map<string, string>();
+
+/** Unpacks the message files of every language; before this there are no words. */
+export async function load_messages(): Promise<void> {
+  for (const lang of ["en", "es"]) texts.set(lang, await unpacked(`messages-${lang}`).text());
+}
 
 /** The message files of a language, as one Fluent text. */
 export function messages(lang: "en" | "es"): string {
-  return block(`messages-${lang}`);
+  return texts.get(lang) ?? "";
 }
 
-/** The compiled calculation: base64 of gzip in its block. */
+/** The compiled calculation. */
 export async function wasm_module(): Promise<WebAssembly.Module> {
-  const plain = new Blob([bytes_of(block("wasm").trim())]).stream().pipeThrough(new DecompressionStream("gzip"));
-  return WebAssembly.compile(await new Response(plain).arrayBuffer());
+  return WebAssembly.compile(await unpacked("wasm").arrayBuffer());
+}
+
+/** A data block is base64 of gzip. */
+function unpacked(id: string): Response {
+  const packed = bytes_of(block(id).trim());
+  return new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip")));
 }
 
 /** Weights of the sans that pictures ask for by a family of their own: a canvas is asked for a family, never for a weight. */

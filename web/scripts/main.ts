@@ -5,7 +5,7 @@ import { start_core } from "./core";
 import { by_id } from "./dom";
 import { mount_files } from "./files";
 import { mount_help } from "./help";
-import { load_fonts } from "./inlined";
+import { load_fonts, load_messages } from "./inlined";
 import { mount_notebooks, open_first } from "./notebooks";
 import { mount_log } from "./screens/log";
 import { mount_profile } from "./screens/profile";
@@ -17,6 +17,7 @@ import { mount_trouble } from "./trouble";
 import { apply_view, first_view, mount_view_menu } from "./view_menu";
 
 async function start(): Promise<void> {
+  await load_messages();
   const view = first_view();
   apply_view(view);
   await Promise.all([load_fonts(), start_core(), open_storage()]);
