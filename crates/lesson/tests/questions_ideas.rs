@@ -1,5 +1,7 @@
 //! Every question × every water × every catalogued wrong idea: never taken as right, never named as another idea; and no
 //! right answer refused. What an idea leads to is worked out here from the rows, apart from the code under test.
+//!
+//! Long because every catalogued idea is worked out from the rows.
 
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test stops at what should not be")]
 

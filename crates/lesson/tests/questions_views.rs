@@ -1,4 +1,6 @@
 //! What a question shows: no number of its answer before it is settled, words for everything in both languages.
+//!
+//! Long because every kind is looked at in each of its states.
 
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test stops at what should not be")]
 
