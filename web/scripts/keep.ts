@@ -84,7 +84,8 @@ export function keep_action(id: string, code: string, action: Action, notebook: 
     listener(stored_now(), false);
     return;
   }
-  if (note(id, open.seq, action, () => void write_now())) write_soon();
+  // A journal needs the notebook it belongs to: the first action of a new one writes it whole at once.
+  if (note(id, open.seq, action, () => void write_now()) && open.known) write_soon();
   else void write_now();
 }
 

@@ -25,10 +25,10 @@ import {
   erase_records,
   list_cards,
   read_notebook,
-  read_setting,
+  read_open,
   read_tab,
   write_card,
-  write_setting,
+  write_open,
   write_tab,
 } from "./storage";
 
@@ -63,10 +63,7 @@ export async function open_first(ui: Ui): Promise<void> {
     if (erased) set_ui({ notice: "erased" });
     if (stored.at !== null) refresh_cards();
   });
-  on_wrote((id) => {
-    write_setting("open", id);
-    tell_wrote(id);
-  });
+  on_wrote(tell_wrote);
   on_locks({
     lost: (id) => {
       if (state().id !== id) return;
@@ -83,7 +80,7 @@ export async function open_first(ui: Ui): Promise<void> {
   });
   cards = await list_cards().catch(() => []);
   const of_tab = read_tab();
-  const id = of_tab ?? read_setting("open");
+  const id = of_tab ?? (await read_open());
   const card = cards.find((one) => one.id === id);
   const opened = card && (of_tab !== null || !card.closed) && (await open_kept(card.id, ui));
   if (!opened) open_fresh(new_id(), core.new_notebook(new_code()), ui, 0);
@@ -163,7 +160,7 @@ export function open_table(text: string): Promise<void> {
 function new_group(): Promise<void> {
   return one_at_a_time(async () => {
     await leave(true);
-    write_setting("open", null);
+    await write_open(null);
     open_fresh(new_id(), core.new_notebook(new_code()), plain_ui(), 0);
   });
 }
@@ -171,7 +168,7 @@ function new_group(): Promise<void> {
 function open_card(card: Card): Promise<void> {
   return one_at_a_time(async () => {
     await leave(false);
-    if (await open_kept(card.id, plain_ui())) write_setting("open", card.id);
+    if (await open_kept(card.id, plain_ui())) await write_open(card.id);
     else open_fresh(new_id(), core.new_notebook(new_code()), plain_ui(), 0);
   });
 }
@@ -184,7 +181,7 @@ function erase(): Promise<void> {
     await erase_records(id);
     forget(id);
     let_go();
-    write_setting("open", null);
+    await write_open(null);
     open_fresh(new_id(), core.new_notebook(new_code()), plain_ui(), 0);
   });
 }

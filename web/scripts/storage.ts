@@ -74,6 +74,7 @@ export async function write_notebook(card: Card, kept: Kept, known: boolean): Pr
         missing = (event.target as IDBRequest).result === undefined;
         all.put(JSON.stringify(card), `card:${card.id}`);
         all.put(JSON.stringify(kept), `notebook:${card.id}`);
+        all.put(card.id, "open");
         all.delete(IDBKeyRange.bound(`journal:${card.id}:`, `journal:${card.id}:${order(kept.seq)}`));
       };
       return promisifyRequest(all.transaction);
@@ -82,6 +83,22 @@ export async function write_notebook(card: Card, kept: Kept, known: boolean): Pr
   } catch {
     return "refused";
   }
+}
+
+/** The notebook that was open last; not in localStorage, which a browser that is killed may not have written yet. */
+export async function read_open(): Promise<string | null> {
+  if (!records) return null;
+  const id = await records("readonly", (all) => promisifyRequest<unknown>(all.get("open"))).catch(() => null);
+  return typeof id === "string" ? id : null;
+}
+
+/** Remembers the notebook that is open, or that none is. */
+export async function write_open(id: string | null): Promise<void> {
+  await records?.("readwrite", (all) => {
+    if (id === null) all.delete("open");
+    else all.put(id, "open");
+    return promisifyRequest(all.transaction);
+  }).catch(() => {});
 }
 
 /** Changes the card of a notebook alone. */
@@ -107,7 +124,9 @@ export async function write_line(id: string, seq: number, line: string): Promise
   if (!records) throw new Error("no store");
   await records("readwrite", (all) => {
     all.put(line, `journal:${id}:${order(seq)}`);
-    return promisifyRequest(all.transaction);
+    const written = promisifyRequest(all.transaction);
+    all.transaction.commit(); // without waiting for the answer first: one way less until the key is safe
+    return written;
   });
 }
 
@@ -147,7 +166,7 @@ export function with_local<T>(use: (local: Storage) => T): T | null {
   }
 }
 
-/** A setting of this page (theme, language, text size, the notebook last open). */
+/** A setting of this page (theme, language, text size). */
 export function read_setting(name: string): string | null {
   return with_local((local) => local.getItem(`layercast.${name}`));
 }

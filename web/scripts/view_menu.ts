@@ -23,6 +23,7 @@ export function apply_view(view: { theme: Theme; lang: Lang; text_size: number }
   const root = document.documentElement;
   root.dataset.theme = view.theme;
   root.style.setProperty("--text-size", String(view.text_size / 100));
+  stack_from(view.text_size);
   if (root.lang !== view.lang || !applied) {
     root.lang = view.lang;
     set_language(view.lang);
@@ -32,6 +33,29 @@ export function apply_view(view: { theme: Theme; lang: Lang; text_size: number }
 }
 
 let applied = false;
+
+/** Widths of the style sheets at which the page stacks, as written. */
+const WRITTEN_PX = /(\d+)px/g;
+const as_written = new Map<CSSMediaRule, string>();
+
+/** Larger words need the stacked page in wider windows, as the browser's own zoom does by itself. */
+function stack_from(text_size: number): void {
+  const times = text_size > 100 ? (text_size / 100) * 1.2 : 1;
+  for (const sheet of document.styleSheets) {
+    for (const rule of sheet.cssRules) {
+      if (!(rule instanceof CSSMediaRule) || !/-width/.test(as_written.get(rule) ?? rule.media.mediaText)) continue;
+      const written = as_written.get(rule) ?? rule.media.mediaText;
+      as_written.set(rule, written);
+      rule.media.mediaText = written.replace(WRITTEN_PX, (_, px: string) => `${Math.round(Number(px) * times)}px`);
+    }
+  }
+}
+
+/** Whether the page is stacked: on a phone, or because the words are large for this window. */
+export function is_stacked(): boolean {
+  const times = state().ui.text_size > 100 ? (state().ui.text_size / 100) * 1.2 : 1;
+  return innerWidth <= Math.round(720 * times);
+}
 
 /** Wires the menu. */
 export function mount_view_menu(): void {

@@ -10,6 +10,7 @@ import { open_example, open_made } from "../notebooks";
 import { mount_picture, type Picture } from "../picture";
 import { say, say_into, speak, t, t_into } from "../say";
 import { dispatch, on_show, type State, set_ui, state } from "../state";
+import { is_stacked } from "../view_menu";
 import { show_ways } from "../ways";
 import { focus_cell, focus_entry, is_typing, mount_log_table, on_typing_end, show_log_table } from "./log_table";
 
@@ -155,7 +156,7 @@ function show_log(s: Readonly<State>): void {
   if (shows === "main" && panel) show_main(s, panel);
   if (first) {
     first = false;
-    if (look.empty && s.writable && matchMedia("(min-width: 721px)").matches) focus_cell(0, "down");
+    if (look.empty && s.writable && !is_stacked()) focus_cell(0, "down");
   }
 }
 

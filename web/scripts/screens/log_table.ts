@@ -6,6 +6,7 @@ import { by_id, list, part, set_attr, set_text, set_value, template, toggle } fr
 import { PLACED } from "../picture";
 import { num, t } from "../say";
 import { dispatch, type State, state } from "../state";
+import { is_stacked } from "../view_menu";
 
 /** Columns of cells, left to right. */
 export type Column = "depth" | "down" | "up";
@@ -227,7 +228,7 @@ function half_typed(text: string): boolean {
 function lay(): void {
   const cells = by_id("log-cells");
   const placed = place();
-  const phone = matchMedia("(max-width: 720px)").matches;
+  const phone = is_stacked();
   const row_px = 1.5 * Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
   const height = cells.clientHeight;
   const trs = [...by_id("log-rows").querySelectorAll<HTMLElement>("tr:not(.room)")];
@@ -281,7 +282,7 @@ function scrolled(): void {
   if (rows.length <= WINDOW_ROWS) return;
   const cells = by_id("log-cells");
   const root = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
-  const row_px = (matchMedia("(max-width: 720px)").matches ? 2.75 : 1.5) * root;
+  const row_px = (is_stacked() ? 2.75 : 1.5) * root;
   const top = Math.floor(cells.scrollTop / row_px);
   if (top >= from + 10 && top <= from + WINDOW_ROWS - 40) return;
   const wanted = Math.max(0, top - 25);
