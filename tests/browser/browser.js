@@ -1,6 +1,6 @@
 // A real browser for the tests, Chromium or Firefox by the same few words. The page is opened from its file, as in class.
 
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import path from "node:path";
@@ -39,12 +39,11 @@ export async function start({ profile, language = "en-US", width = 1366, height 
   const own = profile ?? new_profile();
   const viewport = { width, height, deviceScaleFactor: scale, hasTouch: touch, isMobile: touch && NAME === "chromium" };
   const downloads = path.join(own, "downloads");
+  mkdirSync(downloads, { recursive: true });
   const common = {
     headless: true,
     userDataDir: own,
     defaultViewport: viewport,
-    acceptInsecureCerts: false,
-    downloadBehavior: { policy: "allow", downloadPath: downloads },
     protocolTimeout: 120_000,
   };
   const process_of =
@@ -53,13 +52,19 @@ export async function start({ profile, language = "en-US", width = 1366, height 
           ...common,
           browser: "firefox",
           executablePath: process.env.FIREFOX ?? "/usr/bin/firefox-esr",
-          // Without the first, all local files would share one store, as they do in no real Firefox.
-          extraPrefsFirefox: { "security.fileuri.strict_origin_policy": true, "intl.accept_languages": `${language}, en` },
+          extraPrefsFirefox: {
+            // Without it all local files would share one store, as they do in no real Firefox.
+            "security.fileuri.strict_origin_policy": true,
+            "intl.accept_languages": `${language}, en`,
+            "browser.download.folderList": 2,
+            "browser.download.dir": downloads,
+          },
         })
       : await puppeteer.launch({
           ...common,
           browser: "chrome",
           executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
+          downloadBehavior: { policy: "allow", downloadPath: downloads },
           args: [...CHROMIUM, `--accept-lang=${language}`, `--lang=${language}`],
           env: { ...process.env, LANGUAGE: language.replace("-", "_") },
         });
@@ -78,8 +83,7 @@ export class Browser {
   /** Waits for a saved file and gives its path. */
   async saved(ending) {
     for (let waited = 0; waited < 20_000; waited += 100) {
-      const names = existsSync(this.downloads) ? readdirSync(this.downloads) : [];
-      const name = names.find((one) => one.endsWith(ending));
+      const name = readdirSync(this.downloads).find((one) => one.endsWith(ending));
       if (name && readFileSync(path.join(this.downloads, name)).length > 0) return path.join(this.downloads, name);
       await new Promise((resolve) => setTimeout(resolve, 100));
     }
@@ -113,7 +117,7 @@ export class Browser {
 export class Page {
   constructor(inner) {
     this.inner = inner;
-    /** Every address asked for. */
+    /** Every address asked for; Firefox's driver does not tell of the file itself. */
     this.requests = [];
     /** Everything a developer would see in red. */
     this.faults = [];
@@ -161,18 +165,23 @@ export class Page {
     return this.inner.keyboard.type(text);
   }
 
-  /** Presses Tab until the focus is on what `selector` names; by keyboard alone, as someone without a mouse. */
-  async tab_to(selector, { back = false, most = 120 } = {}) {
+  /** Presses Tab, or Shift+Tab for what lies before, until the focus is on the first that `selector` names. */
+  async tab_to(selector, most = 120) {
+    const back = await this.run((s) => {
+      const to = document.querySelector(s);
+      const at = document.activeElement ?? document.body;
+      return to !== null && at !== document.body && (at.compareDocumentPosition(to) & Node.DOCUMENT_POSITION_PRECEDING) > 0;
+    }, selector);
     for (let i = 0; i < most; i += 1) {
-      if (await this.run((s) => document.activeElement?.matches(s) ?? false, selector)) return;
+      if (await this.run((s) => document.activeElement === document.querySelector(s), selector)) return;
       await this.press(back ? "Shift+Tab" : "Tab");
     }
     throw new Error(`${selector} is not reached by Tab; the focus is on ${await this.focused()}`);
   }
 
   /** Presses a button (or link) after reaching it by Tab. */
-  async push(selector, how = {}) {
-    await this.tab_to(selector, how);
+  async push(selector) {
+    await this.tab_to(selector);
     await this.press("Enter");
   }
 
@@ -196,7 +205,7 @@ export class Page {
   }
 
   /** Hands a text to what has the focus as a paste does, without the clipboard. */
-  paste(text) {
+  hand(text) {
     return this.run((pasted) => {
       const data = new DataTransfer();
       data.setData("text/plain", pasted);
@@ -241,6 +250,11 @@ export class Page {
   /** A picture of the window. */
   async shot(file) {
     await this.inner.screenshot({ path: file });
+  }
+
+  /** Every address asked for that is not the page's own file. */
+  elsewhere() {
+    return this.requests.filter((address) => address !== ADDRESS);
   }
 
   /** Closes the tab. */

@@ -12,7 +12,7 @@ export async function open_example(page, name) {
 /** Pastes a table on Log. */
 export async function paste(page, table) {
   await page.run(() => document.activeElement instanceof HTMLElement && document.activeElement.blur());
-  await page.paste(table);
+  await page.hand(table);
 }
 
 /** Goes from Log to Profile by its button. */
