@@ -70,14 +70,20 @@ export async function write_notebook(card: Card, kept: Kept, known: boolean): Pr
   try {
     let missing = false;
     await records("readwrite", (all) => {
-      all.getKey(`card:${card.id}`).onsuccess = (event) => {
-        missing = (event.target as IDBRequest).result === undefined;
+      const put = () => {
         all.put(JSON.stringify(card), `card:${card.id}`);
         all.put(JSON.stringify(kept), `notebook:${card.id}`);
         all.put(card.id, "open");
         all.delete(IDBKeyRange.bound(`journal:${card.id}:`, `journal:${card.id}:${order(kept.seq)}`));
+        return finished(all.transaction);
       };
-      return promisifyRequest(all.transaction);
+      if (!known) return put();
+      const done = promisifyRequest(all.transaction);
+      all.getKey(`card:${card.id}`).onsuccess = (event) => {
+        missing = (event.target as IDBRequest).result === undefined;
+        void put();
+      };
+      return done;
     });
     return known && missing ? "erased" : "kept";
   } catch {
@@ -124,15 +130,20 @@ export async function write_line(id: string, seq: number, line: string): Promise
   if (!records) throw new Error("no store");
   await records("readwrite", (all) => {
     all.put(line, `journal:${id}:${order(seq)}`);
-    const written = promisifyRequest(all.transaction);
-    all.transaction.commit(); // without waiting for the answer first: one way less until the key is safe
-    return written;
+    return finished(all.transaction);
   });
 }
 
 /** The lines of a notebook's journal, in order. */
 export async function read_lines(id: string): Promise<string[]> {
   return values_from(`journal:${id}:`);
+}
+
+/** Ends a transaction without waiting for its answers first: one way less until a key is safe. */
+function finished(transaction: IDBTransaction): Promise<void> {
+  const done = promisifyRequest<void>(transaction);
+  transaction.commit();
+  return done;
 }
 
 async function values_from(start: string): Promise<string[]> {
