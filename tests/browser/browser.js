@@ -1,6 +1,6 @@
 // A real browser for the tests, Chromium or Firefox by the same few words. The page is opened from its file, as in class.
 
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import path from "node:path";
@@ -32,14 +32,29 @@ const CHROMIUM = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first
 
 /**
  * Starts a browser.
- * @param {{ profile?: string, language?: string, width?: number, height?: number, scale?: number, touch?: boolean }} wishes
- *   profile: a folder of an earlier run, to find its store again; language: of the reader ("en-US")
+ * @param {{ profile?: string, language?: string, width?: number, height?: number, scale?: number, touch?: boolean,
+ *   refuse_storage?: boolean }} wishes
+ *   profile: a folder of an earlier run, to find its store again; language: of the reader ("en-US"); refuse_storage: as a policy that
+ *   lets pages keep nothing
  */
-export async function start({ profile, language = "en-US", width = 1366, height = 768, scale = 1, touch = false } = {}) {
+export async function start({
+  profile,
+  language = "en-US",
+  width = 1366,
+  height = 768,
+  scale = 1,
+  touch = false,
+  refuse_storage = false,
+} = {}) {
   const own = profile ?? new_profile();
   const viewport = { width, height, deviceScaleFactor: scale, hasTouch: touch, isMobile: touch && NAME === "chromium" };
   const downloads = path.join(own, "downloads");
   mkdirSync(downloads, { recursive: true });
+  if (refuse_storage && NAME === "chromium") {
+    mkdirSync(path.join(own, "Default"), { recursive: true });
+    const preferences = { profile: { default_content_setting_values: { cookies: 2 } } };
+    writeFileSync(path.join(own, "Default", "Preferences"), JSON.stringify(preferences));
+  }
   const common = {
     headless: true,
     userDataDir: own,
@@ -56,6 +71,7 @@ export async function start({ profile, language = "en-US", width = 1366, height 
             // Without it all local files would share one store, as they do in no real Firefox.
             "security.fileuri.strict_origin_policy": true,
             "intl.accept_languages": `${language}, en`,
+            ...(refuse_storage ? { "network.cookie.cookieBehavior": 2 } : {}),
             "browser.download.folderList": 2,
             "browser.download.dir": downloads,
           },

@@ -4,52 +4,8 @@
 import { mkdirSync } from "node:fs";
 import path from "node:path";
 import { start } from "./browser.js";
+import { STATES } from "./states.js";
 import * as steps from "./steps.js";
-
-/** States, each reached as a group would reach it. */
-const STATES = {
-  "first-open": async () => {},
-  "two-cells-to-look-at": async (page) => {
-    await steps.paste(page, steps.WITH_SLIPS);
-    await page.until(() => document.querySelectorAll("#log-doubts .doubt").length > 1);
-  },
-  "one-question-first": async (page) => {
-    await steps.paste(page, "Depth\tTemp\n0\t74.3\n3\t74.1\n6\t73.8\n9\t71.2\n12\t62.0\n15\t54.4\n18\t50.2\n21\t48.9\n");
-    await page.until(() => document.getElementById("log-pending")?.checkVisibility());
-  },
-  "your-marks": async (page) => {
-    await to_profile(page, "layered-summer");
-    await steps.place_marks(page, ["2.5", "4", "6"]);
-  },
-  "what-was-found": async (page) => {
-    await to_profile(page, "layered-summer");
-    await steps.place_marks(page, ["2.5", "4", "6"]);
-    await steps.check_marks(page);
-  },
-  "no-thermocline": async (page) => {
-    await to_profile(page, "mixed-autumn");
-    await steps.place_marks(page, [null, null, null]);
-    await steps.check_marks(page);
-  },
-  "under-ice": async (page) => {
-    await to_profile(page, "under-ice");
-    await steps.place_marks(page, [null, "2", null]);
-    await steps.check_marks(page);
-  },
-  "a-question": async (page) => {
-    await to_profile(page, "layered-summer");
-    await steps.place_marks(page, ["2.5", "4", "6"]);
-    await steps.go(page, "questions");
-    await steps.go_to_question(page, 4);
-    await steps.answer(page, { from: "3.5", to: "4", rate: "2.5" });
-    await steps.press_button(page);
-  },
-};
-
-async function to_profile(page, example) {
-  await steps.open_example(page, example);
-  await steps.to_profile(page);
-}
 
 const LAPTOP = { width: 1366, height: 600 };
 const PHONE = { width: 390, height: 844, scale: 2, touch: true };

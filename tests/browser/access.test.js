@@ -1,0 +1,85 @@
+// Every state of the page is looked at by axe-core, which knows the published rules for accessibility (WCAG 2.2, levels A
+// and AA, and its makers' own good practice); and no state needs sideways scrolling on a phone or at 400 %.
+
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { test } from "node:test";
+import { NAME, start } from "./browser.js";
+import { STATES } from "./states.js";
+import * as steps from "./steps.js";
+
+const from_web = createRequire(new URL("../../web/package.json", import.meta.url));
+const AXE = readFileSync(from_web.resolve("axe-core/axe.min.js"), "utf8");
+
+/** Colours differ by theme only: a few busy states stand for all. */
+const IN_EVERY_THEME = ["first-open", "two-cells-to-look-at", "what-was-found", "a-question", "notebooks"];
+
+async function findings(page) {
+  // Nothing moves any more.
+  await page.run(() => new Promise((done) => setTimeout(done, 400)));
+  await page.run(AXE);
+  const found = await page.run(async () => {
+    const { violations } = await window.axe.run(document, { resultTypes: ["violations"] });
+    return violations.map((one) => `${one.id} (${one.help}): ${one.nodes.map((node) => node.html.slice(0, 160)).join(" | ")}`);
+  });
+  return found;
+}
+
+for (const [name, reach] of Object.entries(STATES)) {
+  test(`axe finds nothing: ${name}`, { timeout: 180_000 }, async () => {
+    const browser = await start();
+    try {
+      const page = await browser.open();
+      await reach(page);
+      assert.deepEqual(await findings(page), []);
+      if (NAME === "chromium" && IN_EVERY_THEME.includes(name)) {
+        for (const theme of ["night", "sunlight", "projector"]) {
+          await page.run((chosen) => {
+            document.querySelector(`#menu-view [name="theme"][value="${chosen}"]`).click();
+          }, theme);
+          assert.deepEqual(await findings(page), [], theme);
+        }
+      }
+      assert.deepEqual(page.faults, []);
+    } finally {
+      await browser.close();
+    }
+  });
+}
+
+const NARROW = {
+  "a phone": { width: 390, height: 844, touch: true },
+  "400 % on a laptop": { width: 341, height: 150 },
+};
+
+for (const [which, size] of Object.entries(NARROW)) {
+  for (const name of ["first-open", "two-cells-to-look-at", "one-question-first", "your-marks", "what-was-found", "a-question"]) {
+    test(`${which}: one way of scrolling is enough: ${name}`, { timeout: 180_000 }, async () => {
+      const browser = await start(size);
+      try {
+        const page = await browser.open();
+        await STATES[name](page);
+        const wide = await page.run(() => document.documentElement.scrollWidth);
+        assert.ok(wide <= size.width, `${wide} px of ${size.width}`);
+      } finally {
+        await browser.close();
+      }
+    });
+  }
+}
+
+test("the reader walks the readings by arrow key, each is spoken once", { timeout: 120_000 }, async () => {
+  const browser = await start();
+  const page = await browser.open();
+  await steps.open_example(page, "layered-summer");
+  await steps.to_profile(page);
+  await page.tab_to("#profile-picture .walk");
+  await page.press("Home");
+  const first = await page.run(() => document.querySelector("#profile-picture .walk").getAttribute("aria-valuetext"));
+  await page.press("ArrowDown");
+  const second = await page.run(() => document.querySelector("#profile-picture .walk").getAttribute("aria-valuetext"));
+  assert.match(first, /23\.4/);
+  assert.notEqual(first, second);
+  await browser.close();
+});

@@ -1,0 +1,134 @@
+// What does not belong here: files that are no table, numbers that are none, far too much of everything. The page answers
+// in words, stays quick, keeps what was typed, and runs nothing that stands in a text.
+
+import assert from "node:assert/strict";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { after, before, test } from "node:test";
+import { start } from "./browser.js";
+import * as steps from "./steps.js";
+
+/** Longest time without a sign of life, milliseconds, unless the page says that it is busy. */
+const LONGEST_MS = 1000;
+
+const rows = (count, row) => Array.from({ length: count }, (_, i) => row(i)).join("\n");
+
+const FILES = {
+  "a picture.csv": Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13, 0x49, 0x48, 0x44, 0x52]),
+  "empty.csv": "",
+  "a web page.csv": "<!doctype html><html><body><h1>Pond</h1><script>alert(1)</script><p>No table here.</p></body></html>",
+  "one reading.csv": "Depth (m),Temp (°C)\n0,18.2\n",
+  "all depths equal.csv": `Depth (m),Temp (°C)\n${rows(12, (i) => `2.0,${18 + i / 10}`)}\n`,
+  "a million columns.csv": `Depth${",x".repeat(1_000_000)}\n0${",1".repeat(1_000_000)}\n`,
+  "1e308.csv": "Depth (m),Temp (°C)\n0,1e308\n1,-1e308\n1e308,9\n2,18\n3,17\n4,16\n",
+  "not numbers.csv": "Depth (m),Temp (°C)\n0,NaN\n1,Infinity\n2,-inf\n3,nan\n4,-\n",
+  "ten thousand at one depth.csv": `Depth (m),Temp (°C)\n0,18\n1,17\n${rows(10_000, (i) => `2.0,${15 + (i % 10) / 10}`)}\n3,12\n4,10\n`,
+  "a hundred thousand.csv": `Depth (m),Temp (°C)\n${rows(100_000, (i) => `${i / 1000},${(20 - i / 10_000).toFixed(2)}`)}\n`,
+  "larger than 20 MB.csv": Buffer.alloc(20_000_001, "1,2\n"),
+  "just 20 MB.csv": Buffer.alloc(19_999_996, "1,2\n"),
+  "half a notebook.json": '{"schema":"layercast-notebook","version":1,"code":"C-4T7K","cast":{"schema":"lay',
+  "a newer notebook.json": '{"schema":"layercast-notebook","version":9,"code":"C-4T7K","news":[1,2,3]}',
+};
+
+let folder;
+before(() => {
+  folder = mkdtempSync(path.join(tmpdir(), "layercast-files-"));
+  for (const [name, bytes] of Object.entries(FILES)) writeFileSync(path.join(folder, name), bytes);
+});
+after(() => rmSync(folder, { recursive: true, force: true }));
+
+for (const name of Object.keys(FILES)) {
+  test(`${name}: answered in words`, { timeout: 240_000 }, async () => {
+    const browser = await start();
+    try {
+      const page = await browser.open();
+      // Something is there already, and must be there afterwards.
+      await page.inner.focus("#log-water");
+      await page.run(() => {
+        window.longest = 0;
+        let last = performance.now();
+        setInterval(() => {
+          const now = performance.now();
+          if (!document.getElementById("busy").checkVisibility()) window.longest = Math.max(window.longest, now - last);
+          last = now;
+        }, 10);
+      });
+      const before = await page.text("#app");
+      await page.give_file("#file-field", path.join(folder, name));
+      await page.until((was) => {
+        const now = document.getElementById("app").innerText.replace(/\s+/g, " ").trim();
+        return now !== was && !document.getElementById("busy").checkVisibility();
+      }, before);
+      await page.run(() => new Promise((done) => setTimeout(done, 300)));
+      const said = await page.text("#screen-log");
+      assert.ok(said.length > 20, said);
+      assert.doesNotMatch(said, /undefined|NaN\b.*NaN|\[object|null\b|\berror\b|\binvalid\b/i);
+      assert.ok((await page.run(() => window.longest)) < LONGEST_MS, "the page answered within a second");
+      assert.deepEqual(page.faults, []);
+      // And the work goes on.
+      await page.run(() => document.querySelector("#bar-help").click());
+      assert.ok(await page.run(() => document.getElementById("menu-help").checkVisibility()));
+    } finally {
+      await browser.close();
+    }
+  });
+}
+
+test("no text becomes markup or a formula", { timeout: 120_000 }, async () => {
+  const nasty = '<img src=x onerror="document.title=\'run\'"><b>x</b>';
+  const browser = await start();
+  const page = await browser.open();
+  await steps.paste(page, `Depth (m)\tDown\tUp\n0\t18\t18\n1\t${nasty}\t17\n2\t=1+1\t16\n3\t@SUM(A1)\t14\n4\t{ $depth }\t12\n5\t11\t11\n`);
+  await page.until(() => document.getElementById("log-main").checkVisibility() || document.getElementById("log-pending").checkVisibility());
+  await page.inner.focus("#log-water");
+  await page.type(nasty);
+  await page.inner.focus("#log-group");
+  await page.type("<b>C");
+  await page.run(() => document.querySelector('[data-go="questions"]').click());
+  const state = await page.run(() => ({
+    title: document.title,
+    images: document.querySelectorAll("#app img, #app script").length,
+    bar: document.getElementById("bar-who").textContent,
+  }));
+  assert.equal(state.images, 0);
+  assert.doesNotMatch(state.title, /^run/);
+  assert.match(state.bar, /<img src=x/);
+  assert.deepEqual(page.faults, []);
+  await browser.close();
+});
+
+test("a stop of the calculation is said, and the work goes on", { timeout: 120_000 }, async () => {
+  const browser = await start();
+  const page = await browser.open("about:blank");
+  // As a panic looks from outside: the next call that changes a notebook ends in a RuntimeError.
+  await page.inner.evaluateOnNewDocument(() => {
+    const real = WebAssembly.instantiate;
+    WebAssembly.instantiate = async (...args) => {
+      const made = await real(...args);
+      const exports = { ...made.exports };
+      exports.act = (...values) => {
+        if (window.stop_next) {
+          window.stop_next = false;
+          throw new WebAssembly.RuntimeError("unreachable");
+        }
+        return made.exports.act(...values);
+      };
+      return Object.create(WebAssembly.Instance.prototype, { exports: { value: exports } });
+    };
+  });
+  await page.go();
+  await steps.open_example(page, "layered-summer");
+  await page.run(() => {
+    window.stop_next = true;
+  });
+  await page.inner.focus("#log-water");
+  await page.type("Qu");
+  await page.until(() => document.getElementById("notice-stopped").checkVisibility());
+  await page.type("illet");
+  await page.sees("#bar-who", "uillet");
+  assert.match(await page.text("#log-table"), /23\.4|/);
+  const cells = await page.run(() => document.querySelector('#log-rows [data-col="down"]').value);
+  assert.equal(cells, "23.4");
+  await browser.close();
+});

@@ -1,0 +1,124 @@
+// The states of the page, each reached from the first screen as a group would reach it. Pictures and the accessibility
+// check go through all of them.
+
+import * as steps from "./steps.js";
+
+/** By name. */
+export const STATES = {
+  "first-open": async () => {},
+  "two-cells-to-look-at": async (page) => {
+    await steps.paste(page, steps.WITH_SLIPS);
+    await page.until(() => document.querySelectorAll("#log-doubts .doubt").length > 1);
+  },
+  "one-question-first": async (page) => {
+    await steps.paste(page, "Depth\tTemp\n0\t74.3\n3\t74.1\n6\t73.8\n9\t71.2\n12\t62.0\n15\t54.4\n18\t50.2\n21\t48.9\n");
+    await page.until(() => document.getElementById("log-pending")?.checkVisibility());
+  },
+  "a-table-on-the-way": async (page) => {
+    await steps.paste(page, steps.WITH_SLIPS);
+    await page.push("#log-reopen");
+    await page.until(() => document.getElementById("log-pending")?.checkVisibility());
+  },
+  "leg-unknown": async (page) => {
+    await steps.paste(page, "Depth (m),Temp (°C)\n0,18.1\n1,18.0\n2,16.2\n3,12.5\n4,10.1\n5,9.6\n6,9.5\n");
+    await page.until(() => document.getElementById("log-leg")?.checkVisibility());
+  },
+  "not-a-table": async (page) => {
+    await steps.paste(page, "the\tpond\twas\ncold\tand\tgreen\n");
+    await page.until(() => document.getElementById("log-pending")?.checkVisibility());
+  },
+  "pasting": async (page) => {
+    await page.push("#log-paste");
+    await page.until(() => document.getElementById("paste-field")?.checkVisibility());
+  },
+  "notebooks": async (page) => {
+    await steps.open_example(page, "layered-summer");
+    await page.push("#bar-water");
+  },
+  "erase-asks": async (page) => {
+    await steps.open_example(page, "layered-summer");
+    await page.push("#bar-water");
+    await page.push("#notebooks-erase");
+  },
+  "view": async (page) => {
+    await page.push("#bar-view");
+  },
+  "help": async (page) => {
+    await page.push("#bar-help");
+  },
+  "no-marks-yet": async (page) => {
+    await to_profile(page, "layered-summer");
+  },
+  "your-marks": async (page) => {
+    await to_profile(page, "layered-summer");
+    await steps.place_marks(page, ["2.5", "4", "6"]);
+  },
+  "what-was-found": async (page) => {
+    await to_profile(page, "layered-summer");
+    await steps.place_marks(page, ["2.5", "4", "6"]);
+    await steps.check_marks(page);
+  },
+  "early-check-asks": async (page) => {
+    await to_profile(page, "layered-summer");
+    await steps.place_marks(page, ["2.5", "4", "6"]);
+    await page.push('#profile-panel .marking [data-part="acts"] .go');
+    await page.until(() => document.querySelector('[data-part="early"]')?.checkVisibility());
+  },
+  "readings-as-a-table": async (page) => {
+    await to_profile(page, "layered-summer");
+    await page.push('#profile-panel .marking [data-part="to-table"]');
+  },
+  "other-rules": async (page) => {
+    await STATES["what-was-found"](page);
+    await page.push('#profile-panel .found-panel [data-part="to-rules"]');
+  },
+  "no-thermocline": async (page) => {
+    await to_profile(page, "mixed-autumn");
+    await steps.place_marks(page, [null, null, null]);
+    await steps.check_marks(page);
+  },
+  "under-ice": async (page) => {
+    await to_profile(page, "under-ice");
+    await steps.place_marks(page, [null, "2", null]);
+    await steps.check_marks(page);
+  },
+  "a-question": async (page) => {
+    await to_profile(page, "layered-summer");
+    await steps.place_marks(page, ["2.5", "4", "6"]);
+    await steps.go(page, "questions");
+    await steps.go_to_question(page, 4);
+    await steps.answer(page, { from: "3.5", to: "4", rate: "2.5" });
+    await steps.press_button(page);
+  },
+};
+
+// Questions, one by one.
+for (let number = 1; number <= 8; number += 1) {
+  STATES[`question-${number}`] = async (page) => {
+    await to_profile(page, "layered-summer");
+    await steps.place_marks(page, ["2.5", "4", "6"]);
+    await steps.go(page, "questions");
+    await steps.go_to_question(page, number);
+  };
+}
+
+STATES["all-hints"] = async (page) => {
+  await STATES["question-3"](page);
+  for (let hint = 0; hint < 3; hint += 1) await steps.press_button(page, 1);
+};
+
+STATES["shown"] = async (page) => {
+  await STATES["all-hints"](page);
+  await steps.press_button(page, 1);
+};
+
+STATES["questions-of-mixed-water"] = async (page) => {
+  await to_profile(page, "mixed-autumn");
+  await steps.place_marks(page, [null, null, null]);
+  await steps.go(page, "questions");
+};
+
+async function to_profile(page, example) {
+  await steps.open_example(page, example);
+  await steps.to_profile(page);
+}
