@@ -226,7 +226,9 @@ export class Page {
       const data = new DataTransfer();
       data.setData("text/plain", pasted);
       const at = document.activeElement ?? document.body;
-      const event = new ClipboardEvent("paste", { clipboardData: data, bubbles: true, cancelable: true });
+      const event = new ClipboardEvent("paste", { bubbles: true, cancelable: true });
+      // Firefox does not take it in the constructor.
+      Object.defineProperty(event, "clipboardData", { value: data });
       at.dispatchEvent(event);
     }, text);
   }
