@@ -27,6 +27,7 @@ pub fn check(tree: &Tree) -> Result<()> {
         }
     }
     faults.extend(unnamed(&map, &folders));
+    faults.extend(repeated_ids(&tree::read(&tree.web().join("index.html"))?));
     if !faults.is_empty() {
         bail!("{}", faults.join("\n"));
     }
@@ -72,6 +73,13 @@ fn faults_of(name: &str, bytes: &[u8]) -> Vec<String> {
     faults
 }
 
+/// Ids that stand in a page twice: only the first would ever be found.
+fn repeated_ids(html: &str) -> Vec<String> {
+    let mut seen = BTreeSet::new();
+    let ids = html.split(" id=\"").skip(1).filter_map(|rest| rest.split_once('"')).map(|(id, _)| id);
+    ids.filter(|id| !seen.insert(*id)).map(|id| format!("web/index.html has the id \"{id}\" twice")).collect()
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -91,6 +99,12 @@ mod tests {
             unnamed("`crates/core/`", &folders),
             ["crates/new/src/ is not in the map of DEVELOPERS.md"]
         );
+    }
+
+    #[test]
+    fn an_id_that_stands_twice_is_named() {
+        let html = r#"<p id="a"></p><p id="b"></p><p id="a"></p>"#;
+        assert_eq!(repeated_ids(html), ["web/index.html has the id \"a\" twice"]);
     }
 
     #[test]
