@@ -2,9 +2,13 @@
 
 #![allow(clippy::unwrap_used)]
 
+#[path = "../examples/analyse/render.rs"]
+mod render;
+#[path = "../examples/analyse/report.rs"]
+mod report;
+
 use serde_json::Value;
 use std::path::{Path, PathBuf};
-use std::process::Command;
 
 const KEYS: [&str; 12] = [
     "outcome",
@@ -21,25 +25,17 @@ const KEYS: [&str; 12] = [
     "messages",
 ];
 
-/// The built program. `cargo test` builds examples; a single test run alone may not have.
-fn program() -> PathBuf {
-    let tests = std::env::current_exe().unwrap();
-    let built = tests.parent().unwrap().parent().unwrap().join("examples/analyse");
-    if !built.exists() {
-        let arguments = ["build", "-q", "-p", "layercast-exchange", "--example", "analyse"];
-        assert!(Command::new(env!("CARGO")).args(arguments).status().unwrap().success());
-    }
-    built
-}
-
 fn root() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../..")
 }
 
 /// Exit code and what was printed.
-fn analyse(file: &str, arguments: &[&str]) -> (i32, Value) {
-    let output = Command::new(program()).arg(root().join(file)).args(arguments).output().unwrap();
-    let report: Value = serde_json::from_slice(&output.stdout).unwrap();
+fn analyse(file: &str, arguments: &[&str]) -> (u8, Value) {
+    let path = root().join(file);
+    let arguments = [&[path.to_str().unwrap()], arguments].concat();
+    let (out, err, code) = report::run(&arguments);
+    assert_eq!(err, "");
+    let report: Value = serde_json::from_str(&out).unwrap();
     for key in KEYS {
         assert!(report.get(key).is_some(), "{file}: no {key}");
     }
@@ -51,7 +47,7 @@ fn analyse(file: &str, arguments: &[&str]) -> (i32, Value) {
             "{message}"
         );
     }
-    (output.status.code().unwrap(), report)
+    (code, report)
 }
 
 #[test]
@@ -153,4 +149,12 @@ fn what_is_missing_or_doubted_is_kept_and_not_used() {
     let missing = &report["readings"][7];
     assert_eq!((missing["flag"].as_u64(), missing["used"].as_bool()), (Some(9), Some(false)));
     assert!(missing["temp_c"].is_null());
+}
+
+#[test]
+fn wrong_arguments_and_missing_files_are_said_and_give_1() {
+    for arguments in [&[][..], &["a", "b"], &["no such file"], &["a", "--lang", "xx"]] {
+        let (out, err, code) = report::run(arguments);
+        assert!(out.is_empty() && !err.is_empty() && code == 1, "{arguments:?}");
+    }
 }

@@ -73,6 +73,7 @@ read-do-units = Choose the unit in the head of that column, or change the number
 ## What was taken for granted
 
 read-notice-commas = Commas stand between the cells and inside the numbers. We put the numbers together again: see if they are right.
+read-notice-on-its-side = The table lies on its side, so we turned it. Where we say “line”, count its columns.
 read-notice-metres = No unit is written at the depths. They go to { $deepest } in steps of { $step }, so we took metres.
 read-notice-celsius = No unit is written at the temperatures. They run from { $low } to { $high }, so we took °C.
 read-notice-celsius-most = No unit is written at the temperatures. Most run from { $low } to { $high }, so we took °C.

@@ -73,6 +73,7 @@ read-do-units = Elige la unidad en el encabezado de esa columna, o cambia los n�
 ## Lo que se dio por hecho
 
 read-notice-commas = Hay comas entre las celdas y dentro de los números. Hemos vuelto a juntar los números: mira si están bien.
+read-notice-on-its-side = La tabla está tumbada, así que la giramos. Donde decimos «línea», cuenta sus columnas.
 read-notice-metres = Las profundidades no llevan unidad. Llegan a { $deepest } en pasos de { $step }, así que las leímos en metros.
 read-notice-celsius = Las temperaturas no llevan unidad. Van de { $low } a { $high }, así que las leímos en °C.
 read-notice-celsius-most = Las temperaturas no llevan unidad. Casi todas van de { $low } a { $high }, así que las leímos en °C.

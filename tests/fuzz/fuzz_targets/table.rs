@@ -1,4 +1,4 @@
-//! Any bytes as a table, and every answer to its questions: never a panic, never a reading out of nowhere.
+//! Any bytes as a table, and one answer to each of its questions in turn: never a panic, never a reading out of nowhere.
 
 #![no_main]
 
@@ -8,7 +8,7 @@ use layercast_exchange::read::{Outcome, decode, read};
 use libfuzzer_sys::fuzz_target;
 
 fuzz_target!(|bytes: &[u8]| {
-    look(bytes, &Choices::default(), 3);
+    look(bytes, &Choices::default(), 4);
 });
 
 fn look(bytes: &[u8], choices: &Choices, questions: u8) {
@@ -32,8 +32,13 @@ fn look(bytes: &[u8], choices: &Choices, questions: u8) {
     assert!(from_json(&to_json(&doc)).as_ref() == Ok(&doc));
     let analysis = analyse(&cast, &Method::default());
     assert_eq!(analysis.checked.len(), cast.readings.len());
-    if questions > 0 {
-        for (_, answer) in found.question.iter().flat_map(|question| &question.ways) {
+    if let Some(question) = found.question.filter(|_| questions > 0) {
+        // All answers of all questions would be hundreds of readings of one input; the input itself picks one.
+        let pick = bytes
+            .iter()
+            .fold(usize::from(questions), |sum, byte| sum.wrapping_mul(31).wrapping_add(usize::from(*byte)));
+        let ways = question.ways.len();
+        if let Some((_, answer)) = question.ways.get(pick % ways.max(1)) {
             look(bytes, answer, questions - 1);
         }
     }

@@ -247,27 +247,54 @@ fn closing_quote(bytes: &[u8], from: usize, sign: u8) -> Option<usize> {
 }
 
 fn split_at_spaces(text: &str, delimiter: Delimiter) -> Grid<'_> {
-    let mut grid = Grid::default();
     let text = text.strip_suffix('\n').unwrap_or(text);
-    for (line, row) in (1..).zip(lines(text)) {
-        let row = row.trim();
-        let cells: Vec<&str> = if delimiter == Delimiter::WideSpaces {
-            let wide = |text: &'_ str| text.find("  ");
-            let mut cells = Vec::new();
-            let mut rest = row;
-            while let Some(at) = wide(rest) {
-                cells.push(rest.get(..at).unwrap_or("").trim());
-                rest = rest.get(at..).unwrap_or("").trim_start();
-            }
-            cells.push(rest);
-            cells
+    let rows: Vec<(&str, Vec<&str>)> = lines(text)
+        .map(|row| {
+            let row = row.trim();
+            (row, if delimiter == Delimiter::WideSpaces { wide_cells(row) } else { joined_words(row) })
+        })
+        .collect();
+    let numbers = |cells: &[&str]| cells.iter().filter(|cell| cell_number(cell, None).is_some()).count();
+    let width = rows.iter().find(|(_, cells)| numbers(cells) >= 2).map_or(0, |(_, cells)| cells.len());
+    let mut grid = Grid::default();
+    for (line, (row, cells)) in (1..).zip(rows) {
+        let cells = if cells.len() > width && width > 0 && numbers(&cells) == 0 {
+            heads_of_words(row, &cells, width)
         } else {
-            joined_words(row)
+            cells
         };
-        let cells = cells.into_iter().filter(|cell| !cell.is_empty()).map(Cow::Borrowed);
-        grid.push_row(line, cells);
+        grid.push_row(line, cells.into_iter().filter(|cell| !cell.is_empty()).map(Cow::Borrowed));
     }
     grid
+}
+
+fn wide_cells(row: &str) -> Vec<&str> {
+    let mut cells = Vec::new();
+    let mut rest = row;
+    while let Some(at) = rest.find("  ") {
+        cells.push(rest.get(..at).unwrap_or("").trim());
+        rest = rest.get(at..).unwrap_or("").trim_start();
+    }
+    cells.push(rest);
+    cells
+}
+
+/// Heads of several words over fewer columns: a head ends with its unit ("Water depth (m) Water temp (C)"). Where that
+/// does not give as many heads as columns, nobody can tell which word belongs to which: the row stays one text.
+fn heads_of_words<'a>(row: &'a str, words: &[&'a str], width: usize) -> Vec<&'a str> {
+    let mut heads: Vec<&str> = Vec::new();
+    let mut begin = 0;
+    let mut at = 0;
+    for word in words {
+        let Some(found) = row.get(at..).and_then(|rest| rest.find(word)) else { return vec![row] };
+        at += found + word.len();
+        let ends = word.rsplit(' ').next().is_some_and(|last| last != *word && unit_word(last).is_some());
+        if ends || at == row.len() {
+            heads.extend(row.get(begin..at).map(str::trim));
+            begin = at;
+        }
+    }
+    if heads.len() == width { heads } else { vec![row] }
 }
 
 /// Words between single spaces, but a unit stays with the number or head before it: "0.5 m" is one cell.
@@ -341,6 +368,22 @@ mod tests {
         check("0.5 m 18.4 °C", &[&["0.5 m", "18.4 °C"]]);
         check("0,18\n1,17", &[&["0", "18"], &["1", "17"]]);
         check("0.5,-\n1.0,18", &[&["0.5", "-"], &["1.0", "18"]]);
+    }
+
+    #[test]
+    fn heads_of_several_words_stand_over_their_columns_or_nowhere() {
+        check(
+            "Water depth (m) Water temp (°C)\n0 20\n1 19",
+            &[&["Water depth (m)", "Water temp (°C)"], &["0", "20"], &["1", "19"]],
+        );
+        check(
+            "depth of probe water temperature\n0 20\n1 19",
+            &[&["depth of probe water temperature"], &["0", "20"], &["1", "19"]],
+        );
+        check(
+            "Depth Down Up\n0 20 21\n1 19 20",
+            &[&["Depth", "Down", "Up"], &["0", "20", "21"], &["1", "19", "20"]],
+        );
     }
 
     #[test]

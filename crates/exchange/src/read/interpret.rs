@@ -5,7 +5,7 @@ use super::depths::{self, Shape};
 use super::grid::Grid;
 use super::rows::{Rows, rows};
 use super::scale::{self, Scale};
-use super::{Column, MAX_COLUMNS, Outcome, Question, Row, RowKind, SHOWN_ROWS, TableRead, build, say};
+use super::{Column, MAX_COLUMNS, Outcome, Question, Row, RowKind, SHOWN_ROWS, TableRead, build, say, side};
 use crate::document::{Choices, Decimal, LegChoice, LegDoc, Role, Unit};
 use crate::number::cell_number;
 use layercast_core::Message;
@@ -31,6 +31,17 @@ pub(super) struct Series {
 
 /// Reads a table of cells.
 pub(super) fn interpret(grid: &Grid<'_>, choices: &Choices) -> TableRead {
+    match side::turned(grid) {
+        Some(turned) => {
+            let mut read = interpret_upright(&turned, choices);
+            read.notice(Message::new("read-notice-on-its-side"));
+            read
+        }
+        None => interpret_upright(grid, choices),
+    }
+}
+
+fn interpret_upright(grid: &Grid<'_>, choices: &Choices) -> TableRead {
     let width = grid.width();
     if width > MAX_COLUMNS {
         return TableRead::error(vec![say::too_many_columns(width), Message::new("read-do-few-columns")]);

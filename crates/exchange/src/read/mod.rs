@@ -13,6 +13,7 @@ mod kind;
 mod rows;
 mod say;
 mod scale;
+mod side;
 pub(crate) mod words;
 
 use crate::document::{Choices, Entry, Role, Unit};
@@ -168,9 +169,7 @@ pub fn read_text(text: &str, choices: &Choices) -> TableRead {
         commas::Commas::Separators => interpret::interpret(&grid, choices),
         commas::Commas::Both(joined) => {
             let mut read = interpret::interpret(&joined, choices);
-            if read.outcome != Outcome::Error {
-                read.notice(Message::new("read-notice-commas"));
-            }
+            read.notice(Message::new("read-notice-commas"));
             read
         }
         commas::Commas::Ask { line, written, joined } => {
@@ -200,8 +199,11 @@ impl TableRead {
         }
     }
 
-    /// Adds a notice at the top.
+    /// Adds a notice at the top; what is no table needs none.
     fn notice(&mut self, message: Message) {
+        if self.outcome == Outcome::Error {
+            return;
+        }
         self.messages.insert(0, message);
         if self.outcome == Outcome::Understood {
             self.outcome = Outcome::Noticed;

@@ -130,6 +130,7 @@ const LEG: &[&str] =
     &["leg", "way", "direction", "sentido", "direccion", "recorrido", "richtung", "sens", "updown", "downup"];
 const OTHER: &[&str] = &[
     "time",
+    "tiempo",
     "date",
     "datetime",
     "timestamp",

@@ -1,0 +1,179 @@
+//! What the program prints and how it ends.
+
+use crate::render::Words;
+use layercast_core::{
+    Analysis, Arg, Message, Metalimnion, Method, MixedLayer, State, Thermocline, WarmLayerToday, analyse,
+};
+use layercast_exchange::document::{CastDoc, Choices, LegDoc, to_cast};
+use layercast_exchange::read::{Outcome, TableRead, decode, read};
+use serde_json::{Map, Value, json};
+
+/// Reads the file that the arguments name. Returns what goes to standard output, what goes to standard error, and the
+/// exit code: 0 with an analysis, 2 when a question comes first, 1 for an error.
+pub fn run(arguments: &[&str]) -> (String, String, u8) {
+    let (file, lang) = match arguments {
+        [file] => (*file, "en"),
+        [file, "--lang", lang @ ("en" | "es")] | ["--lang", lang @ ("en" | "es"), file] => (*file, *lang),
+        _ => return (String::new(), "analyse FILE [--lang en|es]".to_owned(), 1),
+    };
+    let bytes = match std::fs::read(file) {
+        Ok(bytes) => bytes,
+        Err(error) => return (String::new(), format!("{file}: {error}"), 1),
+    };
+    let choices = Choices::default();
+    let read = read(&bytes, &choices);
+    let code = match read.outcome {
+        Outcome::Understood | Outcome::Noticed => 0,
+        Outcome::Question => 2,
+        Outcome::Error => 1,
+    };
+    (report(&read, &bytes, &choices, &Words::load(lang)).to_string(), String::new(), code)
+}
+
+/// Everything that was read and computed, all keys always present.
+fn report(read: &TableRead, bytes: &[u8], choices: &Choices, words: &Words) -> Value {
+    let outcome = match read.outcome {
+        Outcome::Understood => "understood",
+        Outcome::Noticed => "noticed",
+        Outcome::Question => "question",
+        Outcome::Error => "error",
+    };
+    let is_read = matches!(read.outcome, Outcome::Understood | Outcome::Noticed);
+    let doc = is_read.then(|| CastDoc::from_read(read, &decode(bytes), choices));
+    let analysis = doc.as_ref().map(|doc| analyse(&to_cast(doc), &Method::default()));
+    let mut report = Map::new();
+    let mut put = |key: &str, value: Value| report.insert(key.to_owned(), value);
+    put("outcome", json!(outcome));
+    put(
+        "readings",
+        doc.as_ref().zip(analysis.as_ref()).map_or(json!([]), |(doc, found)| readings(doc, found)),
+    );
+    let found = analysis.as_ref();
+    put("profile", found.map_or(Value::Null, profile));
+    put("pair_sd_c", json!(found.and_then(|found| found.pairs.s_c)));
+    put("state", json!(found.map(|found| state(found.state))));
+    put("thermocline", json!(found.and_then(|found| found.thermocline.as_ref()).map(thermocline)));
+    put("metalimnion", json!(found.and_then(|found| found.metalimnion.as_ref()).map(metalimnion)));
+    put("mixed_layer", json!(found.and_then(|found| found.mixed_layer.as_ref()).map(mixed_layer)));
+    put(
+        "mixed_layer_season",
+        json!(found.and_then(|found| found.mixed_layer_season.as_ref()).map(mixed_layer)),
+    );
+    put("warm_layer_today", json!(found.and_then(|found| found.warm_layer_today.as_ref()).map(warm_layer)));
+    put(
+        "fastest_warming_m",
+        json!(found.and_then(|found| found.fastest_warming.as_ref()).map(|t| t.value_m)),
+    );
+    put("messages", messages(read, words));
+    Value::Object(report)
+}
+
+fn readings(doc: &CastDoc, found: &Analysis) -> Value {
+    let cast = to_cast(doc);
+    let rows =
+        doc.entries.iter().zip(&cast.readings).zip(&found.checked).map(|((entry, reading), checked)| {
+            json!({
+                "depth_m": finite(reading.depth_m),
+                "temp_c": reading.temp_c.and_then(finite),
+                "leg": match entry.leg {
+                    LegDoc::Down => "down",
+                    LegDoc::Up => "up",
+                    LegDoc::Unknown => "unknown",
+                },
+                "line": entry.line,
+                "flag": checked.flag as u8,
+                "used": checked.used,
+            })
+        });
+    rows.collect()
+}
+
+fn profile(found: &Analysis) -> Value {
+    let levels = found.profile.iter().map(|level| {
+        json!({ "depth_m": level.depth_m, "temp_c": level.temp_c, "sd_c": level.sd_c, "legs": level.legs })
+    });
+    levels.collect()
+}
+
+fn state(state: State) -> &'static str {
+    match state {
+        State::Stratified => "stratified",
+        State::Weak => "weak",
+        State::Mixed => "mixed",
+        State::Inverse => "inverse",
+        State::Unstable => "unstable",
+        State::TooFew => "too_few",
+    }
+}
+
+fn thermocline(found: &Thermocline) -> Value {
+    json!({
+        "value_m": found.value_m,
+        "span_top_m": found.span_top_m,
+        "span_bottom_m": found.span_bottom_m,
+        "in_one_piece": found.in_one_piece,
+        "tellable": found.tellable,
+    })
+}
+
+fn metalimnion(found: &Metalimnion) -> Value {
+    json!({
+        "top_m": found.top_m,
+        "top_low_m": found.top_low_m,
+        "top_high_m": found.top_high_m,
+        "bottom_m": found.bottom_m,
+        "bottom_low_m": found.bottom_low_m,
+        "bottom_high_m": found.bottom_high_m,
+        "cut_off": found.cut_off,
+    })
+}
+
+fn mixed_layer(found: &MixedLayer) -> Value {
+    match found {
+        MixedLayer::At { value_m, low_m, high_m, .. } => {
+            json!({ "value_m": value_m, "low_m": low_m, "high_m": high_m })
+        }
+        MixedLayer::AtLeast { at_least_m } => json!({ "at_least_m": at_least_m }),
+    }
+}
+
+fn warm_layer(found: &WarmLayerToday) -> Value {
+    json!({
+        "value_m": found.value_m,
+        "span_top_m": found.span_top_m,
+        "span_bottom_m": found.span_bottom_m,
+        "top_m": found.top_m,
+        "bottom_m": found.bottom_m,
+    })
+}
+
+fn finite(value: f64) -> Option<f64> {
+    value.is_finite().then_some(value)
+}
+
+/// What was understood, the notices or what is wrong, the question with its answers, and what the table gives.
+fn messages(read: &TableRead, words: &Words) -> Value {
+    let question = read.question.iter().flat_map(|question| {
+        [&question.title, &question.text].into_iter().chain(question.ways.iter().map(|(label, _)| label))
+    });
+    let all = read.understood.iter().chain(&read.messages).chain(question).chain(&read.gives);
+    all.map(
+        |message| json!({ "id": message.id, "args": args(message, words), "text": words.render(message) }),
+    )
+    .collect()
+}
+
+fn args(message: &Message, words: &Words) -> Value {
+    let args = message.args.iter().map(|(name, arg)| {
+        let value = match arg {
+            Arg::Number { value, .. } => json!(finite(*value)),
+            Arg::Count(count) => json!(count),
+            Arg::Text(text) => json!(text),
+            Arg::Message(inner) => {
+                json!({ "id": inner.id, "args": args(inner, words), "text": words.render(inner) })
+            }
+        };
+        ((*name).to_owned(), value)
+    });
+    Value::Object(args.collect())
+}
