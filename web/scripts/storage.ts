@@ -70,20 +70,22 @@ export async function write_notebook(card: Card, kept: Kept, known: boolean): Pr
   try {
     let missing = false;
     await records("readwrite", (all) => {
+      const written = promisifyRequest(all.transaction);
       const put = () => {
         all.put(JSON.stringify(card), `card:${card.id}`);
         all.put(JSON.stringify(kept), `notebook:${card.id}`);
         all.put(card.id, "open");
         all.delete(IDBKeyRange.bound(`journal:${card.id}:`, `journal:${card.id}:${order(kept.seq)}`));
-        return finished(all.transaction);
+        all.transaction.commit(); // without waiting for its answers first: one way less until a key is safe
       };
-      if (!known) return put();
-      const done = promisifyRequest(all.transaction);
-      all.getKey(`card:${card.id}`).onsuccess = (event) => {
-        missing = (event.target as IDBRequest).result === undefined;
-        void put();
-      };
-      return done;
+      if (!known) put();
+      else {
+        all.getKey(`card:${card.id}`).onsuccess = (event) => {
+          missing = (event.target as IDBRequest).result === undefined;
+          put();
+        };
+      }
+      return written;
     });
     return known && missing ? "erased" : "kept";
   } catch {
@@ -130,20 +132,15 @@ export async function write_line(id: string, seq: number, line: string): Promise
   if (!records) throw new Error("no store");
   await records("readwrite", (all) => {
     all.put(line, `journal:${id}:${order(seq)}`);
-    return finished(all.transaction);
+    const written = promisifyRequest(all.transaction);
+    all.transaction.commit();
+    return written;
   });
 }
 
 /** The lines of a notebook's journal, in order. */
 export async function read_lines(id: string): Promise<string[]> {
   return values_from(`journal:${id}:`);
-}
-
-/** Ends a transaction without waiting for its answers first: one way less until a key is safe. */
-function finished(transaction: IDBTransaction): Promise<void> {
-  const done = promisifyRequest<void>(transaction);
-  transaction.commit();
-  return done;
 }
 
 async function values_from(start: string): Promise<string[]> {
