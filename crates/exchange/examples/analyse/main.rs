@@ -5,6 +5,7 @@
 mod render;
 mod report;
 
+use std::io::Write;
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
@@ -14,7 +15,8 @@ fn main() -> ExitCode {
         eprintln!("{err}");
     }
     if !out.is_empty() {
-        println!("{out}");
+        // Whoever reads may stop early; that is no failure of ours.
+        let _ = writeln!(std::io::stdout(), "{out}");
     }
     ExitCode::from(code)
 }

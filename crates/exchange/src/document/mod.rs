@@ -10,7 +10,7 @@ use serde::{Deserialize, Serialize};
 pub use cast::{new_doc, to_cast, typed_depth, typed_temp};
 pub use content_id::content_id;
 pub(crate) use doubts::cell_doubts_in;
-pub use doubts::{CellDoubt, DoubtedCell, Proposal, Why, cell_doubts};
+pub use doubts::{CellDoubt, DoubtedCell, Proposal, Slip, Why, cell_doubts};
 pub use open::{OpenError, from_json, to_json};
 
 /// Name of the schema in [`CastDoc::schema`].
