@@ -1,4 +1,6 @@
 //! Text to cells: RFC 4180 with any of the delimiters people meet, and lines counted as they stand in the file.
+//!
+//! Long because every way of parting a line into cells stands beside the others.
 
 use super::words::missing;
 use crate::number::cell_number;
