@@ -106,10 +106,16 @@ export class Browser {
     throw new Error(`no file ending in ${ending} was saved`);
   }
 
-  /** Opens an address in a new tab, without a network, and waits until the page has started. */
-  async open(address = ADDRESS) {
+  /** A new, empty tab without a network. */
+  async tab() {
     const page = new Page(await this.inner.newPage());
     if (NAME === "chromium") await page.inner.setOfflineMode(true);
+    return page;
+  }
+
+  /** Opens an address in a new tab and waits until the page has started. */
+  async open(address = ADDRESS) {
+    const page = await this.tab();
     await page.go(address);
     return page;
   }

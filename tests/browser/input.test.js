@@ -99,7 +99,7 @@ test("no text becomes markup or a formula", { timeout: 120_000 }, async () => {
 
 test("a stop of the calculation is said, and the work goes on", { timeout: 120_000 }, async () => {
   const browser = await start();
-  const page = await browser.open("about:blank");
+  const page = await browser.tab();
   // As a panic looks from outside: the next call that changes a notebook ends in a RuntimeError.
   await page.inner.evaluateOnNewDocument(() => {
     const real = WebAssembly.instantiate;
@@ -126,7 +126,6 @@ test("a stop of the calculation is said, and the work goes on", { timeout: 120_0
   await page.until(() => document.getElementById("notice-stopped").checkVisibility());
   await page.type("illet");
   await page.sees("#bar-who", "uillet");
-  assert.match(await page.text("#log-table"), /23\.4|/);
   const cells = await page.run(() => document.querySelector('#log-rows [data-col="down"]').value);
   assert.equal(cells, "23.4");
   await browser.close();
