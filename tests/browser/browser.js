@@ -4,6 +4,7 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
 import { pathToFileURL } from "node:url";
 
 const from_web = createRequire(new URL("../../web/package.json", import.meta.url));
@@ -101,7 +102,7 @@ export class Browser {
     for (let waited = 0; waited < 20_000; waited += 100) {
       const name = readdirSync(this.downloads).find((one) => one.endsWith(ending));
       if (name && readFileSync(path.join(this.downloads, name)).length > 0) return path.join(this.downloads, name);
-      await new Promise((resolve) => setTimeout(resolve, 100));
+      await pause(100);
     }
     throw new Error(`no file ending in ${ending} was saved`);
   }
@@ -126,12 +127,19 @@ export class Browser {
     if (this.temporary) drop_profile(this.profile);
   }
 
-  /** Ends it as a flat battery does; its profile stays. */
+  /** Ends it as a flat battery does, with all the processes it has started; its profile stays. */
   async kill() {
-    const process_of = this.inner.process();
-    const ended = new Promise((resolve) => process_of.once("exit", resolve));
-    process_of.kill("SIGKILL");
-    await ended;
+    // It leads a process group of its own.
+    const { pid } = this.inner.process();
+    process.kill(-pid, "SIGKILL");
+    for (let alive = true; alive; ) {
+      await pause(10);
+      try {
+        process.kill(-pid, 0);
+      } catch {
+        alive = false;
+      }
+    }
   }
 }
 

@@ -162,7 +162,8 @@ fn browser(tree: &Tree, name: &str) -> Result<Count> {
     tests.sort();
     let lines = tools::tee(
         tools::node(tree)
-            .args(["--test", "--test-concurrency=1", "--test-reporter=spec"])
+            // A test that fails leaves its browser open, which would keep the runner waiting.
+            .args(["--test", "--test-force-exit", "--test-concurrency=1", "--test-reporter=spec"])
             .args(tests)
             .env("BROWSER", name)
             .env("CHROMIUM", browsers.chromium)
