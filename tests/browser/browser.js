@@ -29,6 +29,9 @@ export function drop_profile(profile) {
   rmSync(profile, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
 }
 
+/** A loaded machine is slow; nothing here measures time. */
+const PATIENCE_MS = 30_000;
+
 const CHROMIUM = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-sync"];
 
 /**
@@ -165,7 +168,12 @@ export class Page {
   /** Goes to an address and waits until the page has started, or says that it cannot. */
   async go(address = ADDRESS) {
     await this.inner.goto(address, { waitUntil: "load" });
-    await this.until(() => !document.getElementById("app").hidden || document.getElementById("blocked").matches(".now"));
+    await this.started();
+  }
+
+  /** Waits until the page has shown its first state, or says that it cannot. */
+  started() {
+    return this.until(() => document.querySelector("[data-go][aria-current], #blocked.now") !== null);
   }
 
   /** Runs a function in the page. */
@@ -173,10 +181,14 @@ export class Page {
     return this.inner.evaluate(what, ...args);
   }
 
-  /** Waits until a function in the page gives something true, and gives it. */
+  /** Waits until a function in the page gives something true, and gives it. Not being there yet is no fault. */
   async until(what, ...args) {
-    const waited = await this.inner.waitForFunction(what, { timeout: 30_000, polling: 30 }, ...args);
-    return waited.jsonValue();
+    let got;
+    for (const end = Date.now() + PATIENCE_MS; Date.now() < end; await pause(30)) {
+      got = await this.run(what, ...args).catch((error) => error);
+      if (got && !(got instanceof Error)) return got;
+    }
+    throw new Error(`not within ${PATIENCE_MS / 1000} s, last ${got}: ${what} (${args.join(", ")})`);
   }
 
   /** Presses keys one after the other: "Tab", "Shift+Tab", "Control+v". */
