@@ -117,6 +117,15 @@ export class Browser {
     return page;
   }
 
+  /** The page in a tab with a store of its own, as in a fresh profile, which goes when the tab is closed. */
+  async apart(viewport = null) {
+    const context = await this.inner.createBrowserContext();
+    const page = new Page(await context.newPage(), context);
+    if (viewport !== null) await page.inner.setViewport({ isMobile: viewport.hasTouch ?? false, ...viewport });
+    if (NAME === "chromium") await page.inner.setOfflineMode(true);
+    return page;
+  }
+
   /** Opens an address in a new tab and waits until the page has started. */
   async open(address = ADDRESS) {
     const page = await this.tab();
@@ -148,8 +157,11 @@ export class Browser {
 
 /** One tab. */
 export class Page {
-  constructor(inner) {
+  constructor(inner, context = null) {
     this.inner = inner;
+    this.context = context;
+    /** Puts the focus where it is wanted at once, where the way there is not what is tested. */
+    this.hurry = false;
     /** Every address asked for; Firefox's driver does not tell of the file itself. */
     this.requests = [];
     /** Everything a developer would see in red. */
@@ -209,6 +221,10 @@ export class Page {
 
   /** Presses Tab, or Shift+Tab for what lies before, until the focus is on the first that `selector` names. */
   async tab_to(selector, most = 120) {
+    if (this.hurry) {
+      await this.inner.focus(selector);
+      return;
+    }
     const back = await this.run((s) => {
       const to = document.querySelector(s);
       const at = document.activeElement ?? document.body;
@@ -302,7 +318,8 @@ export class Page {
   }
 
   /** Closes the tab. */
-  close() {
-    return this.inner.close();
+  async close() {
+    await this.inner.close();
+    await this.context?.close();
   }
 }

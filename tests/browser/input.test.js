@@ -31,17 +31,29 @@ const FILES = {
 };
 
 let folder;
-before(() => {
+let browser;
+before(async () => {
+  browser = await start();
   folder = mkdtempSync(path.join(tmpdir(), "layercast-files-"));
   for (const [name, bytes] of Object.entries(FILES)) writeFileSync(path.join(folder, name), bytes);
 });
-after(() => rmSync(folder, { recursive: true, force: true }));
+after(async () => {
+  await browser.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+/** The page in a store of its own. */
+async function opened() {
+  const page = await browser.apart();
+  page.hurry = true;
+  await page.go();
+  return page;
+}
 
 for (const name of Object.keys(FILES)) {
   test(`${name}: answered in words`, { timeout: 240_000 }, async (t) => {
-    const browser = await start();
+    const page = await opened();
     try {
-      const page = await browser.open();
       // Something is there already, and must be there afterwards.
       await page.inner.focus("#log-water");
       await page.run(() => {
@@ -69,15 +81,14 @@ for (const name of Object.keys(FILES)) {
       await page.run(() => document.querySelector("#bar-help").click());
       assert.ok(await page.run(() => document.getElementById("menu-help").checkVisibility()));
     } finally {
-      await browser.close();
+      await page.close();
     }
   });
 }
 
 test("no text becomes markup or a formula", { timeout: 120_000 }, async () => {
   const nasty = '<img src=x onerror="document.title=\'run\'"><b>x</b>';
-  const browser = await start();
-  const page = await browser.open();
+  const page = await opened();
   await steps.paste(page, `Depth (m)\tDown\tUp\n0\t18\t18\n1\t${nasty}\t17\n2\t=1+1\t16\n3\t@SUM(A1)\t14\n4\t{ $depth }\t12\n5\t11\t11\n`);
   await page.until(() => document.getElementById("log-main").checkVisibility() || document.getElementById("log-pending").checkVisibility());
   await page.inner.focus("#log-water");
@@ -94,12 +105,12 @@ test("no text becomes markup or a formula", { timeout: 120_000 }, async () => {
   assert.doesNotMatch(state.title, /^run/);
   assert.match(state.bar, /<img src=x/);
   assert.deepEqual(page.faults, []);
-  await browser.close();
+  await page.close();
 });
 
 test("a stop of the calculation is said, and the work goes on", { timeout: 120_000 }, async () => {
-  const browser = await start();
-  const page = await browser.tab();
+  const page = await browser.apart();
+  page.hurry = true;
   // As a panic looks from outside: the next call that changes a notebook ends in a RuntimeError.
   await page.inner.evaluateOnNewDocument(() => {
     const real = WebAssembly.instantiate;
@@ -128,5 +139,5 @@ test("a stop of the calculation is said, and the work goes on", { timeout: 120_0
   await page.sees("#bar-who", "uillet");
   const cells = await page.run(() => document.querySelector('#log-rows [data-col="down"]').value);
   assert.equal(cells, "23.4");
-  await browser.close();
+  await page.close();
 });

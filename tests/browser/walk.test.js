@@ -180,6 +180,7 @@ for (const [lang, words] of Object.entries(WORDS)) {
       await page.tab_to("#question-reason");
       await page.type("we took them apart, ma");
       await page.inner.reload();
+      await page.started();
       await page.until(() => document.getElementById("screen-questions")?.checkVisibility());
       assert.equal(await page.run(() => document.getElementById("question-reason").value), "we took them apart, ma");
     });

@@ -50,6 +50,7 @@ pub fn test(tree: &Tree, only: Option<&str>) -> Result<()> {
         let names: Vec<&str> = STEPS.iter().map(|(name, _)| *name).collect();
         bail!("no step has that name; there are: {}", names.join(", "));
     }
+    tools::need_node(tree)?;
     for (name, step) in steps {
         println!("\n── {name}");
         let start = Instant::now();
@@ -105,21 +106,18 @@ fn rooms(tree: &Tree) -> Result<Count> {
 }
 
 fn types(tree: &Tree) -> Result<Count> {
-    tools::need_node(tree)?;
     page::types(tree)?;
     tools::run(tools::npm_program(tree, "tsc").args(["--project", "."]))?;
     Ok(Count::ONE)
 }
 
 fn page_lints(tree: &Tree) -> Result<Count> {
-    tools::need_node(tree)?;
     tools::run(tools::npm_program(tree, "biome").args(["ci", "--error-on-warnings", "."]))?;
     Ok(Count::ONE)
 }
 
 /// Tests that need no browser: `web/scripts/**/*.test.ts`, bundled, since Node 20 runs no TypeScript.
 fn scripts(tree: &Tree) -> Result<Count> {
-    tools::need_node(tree)?;
     let folder = tree.target.join("page/unit");
     if folder.exists() {
         std::fs::remove_dir_all(&folder)?;
@@ -147,7 +145,6 @@ fn the_page(tree: &Tree) -> Result<Count> {
 
 /// The walk and the states, on the page as it is given away. The page must have been built: the step before does that.
 fn browser(tree: &Tree, name: &str) -> Result<Count> {
-    tools::need_node(tree)?;
     let browsers = tools::need_browsers()?;
     let page = tree.dist().join("layercast.html");
     if !page.is_file() {
@@ -163,7 +160,7 @@ fn browser(tree: &Tree, name: &str) -> Result<Count> {
     let lines = tools::tee(
         tools::node(tree)
             // A test that fails leaves its browser open, which would keep the runner waiting.
-            .args(["--test", "--test-force-exit", "--test-concurrency=1", "--test-reporter=spec"])
+            .args(["--test", "--test-force-exit", "--test-concurrency=2", "--test-reporter=spec"])
             .args(tests)
             .env("BROWSER", name)
             .env("CHROMIUM", browsers.chromium)
