@@ -67,12 +67,24 @@ const NARROW = {
 };
 
 for (const [which, size] of Object.entries(NARROW)) {
-  for (const name of ["first-open", "two-cells-to-look-at", "one-question-first", "your-marks", "what-was-found", "a-question"]) {
+  for (const name of ["first-open", "two-cells-to-look-at", "one-question-first", "no-marks-yet", "your-marks", "what-was-found", "a-question", "mixed-layer-right", "two-ways-shown"]) {
     test(`${which}: one way of scrolling is enough: ${name}`, { timeout: 180_000 }, async () => {
       const page = await opened(size);
       await STATES[name](page);
       const wide = await page.run(() => document.documentElement.scrollWidth);
       assert.ok(wide <= size.width, `${wide} px of ${size.width}`);
+      // Only a table of readings may be moved sideways; no word on a grip leaves its grip.
+      const spilt = await page.run(() => {
+        const shown = [...document.querySelectorAll("#app *")].filter((el) => el.checkVisibility());
+        const sideways = shown.filter((el) => /auto|scroll/.test(getComputedStyle(el).overflowX) && el.scrollWidth > el.clientWidth + 1);
+        const words = shown.filter((el) => {
+          const grip = el.matches(".grip b") ? el.parentElement.getBoundingClientRect() : null;
+          const word = el.getBoundingClientRect();
+          return grip !== null && (word.left < grip.left || word.right > grip.right || grip.right > innerWidth);
+        });
+        return [...sideways.filter((el) => el.querySelector("table input, table select") === null), ...words].map((el) => el.outerHTML.slice(0, 120));
+      });
+      assert.deepEqual(spilt, []);
       await page.close();
     });
   }

@@ -162,6 +162,8 @@ export class Page {
     this.context = context;
     /** Puts the focus where it is wanted at once, where the way there is not what is tested. */
     this.hurry = false;
+    /** How long it is waited for something, milliseconds. */
+    this.patience_ms = PATIENCE_MS;
     /** Every address asked for; Firefox's driver does not tell of the file itself. */
     this.requests = [];
     /** Everything a developer would see in red. */
@@ -196,11 +198,11 @@ export class Page {
   /** Waits until a function in the page gives something true, and gives it. Not being there yet is no fault. */
   async until(what, ...args) {
     let got;
-    for (const end = Date.now() + PATIENCE_MS; Date.now() < end; await pause(30)) {
+    for (const end = Date.now() + this.patience_ms; Date.now() < end; await pause(30)) {
       got = await this.run(what, ...args).catch((error) => error);
       if (got && !(got instanceof Error)) return got;
     }
-    throw new Error(`not within ${PATIENCE_MS / 1000} s, last ${got}: ${what} (${args.join(", ")})`);
+    throw new Error(`not within ${this.patience_ms / 1000} s, last ${got}: ${what} (${args.join(", ")})`);
   }
 
   /** Presses keys one after the other: "Tab", "Shift+Tab", "Control+v". */

@@ -25,7 +25,7 @@ const FILES = {
   "ten thousand at one depth.csv": `Depth (m),Temp (°C)\n0,18\n1,17\n${rows(10_000, (i) => `2.0,${15 + (i % 10) / 10}`)}\n3,12\n4,10\n`,
   "thirty thousand.csv": `Depth (m),Temp (°C)\n${rows(30_000, (i) => `${i / 1000},${(20 - i / 10_000).toFixed(2)}`)}\n`,
   "larger than 20 MB.csv": Buffer.alloc(20_000_001, "1,2\n"),
-  "just 20 MB.csv": Buffer.alloc(19_999_996, "1,2\n"),
+  "2 MB of the same row.csv": Buffer.alloc(2_000_000, "1,2\n"),
   "half a notebook.json": '{"schema":"layercast-notebook","version":1,"code":"C-4T7K","cast":{"schema":"lay',
   "a newer notebook.json": '{"schema":"layercast-notebook","version":9,"code":"C-4T7K","news":[1,2,3]}',
 };
@@ -46,6 +46,7 @@ after(async () => {
 async function opened() {
   const page = await browser.apart();
   page.hurry = true;
+  page.patience_ms = 120_000;
   await page.go();
   return page;
 }
@@ -58,12 +59,18 @@ for (const name of Object.keys(FILES)) {
       await page.inner.focus("#log-water");
       await page.run(() => {
         window.longest = 0;
+        const busy = document.getElementById("busy");
         let last = performance.now();
+        let seen = false;
         setInterval(() => {
           const now = performance.now();
-          if (!document.getElementById("busy").checkVisibility()) window.longest = Math.max(window.longest, now - last);
+          if (!seen && !busy.checkVisibility()) window.longest = Math.max(window.longest, now - last);
           last = now;
+          seen = busy.checkVisibility();
         }, 10);
+        new MutationObserver(() => {
+          if (!busy.hidden) seen = true;
+        }).observe(busy, { attributes: true });
       });
       const before = await page.text("#app");
       await page.give_file("#file-field", path.join(folder, name));

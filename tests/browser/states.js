@@ -102,6 +102,19 @@ for (let number = 1; number <= 8; number += 1) {
   };
 }
 
+// The longest sums: a depth between two marks, the mean of what two ways differ by.
+STATES["mixed-layer-right"] = async (page) => {
+  await STATES["question-5"](page);
+  await steps.answer(page, { temp: "22.4", from: "2.5", to: "3", depth: "2.7" });
+  await steps.press_button(page);
+  await page.until(() => document.querySelector("#questions-panel .part .sum")?.checkVisibility());
+};
+
+STATES["two-ways-shown"] = async (page) => {
+  await STATES["question-8"](page);
+  for (let press = 0; press < 4; press += 1) await steps.press_button(page, 1);
+};
+
 STATES["all-hints"] = async (page) => {
   await STATES["question-3"](page);
   for (let hint = 0; hint < 3; hint += 1) await steps.press_button(page, 1);

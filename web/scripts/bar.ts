@@ -38,6 +38,12 @@ export function mount_bar(): void {
     if (!open || !(event.target instanceof Node)) return;
     if (!by_id(open.el).contains(event.target) && !by_id(open.button).contains(event.target)) set_ui({ menu: null });
   });
+  // The focus leaves a menu: it closes behind it.
+  document.addEventListener("focusin", (event) => {
+    const open = MENUS.find((one) => one.menu === state().ui.menu);
+    if (!open || !(event.target instanceof Node)) return;
+    if (!by_id(open.el).contains(event.target) && event.target !== by_id(open.button)) set_ui({ menu: null });
+  });
   on_show(show_bar);
 }
 
@@ -52,6 +58,12 @@ export function close_menu(): void {
   const open = MENUS.find((one) => one.menu === state().ui.menu);
   set_ui({ menu: null });
   if (open) by_id(open.button).focus();
+}
+
+/** The first thing to press in a menu (of a choice the one that is on), or the menu itself where there is only text. */
+function enter(menu: HTMLElement): void {
+  const all = [...menu.querySelectorAll<HTMLElement>("button, input:checked")];
+  (all.find((el) => el.offsetParent !== null) ?? menu).focus();
 }
 
 let shown_screen: Screen | null = null;
@@ -74,7 +86,8 @@ function show_bar(s: State): void {
     toggle(by_id(el), open);
     set_attr(by_id(button), "aria-expanded", String(open));
     by_id(button).classList.toggle("open", open);
-    if (open && shown_menu !== menu) by_id(el).focus();
+    // What is in the menu is shown in this same turn, after the bar.
+    if (open && shown_menu !== menu) queueMicrotask(() => enter(by_id(el)));
   }
   shown_menu = s.ui.menu;
   if (shown_screen !== null && shown_screen !== screen) arrive(screen);
@@ -90,7 +103,7 @@ function arrive(screen: Screen): void {
 }
 
 function who(s: State): string {
-  if (s.look.empty) return t("page-bar-nothing");
+  if (s.look.empty && !s.look.group) return t("page-bar-nothing");
   const names = [s.look.water, s.look.group && t("page-bar-group", { group: s.look.group })].filter(Boolean);
   return names.length > 0 ? names.join(" · ") : s.look.code;
 }

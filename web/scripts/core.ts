@@ -4,6 +4,7 @@
 import type { Action, Look, Opened, PictureRequest, PictureWords, PlacementView, Screen } from "../generated/core";
 import start, * as wasm from "../generated/core";
 import { wasm_module } from "./inlined";
+import { type Done, do_job, type Job } from "./jobs";
 
 /** The names of the examples. */
 export type ExampleName = "layered-summer" | "mixed-autumn" | "under-ice";
@@ -29,10 +30,19 @@ function guarded<T>(what: string, call: () => T): T {
   } catch (error) {
     if (!(error instanceof WebAssembly.RuntimeError)) throw error;
     wasm.__wbg_reset_state();
-    const happened = `${what}: ${error.message}\n${error.stack ?? ""}`;
-    stopped_listener(happened);
-    throw new Stopped(happened);
+    throw stopped(`${what}: ${error.message}\n${error.stack ?? ""}`);
   }
+}
+
+/** Says that a call has stopped, here or beside the page, and gives the error to throw. */
+export function stopped(happened: string): Stopped {
+  stopped_listener(happened);
+  return new Stopped(happened);
+}
+
+/** Does here what else is done beside the page. */
+export function here<J extends Job>(job: J): Done[J["do"]] {
+  return guarded(job.do, () => do_job(wasm, job, () => {})) as Done[J["do"]];
 }
 
 /** A new, empty notebook. */
@@ -55,8 +65,27 @@ export function look(notebook: string): Look {
   return guarded("look", () => wasm.look(notebook));
 }
 
+interface Known {
+  notebook: string;
+  screen: Screen;
+  words: PictureWords;
+}
+
+let known: Known | null = null;
+
+/** The words of a notebook that was changed beside the page came with it. */
+export function know_words(those: Known): void {
+  known = those;
+}
+
+/** Whether the words are at hand. */
+export function knows_words(notebook: string, screen: Screen): boolean {
+  return known?.notebook === notebook && known.screen === screen;
+}
+
 /** The words of a screen's picture. */
 export function words(notebook: string, screen: Screen): PictureWords {
+  if (known?.notebook === notebook && known.screen === screen) return known.words;
   return guarded("words", () => wasm.words(notebook, screen));
 }
 

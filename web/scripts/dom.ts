@@ -30,9 +30,17 @@ export function set_attr(el: Element, name: string, value: string | null): void 
   else if (el.getAttribute(name) !== value) el.setAttribute(name, value);
 }
 
+const held = new Set<Element>();
+
+/** While what was typed is on its way into a large notebook, the field in hand keeps its own text. */
+export function hold_field(on: boolean): void {
+  if (!on) held.clear();
+  else if (document.activeElement) held.add(document.activeElement);
+}
+
 /** Sets the text of a field, only if it differs: the caret of a field being typed in stays where it is. */
 export function set_value(field: HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement, text: string): void {
-  if (field.value !== text) field.value = text;
+  if (field.value !== text && !held.has(field)) field.value = text;
 }
 
 /** Shows or hides an element. */

@@ -1,15 +1,16 @@
 // Files in and out: choosing, dropping, pasting, saving. What a file's bytes mean is decided by the calculation.
 
+import type { Opened } from "../generated/core";
+import { begin_busy } from "./busy";
 import * as core from "./core";
-import { by_id, focus_seen, is_field, painted, toggle } from "./dom";
+import { by_id, focus_seen, is_field, toggle } from "./dom";
+import { beside, Halted, halt, is_long_file } from "./long";
 import { open_made, open_table } from "./notebooks";
 import { speak, t } from "./say";
-import { dispatch, type FileTrouble, set_ui, state } from "./state";
+import { dispatched, type FileTrouble, idle, set_ui, state } from "./state";
 
 /** Larger files are refused in words. */
 const LARGEST_BYTES = 20_000_000;
-/** From this size on the page says what it is doing before it begins. */
-const BUSY_FROM = 200_000;
 
 let arrived: () => void = () => {};
 
@@ -58,71 +59,80 @@ export function mount_files(): void {
   });
 }
 
-/** A table or a saved notebook as text. */
-export async function take_text(text: string): Promise<void> {
-  if (/^\s*\{/.test(text)) {
-    const opened = core.open_bytes(new TextEncoder().encode(text));
-    if (opened.kind !== "table" && opened.kind !== "no") {
-      await take_opened(opened, t("page-paste-name"));
-      return;
+/** A table or a saved notebook as text. False: it was stopped. */
+export function take_text(text: string): Promise<boolean> {
+  return unless_stopped(async () => {
+    if (/^\s*\{/.test(text)) {
+      const opened = await opened_from(new TextEncoder().encode(text));
+      if (opened.kind !== "table" && opened.kind !== "no") return take_opened(opened, t("page-paste-name"));
     }
-  }
-  await take_table(text);
+    return take_table(text);
+  });
 }
 
 async function open_file(file: File): Promise<void> {
-  if (file.size > LARGEST_BYTES) {
-    refuse({ kind: "large", name: file.name });
-    return;
-  }
-  if (file.size > BUSY_FROM) await say_busy();
+  if (file.size > LARGEST_BYTES) return refuse({ kind: "large", name: file.name });
+  // One line from the first byte to the layers.
+  const busy = is_long_file(file.size) ? begin_busy(["reading", "table", "calculating"], halt) : null;
+  await unless_stopped(async () => {
+    const opened = await opened_from(new Uint8Array(await file.arrayBuffer()));
+    return take_opened(opened, file.name);
+  }).finally(() => busy?.end());
+}
+
+async function opened_from(bytes: Uint8Array): Promise<Opened> {
+  if (!is_long_file(bytes.length)) return core.open_bytes(bytes);
+  const busy = begin_busy(["reading", "table", "calculating"], halt);
   try {
-    await take_opened(core.open_bytes(new Uint8Array(await file.arrayBuffer())), file.name);
-  } catch (error) {
-    if (!(error instanceof core.Stopped)) throw error;
+    return await beside({ do: "open", bytes }, busy, "reading");
   } finally {
-    set_ui({ busy: null });
+    busy.end();
   }
 }
 
-async function take_opened(opened: ReturnType<typeof core.open_bytes>, name: string): Promise<void> {
+/** A stop, by hand or by itself, has been said already; the work before is as it was. */
+async function unless_stopped(what: () => Promise<boolean>): Promise<boolean> {
+  try {
+    return await what();
+  } catch (error) {
+    if (!(error instanceof core.Stopped) && !(error instanceof Halted)) throw error;
+    return false;
+  }
+}
+
+async function take_opened(opened: Opened, name: string): Promise<boolean> {
   switch (opened.kind) {
     case "notebook":
-      await open_made(opened.notebook);
-      break;
+      return open_made(opened.notebook);
     case "newer":
-      refuse({ kind: "newer", name, version: opened.version, readings: opened.readings });
-      break;
+      await refuse({ kind: "newer", name, version: opened.version, readings: opened.readings });
+      return true;
     case "table":
-      await take_table(opened.text);
-      break;
+      return take_table(opened.text);
     case "no":
-      refuse({ kind: "no", name, said: opened.said });
-      break;
+      await refuse({ kind: "no", name, said: opened.said });
+      return true;
   }
 }
 
-function refuse(file: FileTrouble): void {
-  if (state().look.place.screen !== "log") dispatch({ do: "go", screen: "log", question: null });
+async function refuse(file: FileTrouble): Promise<void> {
+  await to_log();
   set_ui({ file, pasting: false, menu: null });
   focus_seen(by_id(file.kind === "newer" ? "newer-leave" : "no-open"));
 }
 
-async function take_table(text: string): Promise<void> {
-  if (text.length > BUSY_FROM) await say_busy();
-  try {
-    if (state().look.place.screen !== "log") dispatch({ do: "go", screen: "log", question: null });
-    if (state().writable) dispatch({ do: "paste", text });
-    else await open_table(text);
-  } finally {
-    set_ui({ busy: null, pasting: false, file: null });
-  }
-  arrived();
+async function to_log(): Promise<void> {
+  await idle();
+  if (state().look.place.screen !== "log") await dispatched({ do: "go", screen: "log", question: null });
 }
 
-async function say_busy(): Promise<void> {
-  set_ui({ busy: "page-busy-reading" });
-  await painted();
+async function take_table(text: string): Promise<boolean> {
+  await to_log();
+  const went_in = await (state().writable ? dispatched({ do: "paste", text }) : open_table(text));
+  if (!went_in) return false;
+  set_ui({ pasting: false, file: null });
+  arrived();
+  return true;
 }
 
 /** The text of a paste: plain text, unless only the HTML of it holds a table. */

@@ -4,6 +4,7 @@ import type { Action, Look, MarkKey, MarkName, Num, PlacementView, Said, SaidArg
 import { clone, set_attr, set_text, template } from "./dom";
 import { num, say, t } from "./say";
 import { dispatch, type State } from "./state";
+import { is_stacked } from "./view_menu";
 
 /** What one grip says and does. */
 interface Handle {
@@ -17,9 +18,6 @@ interface Handle {
   key(key: MarkKey): Action;
   drag(y_px: number, place: PlacementView): Action;
 }
-
-/** The page is laid out for a phone (or for a very high zoom). */
-export const PHONE = matchMedia("(max-width: 720px)");
 
 /** A press has to move this far before it drags, in CSS pixels. */
 const STILL_PX = 3;
@@ -230,7 +228,7 @@ export function mount_grips(
         grip.lead.remove();
         grips.delete(id);
       }
-      const bare = PHONE.matches;
+      const bare = is_stacked();
       const [left, right] = next.yours_x_px;
       const wider = bare ? 2 * unit_px : 0;
       for (const spot of here) {

@@ -12,9 +12,19 @@ export function messages(lang: "en" | "es"): string {
   return texts.get(lang) ?? "";
 }
 
+let compiled: Promise<WebAssembly.Module> | null = null;
+
 /** The compiled calculation. */
-export async function wasm_module(): Promise<WebAssembly.Module> {
-  return WebAssembly.compile(await unpacked("wasm").arrayBuffer());
+export function wasm_module(): Promise<WebAssembly.Module> {
+  compiled ??= unpacked("wasm")
+    .arrayBuffer()
+    .then((bytes) => WebAssembly.compile(bytes));
+  return compiled;
+}
+
+/** The script of the worker. */
+export function worker_script(): Promise<string> {
+  return unpacked("worker").text();
 }
 
 /** A data block is base64 of gzip. */

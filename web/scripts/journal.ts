@@ -2,7 +2,7 @@
 // has been written. On opening, lines newer than the stored text are applied again.
 
 import type { Action } from "../generated/core";
-import { parsed, read_lines, with_local, write_line } from "./storage";
+import { drop_lines, parsed, read_lines, with_local, write_line } from "./storage";
 
 interface Line {
   seq: number;
@@ -30,6 +30,14 @@ export function settle(id: string, seq: number): void {
   with_local((local) => {
     for (const name of names(local, id)) if (Number(name.slice(key(id).length)) <= seq) local.removeItem(name);
   });
+}
+
+/** Forgets the lines after `seq`: what was to be done was stopped. */
+export function unnote(id: string, seq: number): void {
+  with_local((local) => {
+    for (const name of names(local, id)) if (Number(name.slice(key(id).length)) > seq) local.removeItem(name);
+  });
+  void drop_lines(id, seq);
 }
 
 /** Forgets every line of a notebook in localStorage. */

@@ -1,7 +1,7 @@
 // Keeps the open notebook: journals each action at once, writes the whole text a moment later, says when it is safe.
 
 import type { Action } from "../generated/core";
-import { note, settle } from "./journal";
+import { note, settle, unnote } from "./journal";
 import { storage_works, write_notebook } from "./storage";
 
 /** Where the work is kept. */
@@ -20,8 +20,11 @@ interface Open {
   id: string;
   code: string;
   notebook: string;
+  /** The last action that was noted. */
   seq: number;
-  /** The last action in the store. */
+  /** The last one that is in `notebook`. */
+  inside: number;
+  /** The last one in the store. */
   written: number;
   known: boolean;
   closed: boolean;
@@ -62,7 +65,7 @@ export function keep_open(
   written: number,
   known: boolean,
 ): void {
-  open = { id, code, notebook, seq, written, known, closed: false, in_file: 0 };
+  open = { id, code, notebook, seq, inside: seq, written, known, closed: false, in_file: 0 };
   last = null;
   if (seq > written) write_soon();
 }
@@ -74,24 +77,48 @@ export function keep_nothing(): void {
   open = null;
 }
 
-/** One action went in: journal now, the whole text a moment later. */
-export function keep_action(id: string, code: string, action: Action, notebook: string): void {
-  if (!open || open.id !== id) return;
+/** What became of a noted action. */
+export interface Noted {
+  seq: number;
+  /** In the journal: a page that is closed now loses nothing. */
+  safe: boolean;
+}
+
+/** One action will go in: the journal has it at once. */
+export function note_action(id: string, action: Action): Noted {
+  if (!open || open.id !== id) return { seq: 0, safe: false };
   open.seq += 1;
+  if (!storage_works()) return { seq: open.seq, safe: false };
+  return { seq: open.seq, safe: note(id, open.seq, action, () => void write_now()) };
+}
+
+/** The notebook with all actions up to `seq`: it is written a moment later, or now when the journal has not all of it. */
+export function keep_text(id: string, code: string, notebook: string, { seq, safe }: Noted): void {
+  if (!open || open.id !== id) return;
   open.code = code;
   open.notebook = notebook;
-  if (!storage_works()) {
-    listener(stored_now(), false);
-    return;
-  }
+  open.inside = seq;
+  if (!storage_works()) listener(stored_now(), false);
   // A journal needs the notebook it belongs to: the first action of a new one writes it whole at once.
-  if (note(id, open.seq, action, () => void write_now()) && open.known) write_soon();
+  else if (safe && open.known) write_soon();
   else void write_now();
+}
+
+/** One action went in: journal now, the whole text a moment later. */
+export function keep_action(id: string, code: string, action: Action, notebook: string): void {
+  keep_text(id, code, notebook, note_action(id, action));
+}
+
+/** Noted actions that are not in the notebook were stopped: the journal forgets them. */
+export function forget_stopped(id: string): void {
+  if (!open || open.id !== id) return;
+  open.seq = open.inside;
+  unnote(id, open.inside);
 }
 
 /** The notebook was saved to a file as it stands. */
 export function saved_to_file(): void {
-  if (open) open.in_file = open.seq;
+  if (open) open.in_file = open.inside;
   listener(stored_now(), false);
 }
 
@@ -106,7 +133,7 @@ export async function write_now(): Promise<void> {
   timer = null;
   while (busy) await busy;
   const now = open;
-  if (!now || now.written >= now.seq || !storage_works()) return;
+  if (!now || now.written >= now.inside || !storage_works()) return;
   busy = write(now).finally(() => {
     busy = null;
   });
@@ -114,7 +141,7 @@ export async function write_now(): Promise<void> {
 }
 
 async function write(now: Open): Promise<void> {
-  const { seq, notebook } = now;
+  const { inside: seq, notebook } = now;
   const card = { id: now.id, code: now.code, closed: now.closed, changed: Date.now() };
   const how = await write_notebook(card, { text: notebook, seq }, now.known);
   if (how === "refused") {

@@ -1,6 +1,7 @@
 // Starts the page: fonts, calculation, store, the notebook that was open; then every part wires itself.
 
 import { mount_bar } from "./bar";
+import { mount_busy } from "./busy";
 import { start_core } from "./core";
 import { by_id } from "./dom";
 import { mount_files } from "./files";
@@ -29,7 +30,6 @@ async function start(): Promise<void> {
     panel: "main",
     pasting: false,
     file: null,
-    busy: null,
     stopped: null,
     notice: null,
   };
@@ -40,6 +40,7 @@ async function start(): Promise<void> {
   mount_help();
   mount_files();
   mount_trouble();
+  mount_busy();
   mount_table_view();
   mount_log();
   mount_profile();

@@ -1,5 +1,6 @@
 // Notebooks: which one is open, the list of the others by their codes, save, open, new group, erase.
 
+import type { Action, Look } from "../generated/core";
 import { close_menu } from "./bar";
 import * as core from "./core";
 import { by_id, focus_seen, list, part, set_text, template, toggle } from "./dom";
@@ -7,9 +8,11 @@ import { copy_as_text, pick_file, save_file } from "./files";
 import { forget, newer } from "./journal";
 import { keep_nothing, keep_open, on_stored, on_wrote, saved_to_file, stored_now, write_now } from "./keep";
 import { let_go, on_locks, take, take_over, tell_wrote } from "./locks";
+import { changed, Halted, halt } from "./long";
 import { t, time } from "./say";
 import {
   has_state,
+  idle,
   on_show,
   open_in_state,
   type State,
@@ -19,6 +22,7 @@ import {
   show,
   state,
   type Ui,
+  unsafe,
 } from "./state";
 import {
   type Card,
@@ -43,13 +47,9 @@ let saved_name: string | null = null;
 /** One change of notebook at a time. */
 let changing: Promise<void> = Promise.resolve();
 
-/** A new code: a letter for the group, and four signs. */
+/** A new code: four signs. The letter of the group comes before them as soon as the group is known. */
 function new_code(): string {
-  const signs = [...crypto.getRandomValues(new Uint32Array(5))].map((n) => SIGNS[n % SIGNS.length] ?? "X");
-  // The first sign is a letter: the digits stand first in SIGNS.
-  const letters = SIGNS.slice(7);
-  const first = crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;
-  return `${letters[first % letters.length]}-${signs.slice(1).join("")}`;
+  return [...crypto.getRandomValues(new Uint32Array(4))].map((n) => SIGNS[n % SIGNS.length] ?? "X").join("");
 }
 
 function new_id(): string {
@@ -68,6 +68,7 @@ export async function open_first(ui: Ui): Promise<void> {
     lost: (id) => {
       if (state().id !== id) return;
       keep_nothing();
+      halt(); // what was noted is in the journal: the other tab works it in
       set_writable(false);
     },
     asked: async (id) => {
@@ -83,48 +84,59 @@ export async function open_first(ui: Ui): Promise<void> {
   const id = of_tab ?? (await read_open());
   const card = cards.find((one) => one.id === id);
   const opened = card && (of_tab !== null || !card.closed) && (await open_kept(card.id, ui));
-  if (!opened) open_fresh(new_id(), core.new_notebook(new_code()), ui, 0);
+  if (!opened) open_empty(ui);
 }
 
-/** Opens a stored notebook with every key of its journal. False when it cannot be read. */
+/** Opens a stored notebook with every key of its journal. False when it cannot be read, or was stopped. */
 async function open_kept(id: string, ui: Ui, steal = false): Promise<boolean> {
   if (steal) await take_over(id);
   const writable = steal || (await take(id));
   const kept = await read_notebook(id).catch(() => null);
-  if (!kept) {
+  const lines = kept ? await newer(id, kept.seq) : [];
+  const actions = lines.map((line) => line.action);
+  const made = kept && (await changed(kept.text, actions, { replay: true }).catch(halted));
+  if (!kept || !made) {
     if (writable) let_go();
     return false;
   }
-  let { text, seq } = kept;
-  for (const line of await newer(id, seq)) {
-    try {
-      text = core.act(text, line.action);
-    } catch {
-      // said by trouble.ts if the calculation stopped; the other lines still count
-    }
-    seq = line.seq;
-  }
+  const { notebook, look } = made;
+  core.know_words(made);
   write_tab(id);
-  const code = core.look(text).code;
-  if (writable) keep_open(id, code, text, seq, kept.seq, true);
-  open_in_state(id, text, writable, { ...ui, panel: writable ? "main" : "other" });
+  const seq = lines[lines.length - 1]?.seq ?? kept.seq;
+  if (writable) keep_open(id, look.code, notebook, seq, kept.seq, true);
+  open_in_state(id, notebook, look, writable, { ...ui, panel: writable ? "main" : "other" });
   if (writable) await mark_closed(id, false);
   return true;
 }
 
+/** Stopped by hand or by itself: nothing was opened. */
+function halted(error: unknown): null {
+  if (!(error instanceof Halted) && !(error instanceof core.Stopped)) throw error;
+  return null;
+}
+
 /** Opens a notebook that is not in the store yet. `actions`: how many are in it already (0: nothing worth keeping). */
-function open_fresh(id: string, notebook: string, ui: Ui, actions: number): void {
+function open_fresh({ notebook, look }: { notebook: string; look: Look }, ui: Ui, actions: number): void {
+  const id = new_id();
   void take(id);
   write_tab(id);
-  keep_open(id, core.look(notebook).code, notebook, actions, 0, false);
-  open_in_state(id, notebook, true, ui);
+  keep_open(id, look.code, notebook, actions, 0, false);
+  open_in_state(id, notebook, look, true, ui);
+}
+
+function open_empty(ui: Ui): void {
+  const notebook = core.new_notebook(new_code());
+  open_fresh({ notebook, look: core.look(notebook) }, ui, 0);
 }
 
 /** A tab that only looks shows what the owner has written since. */
 async function look_again(id: string): Promise<void> {
   const kept = await read_notebook(id).catch(() => null);
+  const made = kept && (await changed(kept.text, []).catch(halted));
   const s = state();
-  if (kept && s.id === id && !s.writable) open_in_state(id, kept.text, false, s.ui);
+  if (!made || s.id !== id || s.writable) return;
+  core.know_words(made);
+  open_in_state(id, made.notebook, made.look, false, s.ui);
 }
 
 /** "Work here": takes the notebook from the other tab. */
@@ -133,35 +145,39 @@ export function work_here(): Promise<void> {
     const { id, ui } = state();
     if (await open_kept(id, { ...ui, menu: null }, true)) return;
     await take_over(id);
-    open_in_state(id, state().notebook, true, { ...ui, panel: "main" });
+    const { notebook, look } = state();
+    open_in_state(id, notebook, look, true, { ...ui, panel: "main" });
   });
 }
 
 /** Opens a notebook made elsewhere (a file, an example) beside the one in hand, which stays in the list. */
-export function open_made(notebook: string): Promise<void> {
+export function open_made(notebook: string, actions: readonly Action[] = []): Promise<boolean> {
+  let went_in = false;
   return one_at_a_time(async () => {
+    const made = await changed(notebook, actions, { first: actions.length > 0 ? "table" : "opening" });
     await leave(false);
-    open_fresh(new_id(), notebook, plain_ui(), 1);
+    core.know_words(made);
+    open_fresh(made, plain_ui(), 1);
+    went_in = true;
     await write_now();
-  });
+  }).then(() => went_in);
 }
 
 /** A new notebook with one of our invented casts. */
-export function open_example(name: core.ExampleName): Promise<void> {
-  const empty = core.new_notebook(new_code());
-  return open_made(core.act(empty, { do: "paste", text: core.example(name) }));
+export function open_example(name: core.ExampleName): Promise<boolean> {
+  return open_table(core.example(name));
 }
 
 /** A new notebook with a table; for a table opened while the notebook in hand may only be looked at. */
-export function open_table(text: string): Promise<void> {
-  return open_made(core.act(core.new_notebook(new_code()), { do: "paste", text }));
+export function open_table(text: string): Promise<boolean> {
+  return open_made(core.new_notebook(new_code()), [{ do: "paste", text }]);
 }
 
 function new_group(): Promise<void> {
   return one_at_a_time(async () => {
     await leave(true);
     await write_open(null);
-    open_fresh(new_id(), core.new_notebook(new_code()), plain_ui(), 0);
+    open_empty(plain_ui());
   });
 }
 
@@ -169,7 +185,7 @@ function open_card(card: Card): Promise<void> {
   return one_at_a_time(async () => {
     await leave(false);
     if (await open_kept(card.id, plain_ui())) await write_open(card.id);
-    else open_fresh(new_id(), core.new_notebook(new_code()), plain_ui(), 0);
+    else open_empty(plain_ui());
   });
 }
 
@@ -182,7 +198,7 @@ function erase(): Promise<void> {
     forget(id);
     let_go();
     await write_open(null);
-    open_fresh(new_id(), core.new_notebook(new_code()), plain_ui(), 0);
+    open_empty(plain_ui());
   });
 }
 
@@ -215,15 +231,15 @@ function plain_ui(): Ui {
     panel: "main",
     pasting: false,
     file: null,
-    busy: null,
     notice: null,
   };
 }
 
 function one_at_a_time(what: () => Promise<void>): Promise<void> {
-  changing = changing.then(what).catch((error) => {
-    if (!(error instanceof core.Stopped)) throw error;
-  });
+  changing = changing
+    .then(idle)
+    .then(what)
+    .catch((error) => void halted(error));
   return changing.then(refresh_cards);
 }
 
@@ -232,8 +248,9 @@ async function refresh_cards(): Promise<void> {
   if (has_state() && state().ui.menu === "notebooks") show();
 }
 
-/** Saves the notebook in hand as a file. */
-export function save_notebook(): void {
+/** Saves the notebook in hand as a file, with everything that is still being worked in. */
+export async function save_notebook(): Promise<void> {
+  await idle();
   const { notebook, look } = state();
   saved_name = `${look.file_name}.json`;
   save_file(saved_name, notebook);
@@ -242,7 +259,7 @@ export function save_notebook(): void {
 
 /** Wires the menu. */
 export function mount_notebooks(): void {
-  by_id("notebooks-save").addEventListener("click", save_notebook);
+  by_id("notebooks-save").addEventListener("click", () => void save_notebook());
   by_id("notebooks-copy").addEventListener("click", () => copy_as_text(state().notebook));
   by_id("notebooks-open").addEventListener("click", () => {
     close_menu();
@@ -269,7 +286,7 @@ export function mount_notebooks(): void {
     if (card) void open_card(card).then(() => by_id("bar-water").focus());
   });
   addEventListener("beforeunload", (event) => {
-    if (stored_now().unsaved && stored_now().where === "nowhere") event.preventDefault();
+    if (unsafe() || (stored_now().unsaved && stored_now().where === "nowhere")) event.preventDefault();
     void write_now();
   });
   document.addEventListener("visibilitychange", () => {

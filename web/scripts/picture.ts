@@ -2,12 +2,15 @@
 // slides off. Where things stand comes from the core's placement; nothing is computed here from a depth.
 
 import type { PictureRequest, PictureText, PictureWords, PlacementView, Said, Screen } from "../generated/core";
-import { draw, Stopped, svg, words } from "./core";
+import { begin_busy, show_busy_now } from "./busy";
+import { draw, know_words, knows_words, Stopped, svg, words } from "./core";
 import { mount_cursor } from "./cursor";
-import { clone, set_attr, set_text, template } from "./dom";
-import { mount_grips, PHONE } from "./grips";
+import { clone, painted as dom_painted, set_attr, set_text, template } from "./dom";
+import { mount_grips } from "./grips";
+import { beside, Halted, is_long } from "./long";
 import { decimal_sign, language, say, t } from "./say";
-import { type State, state } from "./state";
+import { idle, type State, state } from "./state";
+import { is_stacked } from "./view_menu";
 
 /** A mounted picture. */
 export interface Picture {
@@ -30,6 +33,9 @@ const FACES = [
   '16px "Plex Sans 700"',
   'italic 16px "Source Serif"',
 ];
+
+/** A drawing that takes this long is announced before the next one, milliseconds. */
+const SLOW_MS = 250;
 
 /** The narrow layout starts under so many units of a sixteenth of the root size. */
 const NARROW_UNDER_U = 760;
@@ -76,7 +82,57 @@ export function mount_picture(figure: HTMLElement, screen: Screen): Picture {
     cancelAnimationFrame(frame);
     frame = 0;
     if (shown === null || !faces_ready) return;
-    const s = shown;
+    if (is_long(shown.notebook)) void paint_long();
+    else paint_now(shown, live);
+  }
+
+  /** A large notebook: its words come from beside the page, and before a slow drawing the page says what it does. */
+  async function paint_long(): Promise<void> {
+    if (waits) return;
+    waits = true;
+    await idle();
+    const busy = begin_busy(["drawing"], null);
+    try {
+      for (let s = shown; s !== null && is_shown(s); s = shown) {
+        if (!knows_words(s.notebook, screen)) {
+          const found = await beside({ do: "words", notebook: s.notebook, screen }, busy, "drawing");
+          know_words({ notebook: s.notebook, screen, words: found });
+        } else if (!is_painted(s) && !said) {
+          said = true;
+          if (slow) {
+            show_busy_now();
+            await dom_painted();
+          }
+        } else {
+          const began = performance.now();
+          const drawn = !is_painted(s);
+          paint_now(s, false);
+          if (drawn) slow = performance.now() - began > SLOW_MS;
+          break;
+        }
+      }
+    } catch (error) {
+      if (!(error instanceof Stopped) && !(error instanceof Halted)) throw error;
+    } finally {
+      waits = false;
+      said = false;
+      busy.end();
+    }
+  }
+  let waits = false;
+  let said = false;
+  /** The last drawing of a large notebook was slow; the first one is taken to be. */
+  let slow = true;
+
+  function is_shown(s: Readonly<State>): boolean {
+    return s.look.place.screen === screen && size.width_px >= 1;
+  }
+
+  function is_painted(s: Readonly<State>): boolean {
+    return s.notebook === last_notebook && JSON.stringify(request_for(s, screen, size)) === painted;
+  }
+
+  function paint_now(s: Readonly<State>, live: boolean): void {
     const { width_px, height_px } = size;
     if (width_px < 1 || height_px < 1) return;
     const request = request_for(s, screen, size, live);
@@ -206,7 +262,7 @@ function request_for(s: Readonly<State>, screen: Screen, size: FigureSize, live 
     ...size,
     root_px,
     scale: Math.max(2, Math.ceil(devicePixelRatio)),
-    layout: screen === "log" ? "log" : PHONE.matches ? "phone" : narrow ? "narrow" : "wide",
+    layout: screen === "log" ? "log" : is_stacked() ? "phone" : narrow ? "narrow" : "wide",
     cursor: s.ui.cursor,
     rule: screen === "profile" && s.ui.panel === "rules" ? s.ui.rule : null,
     words: words_of(s, screen, live),

@@ -2,8 +2,11 @@
 // on the page changes); every screen registers one `show` that may run twice.
 
 import type { Action, Look, Said } from "../generated/core";
+import { begin_busy } from "./busy";
 import * as core from "./core";
-import { keep_action, type Stored, stored_now } from "./keep";
+import { hold_field } from "./dom";
+import { forget_stopped, keep_action, keep_text, type Noted, note_action, type Stored, stored_now } from "./keep";
+import { beside, Halted, halt, is_long } from "./long";
 import type { Lang } from "./say";
 
 /** The four themes. */
@@ -32,8 +35,6 @@ export interface Ui {
   pasting: boolean;
   /** Log shows why a file was not opened. */
   file: FileTrouble | null;
-  /** What is being done while it takes long: id of a page message. */
-  busy: "page-busy-reading" | null;
   /** What happened when the calculation stopped, until the notice is closed. */
   stopped: string | null;
   /** This page is new on an old browser store, or the other way round: what the notice about it says. */
@@ -75,25 +76,120 @@ export function on_show(show: (s: State) => void): void {
   shows.push(show);
 }
 
-/** One thing a person did to the notebook: calculates, keeps, shows. */
-export function dispatch(action: Action): void {
+/**
+ * One thing a person did to the notebook: calculates, keeps, shows. Then `after` is called with whether it went in: at
+ * once, or, when the notebook is large, as soon as that has been done beside the page, in the order of pressing.
+ */
+export function dispatch(action: Action, after: (went_in: boolean) => void = () => {}): void {
   const before = state();
   const going = action.do === "go";
   if (!before.writable && !going) {
     set_ui({ panel: "other" });
+    after(false);
     return;
   }
-  const after = calculated(before.notebook, action);
-  if (!after) return;
-  const { notebook, look } = after;
+  if (working || is_long(before.notebook, [action])) {
+    const noted = before.writable ? note_action(before.id, action) : null;
+    waiting.push({ action, noted, after });
+    hold_field(true);
+    void work();
+    return;
+  }
+  const made = calculated(before.notebook, action);
+  if (made) {
+    take_in(made);
+    // A stop on the way has been said in the meantime: that notice stays.
+    if (before.writable) keep_action(before.id, made.look.code, action, made.notebook);
+    show();
+  }
+  after(made !== null);
+}
+
+/** [`dispatch`] as a promise. */
+export function dispatched(action: Action): Promise<boolean> {
+  return new Promise((done) => dispatch(action, done));
+}
+
+/** The state with a changed notebook. */
+function take_in({ notebook, look }: { notebook: string; look: Look }): void {
+  const before = state();
   const moved = before.look.place.screen !== look.place.screen;
-  // A stop on the way has been said in the meantime: that notice stays.
-  const ui: Ui = { ...state().ui, cursor: kept_cursor(before, look), rule: moved ? null : before.ui.rule };
+  const ui: Ui = { ...before.ui, cursor: kept_cursor(before, look), rule: moved ? null : before.ui.rule };
   if (moved)
     Object.assign(ui, { panel: before.writable ? "main" : before.ui.panel, menu: null, pasting: false, file: null });
   current = { ...before, notebook, look, ui };
-  if (before.writable) keep_action(current.id, look.code, action, notebook);
-  show();
+}
+
+// Actions on a large notebook: done beside the page, all that wait at once, in their order.
+
+interface Waiting {
+  action: Action;
+  /** How the journal has it; `null` when this tab only looks. */
+  noted: Noted | null;
+  after: (went_in: boolean) => void;
+}
+
+let waiting: Waiting[] = [];
+let working = false;
+let idle_listeners: (() => void)[] = [];
+
+/** Resolves when every action has gone in. */
+export function idle(): Promise<void> {
+  return working ? new Promise((done) => idle_listeners.push(done)) : Promise.resolve();
+}
+
+/** Something is being worked in that the journal has not: closing the page now would lose it. */
+export function unsafe(): boolean {
+  return working && waiting.concat(in_hand).some((one) => one.noted?.safe === false);
+}
+
+let in_hand: Waiting[] = [];
+
+async function work(): Promise<void> {
+  if (working) return;
+  working = true;
+  try {
+    while (waiting.length > 0) {
+      in_hand = waiting;
+      waiting = [];
+      await work_in(in_hand);
+    }
+  } finally {
+    working = false;
+    in_hand = [];
+    hold_field(false);
+    const told = idle_listeners;
+    idle_listeners = [];
+    for (const one of told) one();
+  }
+}
+
+async function work_in(batch: readonly Waiting[]): Promise<void> {
+  const before = state();
+  const actions = batch.map((one) => one.action);
+  const first = actions.some((one) => one.do === "paste") ? "table" : "change";
+  const busy = begin_busy([first, "calculating"], halt);
+  let went_in = false;
+  try {
+    const made = await beside({ do: "change", notebook: before.notebook, actions, replay: false }, busy, first);
+    core.know_words(made);
+    take_in(made);
+    const noted = batch[batch.length - 1]?.noted;
+    const safe = batch.every((one) => one.noted?.safe !== false);
+    if (noted) keep_text(before.id, made.look.code, made.notebook, { seq: noted.seq, safe });
+    went_in = true;
+  } catch (error) {
+    // Stopped, by hand or by itself: nothing of it has happened, and what waited for it does not happen either.
+    batch = [...batch, ...waiting];
+    waiting = [];
+    forget_stopped(before.id);
+    if (!(error instanceof Halted) && !(error instanceof core.Stopped)) throw error;
+  } finally {
+    if (waiting.length === 0) hold_field(false);
+    busy.end();
+    show();
+    for (const one of batch) one.after(went_in);
+  }
 }
 
 /** The notebook after an action and how it looks. When the calculation stops, a fresh instance is asked once more. */
@@ -122,8 +218,7 @@ export function set_ui(change: Partial<Ui>): void {
 }
 
 /** Opens a notebook in place of the one that was open (or the first one). */
-export function open_in_state(id: string, notebook: string, writable: boolean, ui: Ui): void {
-  const look = core.look(notebook);
+export function open_in_state(id: string, notebook: string, look: Look, writable: boolean, ui: Ui): void {
   current = { id, notebook, look, ui, stored: stored_now(), writable };
   show();
 }

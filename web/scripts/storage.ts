@@ -138,6 +138,14 @@ export async function write_line(id: string, seq: number, line: string): Promise
   });
 }
 
+/** Erases the lines after `seq`. */
+export async function drop_lines(id: string, seq: number): Promise<void> {
+  await records?.("readwrite", (all) => {
+    all.delete(IDBKeyRange.bound(`journal:${id}:${order(seq + 1)}`, `journal:${id}:\uFFFF`));
+    return promisifyRequest(all.transaction);
+  }).catch(() => {});
+}
+
 /** The lines of a notebook's journal, in order. */
 export async function read_lines(id: string): Promise<string[]> {
   return values_from(`journal:${id}:`);

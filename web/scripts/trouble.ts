@@ -1,5 +1,5 @@
-// Notices about the work, at the top of the panel in hand: nothing is kept, the calculation stopped, another tab works here,
-// something takes long. The picture never shrinks for them.
+// Notices about the work, at the top of the panel in hand: nothing is kept, the calculation stopped, another tab works here.
+// The picture never shrinks for them.
 
 import { on_stopped } from "./core";
 import { by_id, focus_seen, set_text, toggle } from "./dom";
@@ -18,7 +18,7 @@ export function mount_trouble(): void {
   });
   by_id("notice-kept-save").addEventListener("click", () => {
     saved_once = true;
-    save_notebook();
+    void save_notebook();
     set_ui({ notice: null });
   });
   by_id("notice-kept-close").addEventListener("click", () => set_ui({ notice: null }));
@@ -36,12 +36,16 @@ function show_trouble(s: State): void {
   const panel = by_id(`screen-${s.look.place.screen}`).querySelector<HTMLElement>("[data-panel]");
   if (!panel) return;
   const notices = by_id("notices");
-  if (panel.firstElementChild !== notices) panel.prepend(notices);
+  if (notices.parentElement !== panel) panel.prepend(notices);
   const other = by_id("other-tab");
   if (panel.nextElementSibling !== other) panel.after(other);
   const asks = s.ui.panel === "other" && !s.writable;
   toggle(other, asks);
   toggle(panel, !asks);
+  // What is being done stands where the eyes are, above the rest.
+  const busy = by_id("busy");
+  const place = asks ? other : panel;
+  if (place.firstElementChild !== busy) place.prepend(busy);
   if (asks && !was_other) focus_seen(by_id("other-look"));
   was_other = asks;
 
@@ -53,8 +57,6 @@ function show_trouble(s: State): void {
   toggle(by_id("notice-stopped"), s.ui.stopped !== null);
   what_happened = s.ui.stopped ?? "";
   toggle(by_id("notice-looking"), !s.writable && !asks);
-  toggle(by_id("busy"), s.ui.busy !== null);
-  if (s.ui.busy) set_text(by_id("busy-what"), t(s.ui.busy));
   for (const field of panel.parentElement?.querySelectorAll<HTMLInputElement>("input[type=text], textarea") ?? []) {
     field.readOnly = !s.writable;
   }

@@ -29,7 +29,7 @@ pub struct Notebook {
     pub schema: String,
     /// Schema version.
     pub version: u32,
-    /// Group letter and four signs, made by the page: "C-4T7K".
+    /// Four signs made by the page, behind the group's letter once it is named: "4T7K", "C-4T7K".
     pub code: String,
     /// The cast.
     pub cast: CastDoc,

@@ -218,6 +218,7 @@ fn names_and_bed_are_kept_as_typed() {
         ],
     );
     assert_eq!((named.cast.water.as_str(), named.cast.group.as_str()), ("Quillet Pond", "C"));
+    assert!(named.code.starts_with("C-"), "{}", named.code);
     assert_eq!((named.cast.bed_m, look(&named).log.bed_text.as_str()), (Some(9.8), "9,8 m"));
     let undone = act(&named, &Action::Undo);
     assert_eq!((undone.cast.water.as_str(), undone.cast.bed_m), ("Quillet Pond", Some(9.8)));

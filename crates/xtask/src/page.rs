@@ -37,9 +37,10 @@ pub fn page(tree: &Tree, kind: Kind, keep_core: bool) -> Result<String> {
     tools::need_node(tree)?;
     let _lock = lock(tree)?;
     let wasm = if keep_core { core::last(tree, kind)? } else { core::build(tree, kind)? };
-    let script = script::bundle(tree, kind)?;
+    let script = script::bundle(tree, kind, "main")?;
+    let worker = script::bundle(tree, kind, "worker")?;
     let styles = fonts::rules(tree)? + &script::styles(tree, kind)?;
-    html::assemble(tree, kind, &html::Parts { wasm, script, styles })
+    html::assemble(tree, kind, &html::Parts { wasm, script, worker, styles })
 }
 
 /// Builds the page into a file and says how large it is.

@@ -154,8 +154,8 @@ fn browser(tree: &Tree, name: &str) -> Result<Count> {
         .into_iter()
         .filter(|file| file.to_string_lossy().ends_with(".test.js"))
         .collect();
-    // Firefox walks the whole way; states, faults and kills are looked at in Chromium.
-    tests.retain(|file| name == "chromium" || file.ends_with("walk.test.js"));
+    // The kills are looked at in Chromium: what is kept by which write is the same, and Firefox takes seconds to start.
+    tests.retain(|file| name == "chromium" || !file.ends_with("kill.test.js"));
     tests.sort();
     let lines = tools::tee(
         tools::node(tree)

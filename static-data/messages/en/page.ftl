@@ -64,6 +64,8 @@ page-log-example-about = Made-up ponds:
 page-log-example-summer = layered, in summer
 page-log-example-autumn = mixed, in autumn
 page-log-example-ice = under ice
+page-log-group-open = A letter is enough. This notebook’s code begins with it.
+page-log-group-code = This notebook’s code is <b>{ $code }</b>.
 page-log-empty-foot = All of it stays on this device. Nothing is sent anywhere.
 
 ## Log: table
@@ -140,7 +142,16 @@ page-no-open = Open another file
 page-no-close = Close
 page-no-foot = What was in this notebook before is untouched.
 page-drop = Let go to open the file
-page-busy-reading = Reading the table …
+page-busy-reading = Reading the file.
+page-busy-table = Sorting out the table.
+page-busy-change = Working in what you did.
+page-busy-opening = Opening the notebook.
+page-busy-calculating = Working out the layers.
+page-busy-drawing = Drawing the picture.
+page-busy-step = Step { $step } of { $of }.
+page-busy-stop = Stop
+page-busy-stop-about = What was here before stays as it is.
+page-busy-stopped = Stopped. What was here before is as it was.
 
 ## Trouble
 page-trouble-nowhere = This browser keeps nothing

@@ -64,6 +64,8 @@ page-log-example-about = Lagunas inventadas:
 page-log-example-summer = con capas, en verano
 page-log-example-autumn = mezclada, en otoño
 page-log-example-ice = bajo el hielo
+page-log-group-open = Basta una letra. El código de este cuaderno empieza con ella.
+page-log-group-code = El código de este cuaderno es <b>{ $code }</b>.
 page-log-empty-foot = Todo se queda en este equipo. No se envía nada a ninguna parte.
 
 ## Log: table
@@ -140,7 +142,16 @@ page-no-open = Abrir otro archivo
 page-no-close = Cerrar
 page-no-foot = Lo que había en este cuaderno sigue intacto.
 page-drop = Suelta para abrir el archivo
-page-busy-reading = Leyendo la tabla …
+page-busy-reading = Leyendo el archivo.
+page-busy-table = Ordenando la tabla.
+page-busy-change = Anotando lo que hiciste.
+page-busy-opening = Abriendo el cuaderno.
+page-busy-calculating = Calculando las capas.
+page-busy-drawing = Dibujando la imagen.
+page-busy-step = Paso { $step } de { $of }.
+page-busy-stop = Detener
+page-busy-stop-about = Lo que había antes queda como está.
+page-busy-stopped = Detenido. Lo que había antes sigue como estaba.
 
 ## Trouble
 page-trouble-nowhere = Este navegador no guarda nada

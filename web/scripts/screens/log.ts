@@ -6,13 +6,22 @@ import { go } from "../bar";
 import type { ExampleName } from "../core";
 import { by_id, focus_seen, list, part, set_attr, set_text, set_value, template, toggle } from "../dom";
 import { on_arrived, pick_file, take_text } from "../files";
+import { focus_is_lost } from "../focus";
 import { open_example, open_made } from "../notebooks";
 import { mount_picture, type Picture } from "../picture";
 import { say, say_into, speak, t, t_into } from "../say";
 import { dispatch, on_show, type State, set_ui, state } from "../state";
 import { is_stacked } from "../view_menu";
 import { show_ways } from "../ways";
-import { focus_cell, focus_entry, is_typing, mount_log_table, on_typing_end, show_log_table } from "./log_table";
+import {
+  focus_cell,
+  focus_entry,
+  is_typing,
+  leave_table,
+  mount_log_table,
+  on_typing_end,
+  show_log_table,
+} from "./log_table";
 
 let picture: Picture | null = null;
 /** What the panel says. It waits while a cell is being typed into, so that half a number raises no doubt. */
@@ -20,6 +29,7 @@ let panel: LogView | null = null;
 let panel_empty = true;
 let panel_of = "";
 let first = true;
+let here = false;
 
 /** Wires the screen. */
 export function mount_log(): void {
@@ -32,27 +42,27 @@ export function mount_log(): void {
   mount_file_states();
   by_id("log-skip").addEventListener("click", (event) => {
     event.preventDefault();
-    by_id("log-panel").focus();
+    leave_table();
   });
   by_id("log-reopen").addEventListener("click", () => {
-    dispatch({ do: "open_table" });
-    by_id("asis-roles").querySelector("select")?.focus();
+    dispatch({ do: "open_table" }, () => by_id("asis-roles").querySelector("select")?.focus());
   });
   by_id("log-profile").addEventListener("click", () => {
     if (state().look.log.not_yet === null) go("profile");
   });
   by_id("log-add").addEventListener("click", () => {
-    dispatch({ do: "add_mark" });
-    focus_cell(state().look.log.rows.length - 1, "down");
+    dispatch({ do: "add_mark" }, () => focus_cell(state().look.log.rows.length - 1, "down"));
   });
   by_id("log-undo").addEventListener("click", () => {
     const undo = state().look.log.undo;
     if (!undo) return;
-    dispatch(undo.action);
-    keep_focus();
-    if (!state().look.empty) speak(say(state().look.log.title));
+    dispatch(undo.action, () => {
+      keep_focus();
+      if (!state().look.empty) speak(say(state().look.log.title));
+    });
   });
   field("log-water", (text) => ({ do: "set_water", text }));
+  field("log-group-first", (text) => ({ do: "set_group", text }));
   field("log-group", (text) => ({ do: "set_group", text }));
   field("log-bed", (text) => ({ do: "set_bed", text }));
   on_show(show_log);
@@ -71,12 +81,14 @@ function mount_ways_in(): void {
   by_id("no-open").addEventListener("click", pick_file);
   for (const button of document.querySelectorAll<HTMLElement>("[data-example]")) {
     const name = button.dataset.example as ExampleName;
-    button.addEventListener("click", () => void open_example(name).then(after_paste));
+    button.addEventListener("click", () => void open_example(name).then(after_open));
   }
   const paste_field = by_id<HTMLTextAreaElement>("paste-field");
   by_id("paste-use").addEventListener("click", () => {
-    if (paste_field.value.trim()) void take_text(paste_field.value).then(() => (paste_field.value = ""));
-    else paste_field.focus();
+    if (!paste_field.value.trim()) return paste_field.focus();
+    void take_text(paste_field.value).then((went_in) => {
+      if (went_in) paste_field.value = "";
+    });
   });
   by_id("paste-close").addEventListener("click", close_paste);
   paste_field.addEventListener("keydown", (event) => {
@@ -103,8 +115,12 @@ function mount_file_states(): void {
   by_id("no-close").addEventListener("click", close);
   by_id("newer-take").addEventListener("click", () => {
     const file = state().ui.file;
-    if (file?.kind === "newer" && file.readings !== null) void open_made(file.readings).then(after_paste);
+    if (file?.kind === "newer" && file.readings !== null) void open_made(file.readings).then(after_open);
   });
+}
+
+function after_open(went_in: boolean): void {
+  if (went_in) after_paste();
 }
 
 /** A table has come in: the focus goes to the first thing to settle, else on to the profile. */
@@ -125,13 +141,16 @@ function after_paste(): void {
 /** After a press that took its own button away the focus goes to the panel's next move. */
 function keep_focus(): void {
   const at = document.activeElement;
-  if (at instanceof HTMLElement && at !== document.body && at.offsetParent !== null) return;
-  const next = [...by_id("log-panel").querySelectorAll<HTMLElement>(".go")].find((el) => el.offsetParent !== null);
-  focus_seen(next ?? by_id("log-panel"));
+  const panel = by_id("log-panel");
+  if (at instanceof HTMLElement && at !== document.body && at !== panel && at.offsetParent !== null) return;
+  const next = [...panel.querySelectorAll<HTMLElement>(".go")].find((el) => el.offsetParent !== null);
+  focus_seen(next ?? panel);
 }
 
 function show_log(s: Readonly<State>): void {
-  if (s.look.place.screen !== "log") return;
+  const arrived = s.look.place.screen === "log" && !here && !first;
+  here = s.look.place.screen === "log";
+  if (!here) return;
   const { look, ui } = s;
   if (!is_typing() || panel_of !== s.id) {
     panel = look.log;
@@ -148,12 +167,14 @@ function show_log(s: Readonly<State>): void {
     picture?.show(s);
     show_log_table(s);
   }
+  if (shows === "empty") show_empty(s);
   if (shows === "newer" && ui.file?.kind === "newer") {
     t_into(by_id("newer-lead"), "page-newer-lead", { name: ui.file.name, version: ui.file.version });
     toggle(by_id("newer-take"), ui.file.readings !== null);
   }
   if (shows === "no" && ui.file) show_no(ui.file);
   if (shows === "main" && panel) show_main(s, panel);
+  if (arrived && focus_is_lost(by_id("log-panel"))) keep_focus();
   if (first) {
     first = false;
     if (look.empty && s.writable && !is_stacked()) focus_cell(0, "down");
@@ -165,6 +186,14 @@ function which(s: Readonly<State>): "empty" | "pasting" | "newer" | "no" | "pend
   if (s.ui.file) return s.ui.file.kind === "newer" ? "newer" : "no";
   if (s.look.log.pending) return "pending";
   return panel_empty ? "empty" : "main";
+}
+
+/** The group may be named before anything else: its notebook's code begins with its letter. */
+function show_empty({ look }: Readonly<State>): void {
+  set_value(by_id<HTMLInputElement>("log-group-first"), look.group);
+  const about = by_id("log-group-about");
+  if (look.group) t_into(about, "page-log-group-code", { code: look.code });
+  else t_into(about, "page-log-group-open");
 }
 
 function show_no(file: NonNullable<State["ui"]["file"]>): void {
@@ -233,9 +262,10 @@ function show_doubt(el: HTMLElement, doubt: DoubtView, index: number): void {
 
 /** Settling a doubt: the next one moves into its place and has the focus; after the last, the next move has it. */
 function press(action: Action): boolean {
-  dispatch(action);
-  keep_focus();
-  speak(say(state().look.log.title));
+  dispatch(action, () => {
+    keep_focus();
+    speak(say(state().look.log.title));
+  });
   return true;
 }
 

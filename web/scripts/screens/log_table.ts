@@ -2,7 +2,7 @@
 // go down the readings and, at the last mark, climb "coming up" as the class did.
 
 import type { Action, LogCell, LogRow, PlacementView } from "../../generated/core";
-import { by_id, list, part, set_attr, set_text, set_value, template, toggle } from "../dom";
+import { by_id, focus_seen, list, part, set_attr, set_text, set_value, template, toggle } from "../dom";
 import { PLACED } from "../picture";
 import { num, t } from "../say";
 import { dispatch, type State, state } from "../state";
@@ -24,6 +24,8 @@ let typing_end: () => void = () => {};
 /** The first row in the page, and how many rows there are. */
 let from = 0;
 let rows: readonly LogRow[] = [];
+/** The row in hand: only its cells are stops of the Tab key, so that the way past the table is short. */
+let in_hand = 0;
 
 /** Whether a cell is being typed into at the moment. */
 export function is_typing(): boolean {
@@ -42,6 +44,11 @@ export function mount_log_table(figure: HTMLElement, placement: () => PlacementV
   body.addEventListener("input", (event) => typed(event.target as HTMLInputElement));
   body.addEventListener("keydown", pressed);
   body.addEventListener("focusout", end_typing);
+  body.addEventListener("focusin", (event) => {
+    if (!(event.target instanceof HTMLInputElement)) return;
+    in_hand = row_of(event.target);
+    set_stops();
+  });
   figure.addEventListener(PLACED, () => lay());
   by_id("log-cells").addEventListener("scroll", () => scrolled());
 }
@@ -54,8 +61,9 @@ function typed(cell: HTMLInputElement): void {
   if (rest !== null) clearTimeout(rest);
   rest = setTimeout(typing_end, REST_MS + 20);
   const row = rows[row_of(cell)];
-  dispatch(action);
-  if (row && action.do === "set_depth") follow(cell, row);
+  dispatch(action, () => {
+    if (row && action.do === "set_depth" && typing === cell) follow(cell, row);
+  });
 }
 
 function action_of(cell: HTMLInputElement): Action | null {
@@ -94,11 +102,17 @@ function pressed(event: KeyboardEvent): void {
   if (!(cell instanceof HTMLInputElement) || event.ctrlKey || event.metaKey || event.altKey || event.isComposing)
     return;
   const to = next_cell(cell, event);
-  if (event.key === "Escape" && state().ui.menu === null) by_id("log-panel").focus();
+  if (event.key === "Escape" && state().ui.menu === null && by_id("busy").hidden) leave_table();
   if (!to) return;
   event.preventDefault();
   end_typing();
   focus_cell(to.row, to.column);
+}
+
+/** Esc leads out of the table, to the first thing to press beside it. */
+export function leave_table(): void {
+  const next = [...by_id("log-panel").querySelectorAll<HTMLElement>("button")].find((el) => el.offsetParent !== null);
+  focus_seen(next ?? by_id("log-panel"));
 }
 
 function next_cell(cell: HTMLInputElement, event: KeyboardEvent): { row: number; column: Column } | null {
@@ -176,8 +190,20 @@ function show_window(wanted: number): void {
   from = Math.max(0, Math.min(wanted, rows.length - WINDOW_ROWS));
   const shown = rows.slice(from, from + WINDOW_ROWS);
   list(by_id("log-rows"), template("template-row"), shown, (el, row) => show_row(el, row, s));
+  set_stops();
   set_attr(by_id("log-table"), "aria-rowcount", rows.length > WINDOW_ROWS ? String(rows.length + 1) : null);
   lay();
+}
+
+/** One row of the table is in the tab order: that in hand, or the first one in the page. */
+function set_stops(): void {
+  const all = by_id("log-rows").querySelectorAll<HTMLElement>("tr:not(.room)");
+  const stop = all[in_hand - from] ? in_hand - from : 0;
+  all.forEach((el, index) => {
+    for (const cell of el.querySelectorAll<HTMLInputElement>('[data-col="down"], [data-col="up"]')) {
+      cell.tabIndex = index === stop ? 0 : -1;
+    }
+  });
 }
 
 function show_row(el: HTMLElement, row: LogRow, s: Readonly<State>): void {

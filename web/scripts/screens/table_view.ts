@@ -1,6 +1,6 @@
 // A question first, and "Not right?": the rows as they came, with heads that can be set right.
 
-import type { PendingColumn, PendingRow, PendingView, Role, Said, Unit } from "../../generated/core";
+import type { Action, PendingColumn, PendingRow, PendingView, Role, Said, Unit } from "../../generated/core";
 import { by_id, list, part, set_attr, set_text, template, toggle } from "../dom";
 import { say, say_into, speak, t } from "../say";
 import { dispatch, on_show, type State, state } from "../state";
@@ -22,15 +22,18 @@ export function mount_table_view(): void {
   });
   by_id("pending-use").addEventListener("click", () => {
     const way = state().look.log.pending?.use_table;
-    if (way && way.waits === null) settle(() => dispatch(way.action));
+    if (way && way.waits === null) settle(way.action);
   });
-  by_id("pending-drop").addEventListener("click", () => settle(() => dispatch({ do: "drop_table" })));
+  by_id("pending-drop").addEventListener("click", () => settle({ do: "drop_table" }));
   on_show(show_table_view);
 }
 
 /** The view may close by this: then the focus goes to what is next. */
-function settle(change: () => void): void {
-  change();
+function settle(action: Action): void {
+  dispatch(action, settled);
+}
+
+function settled(): void {
   const { log, empty } = state().look;
   const at = document.activeElement;
   if (at instanceof HTMLElement && at !== document.body && at.offsetParent !== null) return;
@@ -77,7 +80,7 @@ function show_panel(pending: PendingView, title: Said, has_cast: boolean): void 
   show_ways(by_id("pending-ways"), question?.ways ?? [], {
     small: true,
     press: (action) => {
-      settle(() => dispatch(action));
+      settle(action);
       return true;
     },
   });

@@ -2,6 +2,7 @@
 
 mod answers;
 mod cells;
+mod code;
 mod marks;
 mod table;
 mod undo;
@@ -21,7 +22,10 @@ pub fn act(notebook: &Notebook, action: &Action) -> Notebook {
             next.place.question = question.unwrap_or(next.place.question);
         }
         Action::SetWater { text } => next.cast.water = kept(text, MOST_CELL_CHARS),
-        Action::SetGroup { text } => next.cast.group = kept(text, MOST_CELL_CHARS),
+        Action::SetGroup { text } => {
+            next.cast.group = kept(text, MOST_CELL_CHARS);
+            next.code = code::of_group(&notebook.code, &next.cast.group);
+        }
         Action::SetBed { text } => {
             next.bed_text = kept(text, MOST_CELL_CHARS);
             next.cast.bed_m = crate::marks::typed_depth_m(text).filter(|bed_m| *bed_m > 0.0);

@@ -15,6 +15,8 @@ pub struct Parts {
     pub wasm: Vec<u8>,
     /// The script.
     pub script: String,
+    /// The script of the worker, which the page starts from a blob of its own.
+    pub worker: String,
     /// The styles, with the fonts inside.
     pub styles: String,
 }
@@ -56,6 +58,7 @@ pub fn assemble(tree: &Tree, kind: Kind, parts: &Parts) -> Result<String> {
         let packed = BASE64_STANDARD.encode(gzip(text.as_bytes())?);
         blocks.push_str(&block(&format!("messages-{language}"), &packed));
     }
+    blocks.push_str(&block("worker", &BASE64_STANDARD.encode(gzip(parts.worker.as_bytes())?)));
     blocks.push_str(&block("wasm", &BASE64_STANDARD.encode(gzip(&parts.wasm)?)));
     page = after(&page, "<head>\n", "<meta charset=\"utf-8\">\n", &policy)?;
     page = before(&page, "</head>", &format!("<style>{styles}</style>\n"))?;

@@ -8,11 +8,11 @@ use anyhow::Result;
 /// The order of the style sheets; one that is not named here comes after these.
 const STYLES: [&str; 7] = ["tokens", "base", "bar", "log", "picture", "profile", "questions"];
 
-/// `web/scripts/main.ts` and all it imports, as one classic script.
-pub fn bundle(tree: &Tree, kind: Kind) -> Result<String> {
+/// An entrance of `web/scripts` ("main", or "worker" for what runs beside the page) and all it imports, as one classic
+/// script.
+pub fn bundle(tree: &Tree, kind: Kind, entrance: &str) -> Result<String> {
     let mut esbuild = tools::npm_program(tree, "esbuild");
-    esbuild.args([
-        "scripts/main.ts",
+    esbuild.arg(format!("scripts/{entrance}.ts")).args([
         "--bundle",
         "--format=iife",
         "--target=es2022",
