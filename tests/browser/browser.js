@@ -77,6 +77,8 @@ export async function start({
             "intl.accept_languages": `${language}, en`,
             ...(refuse_storage ? { "network.cookie.cookieBehavior": 2 } : {}),
             "browser.download.folderList": 2,
+            // The list of downloads would open over the page and take its keys.
+            "browser.download.alwaysOpenPanel": false,
             "browser.download.dir": downloads,
           },
         })

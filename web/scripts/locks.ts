@@ -10,7 +10,16 @@ let held: { id: string; release: () => void } | null = null;
 let lost: (id: string) => void = () => {};
 let asked: (id: string) => Promise<void> = async () => {};
 let wrote: (id: string) => void = () => {};
-const channel = typeof BroadcastChannel === "undefined" ? null : new BroadcastChannel("layercast");
+const channel = made_channel();
+
+/** A browser that may keep nothing may also refuse its tabs to speak. */
+function made_channel(): BroadcastChannel | null {
+  try {
+    return new BroadcastChannel("layercast");
+  } catch {
+    return null;
+  }
+}
 
 /** Wires what happens when another tab takes this one's notebook, asks for it, or has written one. */
 export function on_locks(listeners: {
@@ -84,7 +93,9 @@ function request(id: string, options: LockOptions): Promise<boolean> {
           answer(true);
         });
       })
-      .catch(() => {
+      .catch((error) => {
+        // refused with the store: nothing is kept, so no tab can take anything from another
+        if (error instanceof DOMException && error.name === "SecurityError") return answer(true);
         // stolen by another tab
         if (held?.id === id) {
           held = null;
