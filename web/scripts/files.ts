@@ -66,7 +66,7 @@ export function take_text(text: string): Promise<boolean> {
       const opened = await opened_from(new TextEncoder().encode(text));
       if (opened.kind !== "table" && opened.kind !== "no") return take_opened(opened, t("page-paste-name"));
     }
-    return take_table(text);
+    return take_table(text, "paste");
   });
 }
 
@@ -108,7 +108,7 @@ async function take_opened(opened: Opened, name: string): Promise<boolean> {
       await refuse({ kind: "newer", name, version: opened.version, readings: opened.readings });
       return true;
     case "table":
-      return take_table(opened.text);
+      return take_table(opened.text, "take_file");
     case "no":
       await refuse({ kind: "no", name, said: opened.said });
       return true;
@@ -126,9 +126,9 @@ async function to_log(): Promise<void> {
   if (state().look.place.screen !== "log") await dispatched({ do: "go", screen: "log", question: null });
 }
 
-async function take_table(text: string): Promise<boolean> {
+async function take_table(text: string, how: "paste" | "take_file"): Promise<boolean> {
   await to_log();
-  const went_in = await (state().writable ? dispatched({ do: "paste", text }) : open_table(text));
+  const went_in = await (state().writable ? dispatched({ do: how, text }) : open_table(text, how));
   if (!went_in) return false;
   set_ui({ pasting: false, file: null });
   arrived();

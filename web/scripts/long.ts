@@ -24,9 +24,14 @@ let turn: Promise<unknown> = Promise.resolve();
 /** How often Stop has been pressed: what was asked before that is not begun. */
 let halts = 0;
 
+/** Whether an action brings a table with it. */
+export function brings_table(one: Action): one is Extract<Action, { do: "paste" | "take_file" | "take_example" }> {
+  return one.do === "paste" || one.do === "take_file" || one.do === "take_example";
+}
+
 /** Whether these actions on this notebook are long work. */
 export function is_long(notebook: string, actions: readonly Action[] = []): boolean {
-  return notebook.length > LONG_NOTEBOOK || actions.some((one) => one.do === "paste" && one.text.length > LONG_TABLE);
+  return notebook.length > LONG_NOTEBOOK || actions.some((one) => brings_table(one) && one.text.length > LONG_TABLE);
 }
 
 /** Whether a file, or a text that may be one, is long work. */

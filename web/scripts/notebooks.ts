@@ -165,12 +165,12 @@ export function open_made(notebook: string, actions: readonly Action[] = []): Pr
 
 /** A new notebook with one of our invented casts. */
 export function open_example(name: core.ExampleName): Promise<boolean> {
-  return open_table(core.example(name));
+  return open_table(core.example(name), "take_example");
 }
 
 /** A new notebook with a table; for a table opened while the notebook in hand may only be looked at. */
-export function open_table(text: string): Promise<boolean> {
-  return open_made(core.new_notebook(new_code()), [{ do: "paste", text }]);
+export function open_table(text: string, how: "paste" | "take_file" | "take_example"): Promise<boolean> {
+  return open_made(core.new_notebook(new_code()), [{ do: how, text }]);
 }
 
 function new_group(): Promise<void> {

@@ -6,7 +6,7 @@ import { begin_busy } from "./busy";
 import * as core from "./core";
 import { hold_field } from "./dom";
 import { forget_stopped, keep_action, keep_text, type Noted, note_action, type Stored, stored_now } from "./keep";
-import { beside, Halted, halt, is_long } from "./long";
+import { beside, brings_table, Halted, halt, is_long } from "./long";
 import type { Lang } from "./say";
 
 /** The four themes. */
@@ -167,7 +167,7 @@ async function work(): Promise<void> {
 async function work_in(batch: readonly Waiting[]): Promise<void> {
   const before = state();
   const actions = batch.map((one) => one.action);
-  const first = actions.some((one) => one.do === "paste") ? "table" : "change";
+  const first = actions.some(brings_table) ? "table" : "change";
   const busy = begin_busy([first, "calculating"], halt);
   let went_in = false;
   try {

@@ -15,7 +15,7 @@ impl Pen {
         if right <= left || bottom <= top {
             return;
         }
-        let start = self.points.len();
+        let mut teeth = Vec::new();
         let first = (f64::from(left + top) / gap).ceil() as i32;
         let last = (f64::from(right + bottom) / gap).floor() as i32;
         for place in first..=last {
@@ -34,11 +34,9 @@ impl Pen {
                     (right, (sum - right).max(top))
                 }
             };
-            let corners = [foot(sum), head(sum), head(sum + weight), foot(sum + weight)];
-            self.points.extend(corners);
-            self.points.push(corners[0]);
+            teeth.push([foot(sum), head(sum), head(sum + weight), foot(sum + weight)]);
         }
-        self.close_quads(start, Ink::from(ink));
+        self.comb(&teeth, Some((left, bottom)), Ink::from(ink));
     }
 
     /// Small waves: 11 long, rows 13 apart, every other row shifted.
@@ -65,7 +63,7 @@ impl Pen {
     pub fn still(&mut self, area: Area, ink: Colour, width_u: f64) {
         let (gap, on, off) = (10.0 * self.u, 12.0 * self.u, 6.0 * self.u);
         let (left, right) = (area.x + self.u, area.x + area.width - self.u);
-        let start = self.points.len();
+        let mut teeth = Vec::new();
         let mut row = 0;
         loop {
             let y = area.y + gap * (0.75 + f64::from(row));
@@ -78,13 +76,13 @@ impl Pen {
                 let (from, to) = (x.max(left), (x + on).min(right));
                 if to - from > 2.0 * self.u {
                     let (from, to) = (self.px(from), self.px(to));
-                    self.points.extend([(from, top), (to, top), (to, bottom), (from, bottom), (from, top)]);
+                    teeth.push([(from, bottom), (from, top), (to, top), (to, bottom)]);
                 }
                 x += on + off;
             }
             row += 1;
         }
-        self.close_quads(start, Ink::from(ink));
+        self.rows(&teeth, self.px(left), Ink::from(ink));
     }
 
     /// Slices whose strength falls away from `y` to the two ends of its range.

@@ -2,7 +2,8 @@
 //! picture itself is compiled once, whatever the backend, and nothing in it can fail.
 //!
 //! Straight lines along an axis are filled rectangles: they stay crisp on every backend. Many equal strokes (dashes,
-//! hatching) are one polygon whose parts are joined by edges that run out and back and so enclose nothing.
+//! hatching) are one polygon whose parts are joined by edges that run out and back and so enclose nothing: on a canvas
+//! each point is a call.
 
 use std::ops::Range;
 
@@ -171,11 +172,11 @@ impl Pen {
         dash: (f64, f64),
     ) {
         let (top, bottom) = self.thick(y, width_u);
-        let start = self.points.len();
-        for (left, right) in self.dashes(x0, x1, dash) {
-            self.points.extend([(left, top), (right, top), (right, bottom), (left, bottom), (left, top)]);
-        }
-        self.close_quads(start, ink.into());
+        let dashes = self.dashes(x0, x1, dash);
+        let teeth: Vec<_> = dashes
+            .map(|(left, right)| [(left, bottom), (left, top), (right, top), (right, bottom)])
+            .collect();
+        self.comb(&teeth, None, ink.into());
     }
 
     /// A dashed upright line.
@@ -189,11 +190,11 @@ impl Pen {
         dash: (f64, f64),
     ) {
         let (left, right) = self.thick(x, width_u);
-        let start = self.points.len();
-        for (top, bottom) in self.dashes(y0, y1, dash) {
-            self.points.extend([(left, top), (right, top), (right, bottom), (left, bottom), (left, top)]);
-        }
-        self.close_quads(start, ink.into());
+        let dashes = self.dashes(y0, y1, dash);
+        let teeth: Vec<_> = dashes
+            .map(|(top, bottom)| [(left, top), (right, top), (right, bottom), (left, bottom)])
+            .collect();
+        self.comb(&teeth, None, ink.into());
     }
 
     fn dashes(
@@ -213,25 +214,46 @@ impl Pen {
         })
     }
 
-    /// Quads of five points each since `start` (the first again at the end) become polygons of a few dozen: back along the
-    /// first points. A rasteriser is quick neither with very many shapes nor with very many edges side by side.
-    pub(crate) fn close_quads(&mut self, start: usize, ink: Ink) {
-        const POINTS: usize = 5;
-        const TOGETHER: usize = 24 * POINTS;
-        let end = self.points.len();
-        for first in (start..end).step_by(TOGETHER) {
-            let quads = first..(first + TOGETHER).min(end);
-            let back = self.points.len();
-            if quads.end < end || first > start {
-                self.points.extend_from_within(quads.clone());
+    /// One polygon of many teeth on one spine, each (foot, head, head, foot): between the teeth it runs along the spine, and
+    /// at the end back along it over `corner` if the spine bends there, so that it encloses nothing but the teeth. Four
+    /// points a tooth. A few dozen together: a rasteriser is quick neither with very many shapes nor with very many edges
+    /// side by side.
+    pub(crate) fn comb(&mut self, teeth: &[[(i32, i32); 4]], corner: Option<(i32, i32)>, ink: Ink) {
+        const TOGETHER: usize = 32;
+        for teeth in teeth.chunks(TOGETHER) {
+            let start = self.points.len();
+            let bends = |from: (i32, i32), to: (i32, i32)| {
+                corner.filter(|corner| (from.0 == corner.0) != (to.0 == corner.0) && from.1 != to.1)
+            };
+            let mut last = None;
+            for tooth in teeth {
+                let [foot, .., end] = *tooth;
+                self.points.extend(last.and_then(|last| bends(last, foot)));
+                self.points.extend(tooth);
+                last = Some(end);
             }
-            let polygon = if self.points.len() > back { back } else { first };
-            for place in quads.step_by(POINTS).rev().skip(1) {
-                if let Some(point) = self.points.get(place).copied() {
-                    self.points.push(point);
-                }
+            if let (Some([first, ..]), Some(last)) = (teeth.first(), last) {
+                self.points.extend(bends(last, *first));
             }
-            self.shapes.push(Shape::Polygon { points: polygon..self.points.len(), ink });
+            self.shapes.push(Shape::Polygon { points: start..self.points.len(), ink });
+        }
+    }
+
+    /// Teeth in rows, from left to right and downward: each row is a comb of its own that comes back to `left`, and the rows
+    /// hang on one spine there.
+    pub(crate) fn rows(&mut self, teeth: &[[(i32, i32); 4]], left: i32, ink: Ink) {
+        const TOGETHER: usize = 16;
+        let same_row = |a: &[(i32, i32); 4], b: &[(i32, i32); 4]| a[0].1 == b[0].1;
+        let rows: Vec<&[[(i32, i32); 4]]> = teeth.chunk_by(same_row).collect();
+        for rows in rows.chunks(TOGETHER) {
+            let start = self.points.len();
+            for row in rows {
+                let Some([(_, y), ..]) = row.first() else { continue };
+                self.points.push((left, *y));
+                self.points.extend(row.iter().flatten());
+                self.points.push((left, *y));
+            }
+            self.shapes.push(Shape::Polygon { points: start..self.points.len(), ink });
         }
     }
 
@@ -310,6 +332,31 @@ impl Pen {
             anchor: look.anchor,
             ink: look.ink,
         });
+    }
+
+    /// Left and right of the texts so far that a level line at `y` would strike through, with some air, from left to right.
+    pub fn texts_across(&self, y: f64) -> Vec<(f64, f64)> {
+        let air = 4.0 * self.u;
+        let across = |shape: &Shape| {
+            let Shape::Text { letters, x, baseline_y, size_px, face, anchor, .. } = shape else {
+                return None;
+            };
+            let (baseline, size) = (baseline_y / self.scale, size_px / self.scale);
+            if y < baseline - size * 0.85 || y > baseline + size * 0.3 {
+                return None;
+            }
+            let wide = widths::width(self.letters.get(letters.clone())?, *face, size);
+            let x = f64::from(*x) / self.scale;
+            let left = match anchor {
+                Anchor::Start => x,
+                Anchor::Middle => x - wide / 2.0,
+                Anchor::End => x - wide,
+            };
+            Some((left - air, left + wide + air))
+        };
+        let mut found: Vec<(f64, f64)> = self.shapes.iter().filter_map(across).collect();
+        found.sort_by(|a, b| a.0.total_cmp(&b.0));
+        found
     }
 
     /// A text on a small ground of paper, so that it reads over a band.

@@ -414,3 +414,135 @@ fn many_readings_grow_the_picture_in_proportion() {
     let (some, many) = (with(10_000), with(100_000));
     assert!(many < some * 11, "{some} bytes for 10,000, {many} for 100,000");
 }
+
+/// Calls of a canvas: each point of a shape is one, and a few for the shape.
+fn canvas_calls(document: &str) -> usize {
+    let points = |name: &'static str, beside: usize| -> usize {
+        let tags = document.split(name).skip(1);
+        tags.map(|tag| attribute(tag, "points").split(' ').count() + beside).sum()
+    };
+    let others = [("<rect", 2), ("<circle", 6), ("<text ", 8)];
+    let others: usize = others.iter().map(|(name, each)| document.matches(name).count() * each).sum();
+    points("<polygon", 4) + points("<polyline", 5) + others
+}
+
+/// A grip that is dragged redraws the picture each time. With five points a hatch line and the way back along them, these
+/// took 5406, 3952 and 3674 calls.
+#[test]
+fn hatching_takes_few_calls() {
+    let most = [("profile-found", 4300), ("phone-found", 3200), ("profile-mixed", 3100)];
+    for case in all() {
+        let Some((name, most)) = most.iter().find(|(name, _)| *name == case.name) else { continue };
+        let calls = canvas_calls(&drawn(&case).0);
+        assert!(calls <= *most, "{name}: {calls}");
+    }
+}
+
+/// What a polygon of straight edges encloses by the rule of turns, in square pixels of the document.
+fn enclosed(points: &str) -> f64 {
+    let points: Vec<(f64, f64)> = points
+        .split(' ')
+        .filter_map(|point| point.split_once(','))
+        .filter_map(|(x, y)| Some((x.parse().ok()?, y.parse().ok()?)))
+        .collect();
+    let next = points.iter().cycle().skip(1);
+    points.iter().zip(next).map(|(a, b)| a.0 * b.1 - b.0 * a.1).sum::<f64>().abs() / 2.0
+}
+
+#[test]
+fn hatching_covers_only_its_strokes() {
+    // The steep bands and bars of the summer water: strokes of 1.1 u at 45°, a gap of 6 or 4.6 u apart.
+    let (document, at) = drawn(&case("hatch", summer_found()));
+    let steep_ink = "#39693F";
+    let shapes = document.split("<polygon").skip(1).filter(|tag| attribute(tag, "fill") == steep_ink);
+    let inked: f64 = shapes.map(|tag| enclosed(attribute(tag, "points"))).sum::<f64>() / 16.0;
+    let lane = 24.0 * 4.0 * at.px_per_m;
+    let air = 5.0;
+    let unit = (at.strip_x_px.1 - at.strip_x_px.0) / 6.0;
+    let steep = [1.9, 3.5, 4.5, 3.6, 2.6, 1.9, 1.4].map(|c_per_m| c_per_m * unit * (at.px_per_m / 2.0 - air));
+    let share = |gap: f64| 1.1 * std::f64::consts::SQRT_2 / gap;
+    let expected = lane * share(6.0) + steep.iter().sum::<f64>() * share(4.6);
+    assert!((inked / expected - 1.0).abs() < 0.15, "{inked} of {expected} square pixels");
+}
+
+#[test]
+fn a_phone_has_no_column_of_means() {
+    let wide = questions(COVERED);
+    assert!(matches!(wide.middle, Middle::Means(_)));
+    let phone =
+        Size { width_px: 374.0, height_px: 320.0, layout: Layout::Phone, ..case("", wide.clone()).size };
+    let on_phone = Case { size: phone, ..case("phone", wide.clone()) };
+    assert!(texts(&drawn(&case("wide", wide)).0).contains(&"20.05"));
+    let (document, at) = drawn(&on_phone);
+    assert!(!texts(&document).contains(&"20.05") && !texts(&document).contains(&"Mean"));
+    assert_eq!(at.middle_x_px.0, at.middle_x_px.1);
+}
+
+/// Every text of a document: its words and its left and right, CSS pixels.
+fn spread(document: &str) -> Vec<(String, f64, f64)> {
+    let one = |tag: &str| {
+        let (head, rest) = tag.split_once(">\n")?;
+        let text = rest.split_once("\n</text>")?.0.to_owned();
+        let (x, size): (f64, f64) =
+            (attribute(tag, "x").parse().ok()?, attribute(tag, "font-size").parse().ok()?);
+        // Figures of one width, 0.6 em each, the point 0.29: enough for numbers.
+        let wide = text.chars().map(|c| if c == '.' { 0.29 } else { 0.6 }).sum::<f64>() * size;
+        let left = match attribute(head, "text-anchor") {
+            "end" => x - wide,
+            "middle" => x - wide / 2.0,
+            _ => x,
+        };
+        Some((text, left / 4.0, (left + wide) / 4.0))
+    };
+    document.split("<text").skip(1).filter_map(one).collect()
+}
+
+#[test]
+fn the_number_of_the_steepest_bar_stays_in_the_strip() {
+    for height_px in [240.0, 280.0, 320.0, 400.0, 480.0] {
+        let size =
+            Size { width_px: 374.0, height_px, layout: Layout::Phone, ..case("", summer_found()).size };
+        let (document, at) = drawn(&Case { size, words: summer_words(), ..case("phone", summer_found()) });
+        let all = spread(&document);
+        let (_, left, right) =
+            all.iter().find(|(text, ..)| text == "5.0").expect("the steepest bar's number");
+        assert!(
+            *right <= at.strip_x_px.1 + 1.0 && *left >= at.strip_x_px.0,
+            "{height_px}: {left} to {right} in {:?}",
+            at.strip_x_px
+        );
+    }
+}
+
+#[test]
+fn the_cursors_line_strikes_through_no_words() {
+    for place in 0..summer_found().points.len() {
+        let picture = Picture { cursor: Some(place), ..summer_found() };
+        let (without, _) = drawn(&Case { words: summer_words(), ..case("no", summer_found()) });
+        let (document, _) = drawn(&Case { words: summer_words(), ..case("cursor", picture) });
+        let known: std::collections::BTreeSet<&str> = without.lines().collect();
+        let added = document.lines().filter(|line| line.starts_with("<rect") && !known.contains(line));
+        let rects: Vec<[f64; 4]> = added
+            .map(|tag| {
+                ["x", "y", "width", "height"].map(|name| attribute(tag, name).parse().unwrap_or(f64::NAN))
+            })
+            .collect();
+        for tag in document.split("<text").skip(1) {
+            let of = |name| attribute(tag, name).parse::<f64>().unwrap_or(f64::NAN);
+            // The document hangs a text by its top, 0.76 em of the size it gives above the baseline.
+            let (x, size) = (of("x"), of("font-size"));
+            let baseline = of("y") + 0.76 * size;
+            let near = match attribute(tag, "text-anchor") {
+                "end" => x - 2.0,
+                _ => x + 2.0,
+            };
+            for [left, top, width, height] in &rects {
+                let middle = top + height / 2.0;
+                let struck = (*left..left + width).contains(&near)
+                    && middle > baseline - 0.6 * size
+                    && middle < baseline;
+                assert!(!struck, "{place}: {tag}");
+            }
+        }
+    }
+}

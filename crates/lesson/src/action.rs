@@ -15,8 +15,12 @@ use serde::{Deserialize, Serialize};
 pub enum Action {
     /// Goes to a screen (and question).
     Go { screen: Screen, question: Option<usize> },
-    /// Pastes or opens a table as text; what is clear is used at once, else it waits as `pending`.
+    /// Pastes a table as text; what is clear is used at once, else it waits as `pending`.
     Paste { text: String },
+    /// As `Paste`, of a file that was opened.
+    TakeFile { text: String },
+    /// As `Paste`, of one of the examples.
+    TakeExample { text: String },
     /// Opens the table view again ("Not right?").
     OpenTable,
     /// Sets what a column of the pending table is.

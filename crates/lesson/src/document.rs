@@ -67,8 +67,12 @@ pub struct Undo {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum UndoWhat {
-    /// A pasted or opened table.
+    /// A pasted table.
     Paste,
+    /// A table from a file.
+    File,
+    /// An example.
+    Example,
     /// A typed cell.
     Cell,
     /// A settled doubt.

@@ -121,6 +121,8 @@ pub struct ReadingView {
 pub struct LogView {
     /// "Two cells to look at", "Find the layers of your lake" …
     pub title: Said,
+    /// "An example: an invented pond …"; `None` for readings of one's own.
+    pub example: Option<Said>,
     /// "Read 20 rows: …"; `None` for typed casts.
     pub understood: Option<Said>,
     /// Notices of the reader.
@@ -243,6 +245,8 @@ pub struct PendingView {
     pub gives: Option<Said>,
     /// "Use this table": waits until the question is answered.
     pub use_table: Way,
+    /// "Undo the paste", or what fits the way the table came.
+    pub drop: Way,
     /// Nothing here is a table: the panel says so instead of asking.
     pub is_error: bool,
 }
@@ -297,6 +301,8 @@ pub struct ProfileView {
     pub checked: bool,
     /// The marks, top to bottom.
     pub marks: Vec<MarkView>,
+    /// What the words at the marks mean: thermocline and steepest, give or take.
+    pub mark_words: Vec<Said>,
     /// "Check my marks"; waits until each is placed or refused.
     pub check: Way,
     /// "I see no layers".

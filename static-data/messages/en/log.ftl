@@ -33,14 +33,21 @@ log-title-question = One question first
 log-title-table = What we read
 log-title-no-table = This is not a table
 
+log-example = An example of an invented pond: nobody measured these readings.
+
 ## Nothing to draw
 
 log-not-yet = No reading has both a depth and a temperature that can be used. Fill in a cell, or settle one that carries a question mark.
 log-no-questions-yet = The questions are about your own water, so they need readings at two depths or more. Type or paste them on Log first.
 
+log-word-apart = Apart: going down less coming up, at the same mark.
+
 ## Undo
 
 log-undo-paste = Undo the paste
+log-undo-file = Undo opening the file
+log-undo-example = Put the example away
+log-leave-as-it-was = Leave it as it was
 log-undo-cell = Undo the typing
 log-undo-settle = Undo the last decision
 log-undo-change = Undo the last change
@@ -62,7 +69,10 @@ log-place-both = { $depth } m, both ways
 log-place-two-depths = { $upper } m and { $lower } m
 log-place-stretch = { $from } to { $to } m
 log-place-stretch-both = { $from } to { $to } m, both ways
-log-place-line = Line { $line }
+log-place-line-depth = Line { $line }, depth
+log-place-line-down = Line { $line }, going down
+log-place-line-up = Line { $line }, coming up
+log-place-line-one = Line { $line }, temperature
 log-place-no-depth = A reading without a depth
 
 ## Why it is doubted
@@ -76,8 +86,9 @@ log-doubt-very-cold = You have <cell>{ $written }</cell>. Lake water is hardly e
 log-ask-point-lost = Did the point get lost?
 log-ask-what-was-it = What did the probe show?
 log-doubt-spike = You have <cell>{ $written }</cell>. The readings next to it on the same way are <b>{ $above }</b> and <b>{ $below }</b>, so this one sticks out.
+log-doubt-spike-converted = You have <cell>{ $written }</cell>, which is { $temp } °C. The readings next to it on the same way are <b>{ $above } °C</b> and <b>{ $below } °C</b>, so this one sticks out.
 log-doubt-pair = Going down <cell>{ $down }</cell>, coming up <cell>{ $up }</cell>: { $apart } °C apart at one mark. Is one of them a slip?
-log-doubt-inversion = At { $upper } m you have <cell>{ $above }</cell>, over <cell>{ $below }</cell> at { $lower } m. The upper water would be heavier, and heavier water sinks.
+log-doubt-inversion = At { $upper } m you have <b>{ $above } °C</b>, over <b>{ $below } °C</b> at { $lower } m. The upper water would be heavier, and heavier water sinks.
 log-doubt-colder-on-top =
     { $marks ->
         [1] One mark, colder by { $difference } °C than the water under it. { $more }
@@ -97,6 +108,7 @@ log-doubt-warmer-on-top =
        *[other] { $marks } marks, warmer by { $difference } °C than the water under them. So near to 0 °C that water is the heavier one. { $more }
     }
 log-both-ways-agree = Going down and coming up agree, so it is not one slip.
+log-both-ways-differ = Going down and coming up do not agree there, so one of them may be a slip.
 log-one-way-only = A second reading there would show whether it is a slip.
 
 ## Ways out
@@ -142,8 +154,8 @@ log-settled-not-listed =
 
 log-pending-head =
     { $rows ->
-        [one] One row. The heads are ours: set them right if they are not. Line numbers are those of what you pasted.
-       *[other] { $rows } rows. The heads are ours: set them right if they are not. Line numbers are those of what you pasted.
+        [one] One row. The heads are ours: set them right if they are not. Line numbers are those of the table as it came.
+       *[other] { $rows } rows. The heads are ours: set them right if they are not. Line numbers are those of the table as it came.
     }
 log-nothing-taken = Nothing was taken from it. What was in this notebook before is untouched.
 log-skipped-title = a title, not a reading

@@ -123,8 +123,6 @@ page-asis-unit-cm = cm
 page-asis-unit-ft = feet
 page-asis-unit-c = °C
 page-asis-unit-f = °F
-page-pending-drop = Undo the paste
-page-pending-leave = Leave it as it was
 page-pending-foot = Nothing is deleted.
 
 ## Files

@@ -6,6 +6,8 @@
 profile-mark-mixed = Bottom of the mixed layer
 profile-mark-thermocline = Thermocline
 profile-mark-deep = Top of the deep layer
+profile-word-thermocline = Thermocline: the steepest part, where the water changes fastest. The line runs flattest there.
+profile-word-give = Give or take: how far off your mark may be, up or down. It may stay empty.
 profile-metres-deep = { $depth } metres deep
 profile-not-placed = not placed yet
 profile-check = Check my marks
@@ -45,6 +47,8 @@ profile-warmest-surface = Warmest { $temp } °C, at the surface
 profile-coldest = Coldest { $temp } °C, at { $depth } m
 profile-coldest-surface = Coldest { $temp } °C, at the surface
 profile-apart = Down and up apart, at most { $apart } °C
+profile-assumed = Read once: ± { $assumed } °C is assumed, and the ranges rest on it
+profile-example = An example: an invented pond, not measured
 profile-legs-settling-warmer = Going down read { $mean } °C warmer on average, most in the steep part. The probe was still settling: wait longer next time.
 profile-legs-settling-colder = Going down read { $mean } °C colder on average, most in the steep part. The probe was still settling: wait longer next time.
 profile-legs-warmer = Going down read { $mean } °C warmer on average. Something changed in between: the water, the boat’s place, or the probe.
@@ -79,7 +83,7 @@ profile-unit-m = m
 profile-unit-c-per-m = °C per metre
 profile-none = none
 profile-cannot-tell = can’t tell
-profile-not-under-ice = not under ice
+profile-not-under-ice = not for such water
 profile-even-water = even water, { $temp } °C
 profile-range = { $from } to { $to } m
 profile-could-be = Could be { $range }.
@@ -98,6 +102,7 @@ profile-far-above = Yours, <mine>{ $mine } m</mine>, is { $far } m above the r
 profile-far-below = Yours, <mine>{ $mine } m</mine>, is { $far } m below the range: <b>{ $range }</b>. { $look }
 profile-look-flattest = Look where the line lies flattest.
 profile-look-mixed = Look where it has become { $drop } °C colder.
+profile-look-mixed-warmer = Look where it has become { $drop } °C warmer.
 profile-look-steep-ends = Look where the steep part ends.
 profile-refused-found = You said <mine>not in my water</mine>. The rules find it: <b>{ $range }</b>. { $look }
 profile-refused-weak = You said <mine>not in my water</mine>. There is a weak one: <b>{ $range }</b>.
@@ -122,11 +127,13 @@ profile-rule-equal-steps =
 profile-rule-warming-step = Rule: the middle of the steepest warming step. From { $range } the water gained { $gain } °C in { $thickness }: { $gradient } °C per metre.
 profile-rule-mixed = Rule: the first depth { $drop } °C colder than at { $reference } m.
 profile-rule-mixed-at-least = Rule: the first depth { $drop } °C colder than at { $reference } m. Your cast never gets there, so this depth is “at least”.
+profile-rule-mixed-at-least-warmer = Rule: the first depth { $drop } °C warmer than at { $reference } m. Your cast never gets there, so this depth is “at least”.
 profile-rule-mixed-density = Rule: from top to bottom the density gains less than { $gain } kg per m³. A step of { $drop } °C does not end the layer here, because so near to 4 °C it hardly changes the density.
 profile-rule-mixed-outvoted = Rule: top and bottom are compared over several readings, and by these they hardly differ in density. A step of { $drop } °C in so few of them does not end the layer.
 profile-rule-mixed-warmer = Rule: the first depth { $drop } °C warmer than at { $reference } m.
 profile-rule-mixed-today = Rule: the first depth { $drop } °C colder than at { $reference } m. Here that falls in today’s warm layer.
-profile-rule-deep = Rule: below the last unbroken step that loses at least { $steep } °C per metre.
+profile-rule-mixed-today-warmer = Rule: the first depth { $drop } °C warmer than at { $reference } m. Here that falls in today’s warm layer.
+profile-rule-deep = Rule: below the unbroken run of steps that each lose at least { $steep } °C per metre.
 profile-rule-deep-main = Rule: below the steep layer across which the density changes most.
 profile-note-cut-off = The cast ends at { $last } m, in the steep part: the thermocline could also lie deeper than this range.
 profile-note-ambiguous = Another step is just as steep, in another place. The upper one counts.
@@ -137,6 +144,7 @@ profile-note-two-places = The range is in two places: between them the water cha
 profile-rule-steepest-middle = Middle of the steepest step
 profile-rule-densest = Where density changes fastest
 profile-rule-temp-drop = { $drop } °C colder than at { $reference } m
+profile-rule-temp-rise = { $drop } °C warmer than at { $reference } m
 profile-rule-density-rise = { $rise } kg per m³ denser than at { $reference } m
 profile-rule-first-steep-top = Top of the first step of at least { $steep } °C per metre
 profile-rule-first-steep-middle = Middle of that step
@@ -144,8 +152,8 @@ profile-rule-first-steep-middle = Middle of that step
 ## Weak, not tellable, two layers, cut off
 
 profile-weak-title = Weakly layered
-profile-no-steep-layer = The water cools downward, but no step reaches { $steep } °C per metre: no metalimnion by that rule.
-profile-no-steep-layer-chance = The water cools downward, but no step of at least { $steep } °C per metre is more than chance: no metalimnion by that rule.
+profile-no-steep-layer = The water cools downward, but no step reaches { $steep } °C per metre: no steep layer (metalimnion) by that rule.
+profile-no-steep-layer-chance = The water cools downward, but no step of at least { $steep } °C per metre is more than chance: no steep layer (metalimnion) by that rule.
 profile-no-deep = You set one at <mine>{ $mine } m</mine>. The rule needs a steep layer above it, and there is none.
 profile-no-deep-even-below = You set one at <mine>{ $mine } m</mine>. Below it the water hardly changes, but the rule needs a steep layer above.
 profile-cannot-tell-title = These readings can’t tell
@@ -157,7 +165,7 @@ profile-would-be-two-places = Rule: the middle of the steepest step. It would be
 profile-would-settle = What would settle it: a longer wait at each mark, or a second cast to average with this one.
 profile-anywhere = It could be anywhere from { $range }.
 profile-two-title = Two layers of steep water
-profile-two-lead = The main one lies at { $range }. The one near the top is likely today’s sun.
+profile-two-lead = The main one lies at { $range }. The one near the top is likely from today’s sun.
 profile-more-layers =
     { $count ->
         [2] There are two steep layers. The main one is where the density changes most.
@@ -188,9 +196,11 @@ profile-mixed-by-density = A step reaches { $gradient } °C per metre, but in w
 profile-mixed-last-reading = One step reaches { $gradient } °C per metre, but only the last reading shows it. Read more marks there before you call it a layer.
 profile-mixed-few-readings = One step reaches { $gradient } °C per metre, but too few readings show it. Read more marks there before you call it a layer.
 profile-mixed-thermocline = You set one at <mine>{ $mine } m</mine>. The steepest step of all is { $gradient } °C per metre, and the density hardly changes.
+profile-mixed-thermocline-few = You set one at <mine>{ $mine } m</mine>. One step reaches { $gradient } °C per metre, but too few readings show it.
+profile-mixed-deep-few = You set one at <mine>{ $mine } m</mine>. Too few readings show denser water there.
 profile-mixed-deep = You set one at <mine>{ $mine } m</mine>. The water there is hardly denser than above it.
-profile-steepest-chance = { $range }. Readings like yours make a step like that by chance: they can tell steps apart from { $from } °C per metre on.
-profile-steepest-real = { $range }. That is more than chance, since your readings can tell steps apart from { $from } °C per metre on.
+profile-steepest-chance = { $range }. Readings like yours make a step like that by chance: only one steeper than { $from } °C per metre would be more.
+profile-steepest-real = { $range }. That is more than chance: your readings can tell steps apart above { $from } °C per metre.
 
 ## Under ice
 
@@ -198,7 +208,7 @@ profile-ice-title = Colder on top, as under ice
 profile-ice-lead = From { $top } °C at the top the water warms to { $bottom } °C. Water is densest near 4 °C, so the warmer water lies below and can stay there.
 profile-densing-higher = From { $range }. Higher up than the fastest warming: near 4 °C a degree hardly changes the density.
 profile-densing-step = From { $range }.
-profile-ice-note = Those rules are for water that is warm on top. Depth counts from the water level in the hole.
+profile-ice-note = Those rules are for water that is warm on top. If there was ice, depth counts from the water level in the hole.
 profile-ice-other-marks =
     { $count ->
         [one] One more mark of yours stays on record. There is nothing to compare it with.
@@ -211,7 +221,7 @@ profile-unstable-title = Heavier water on top
 profile-unstable-colder = Down to { $bottom } m the water is { $above } °C, below it { $below } °C. Colder water is heavier here and sinks, so this does not last.
 profile-unstable-warmer = Down to { $bottom } m the water is { $above } °C, below it { $below } °C. So near to 0 °C the warmer water is the heavier one and sinks, so this does not last.
 profile-unstable-either = Either something went wrong with these readings, or you caught the lake in the act of cooling, or the water below is saltier, and salt makes it heavier. Layers are not marked until that is clear. “It was like that” keeps every reading.
-profile-unstable-kept = You said that it was like that: you caught the lake in the act of turning over. Layers are not marked while it does.
+profile-unstable-kept = You said that it was like that: the lake is turning over, or the water below is saltier. By temperature alone no layers can be marked here.
 
 ## Today's warm layer only
 

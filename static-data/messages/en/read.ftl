@@ -65,7 +65,7 @@ read-do-copy = Open it in the program it comes from, copy the cells, and paste t
 read-do-type = Type the readings in. Or copy the cells of the table it was made from, and paste them here.
 read-do-unpack = Unpack it first, then open the table that is in it.
 read-do-open-notebook = Open it from the list of notebooks, under the name of the water.
-read-do-columns = Say in the heads which column is what. Or paste it again with one column for the depth and one for the temperature.
+read-do-columns = Say in the heads which column is what. Or give it again with one column for the depth and one for the temperature.
 read-do-few-columns = Copy only the columns with depth and temperature, and paste them here.
 read-do-semicolons = Copy the cells in the spreadsheet and paste them here: then no comma is in the way. Or save the table with semicolons.
 read-do-units = Choose the unit in the head of that column, or change the numbers in the spreadsheet.
@@ -87,7 +87,23 @@ read-notice-one-way = One temperature at each mark, and the way is not written. 
 read-notice-way-open = The way is left open: each reading counts by itself.
 read-notice-turn = The depths turn at line { $line }. Before it we read going down, from it on coming up.
 read-notice-up-first = Before line { $line } the depths get smaller: we read coming up. From it on they grow: going down.
-read-notice-tangled = The depths go down and up more than once, so the way is left open. If these are several casts, paste them one by one.
+read-notice-tangled = The depths go down and up more than once, so the way is left open. If these are several casts, give them one by one.
+
+## Where a cell is
+
+read-place-down = { $depth } m, going down, line { $line }
+read-place-up = { $depth } m, coming up, line { $line }
+read-place-one = { $depth } m, line { $line }
+read-place-line-depth = the depth in line { $line }
+read-place-line-down = going down in line { $line }
+read-place-line-up = coming up in line { $line }
+read-place-line-one = the temperature in line { $line }
+read-at-line-depth = Line { $line }, depth
+read-at-line-down = Line { $line }, going down
+read-at-line-up = Line { $line }, coming up
+read-at-line-one = Line { $line }, temperature
+read-places-more = { $first }; { $rest }
+read-places-cut = { $first } and more
 
 ## Cells and rows
 
@@ -95,58 +111,37 @@ read-notice-empty =
     { $count ->
         [one] One cell is empty
        *[other] { $count } cells are empty
-    } ({ $listed ->
-        [one] line { $lines }
-       *[other] lines { $lines }
-    }). Type the reading in if you have it.
+    }: { $places }. Type the reading in if you have it.
 read-notice-missing =
     { $count ->
         [one] One cell says
        *[other] { $count } cells say
-    } that there is no reading: “{ $written }” ({ $listed ->
-        [one] line { $lines }
-       *[other] lines { $lines }
-    }). Type the reading in if you have it.
+    } that there is no reading: “{ $written }” ({ $places }). Type the reading in if you have it.
 read-notice-sheet-error =
     The spreadsheet could not work out { $count ->
         [one] one cell
        *[other] { $count } cells
-    }: “{ $written }” ({ $listed ->
-        [one] line { $lines }
-       *[other] lines { $lines }
-    }). Type the reading in if you have it.
+    }: “{ $written }” ({ $places }). Type the reading in if you have it.
 read-notice-code =
     { $count ->
         [one] One cell holds
        *[other] { $count } cells hold
-    } “{ $written }”, a number that stands for “no reading” ({ $listed ->
-        [one] line { $lines }
-       *[other] lines { $lines }
-    }). Type the reading in if you have it.
+    } “{ $written }”, a number that stands for “no reading” ({ $places }). Type the reading in if you have it.
 read-notice-other-sign =
     { $count ->
         [one] One number has
        *[other] { $count } numbers have
-    } another decimal sign than the rest: “{ $written }” ({ $listed ->
-        [one] line { $lines }
-       *[other] lines { $lines }
-    }). We read it as a decimal sign too: see if that is right.
+    } another decimal sign than the rest: “{ $written }” ({ $places }). We read it as a decimal sign too: see if that is right.
 read-notice-own-unit =
     { $count ->
         [one] One cell has
        *[other] { $count } cells have
-    } another unit than the column: “{ $written }” ({ $listed ->
-        [one] line { $lines }
-       *[other] lines { $lines }
-    }). We read it in the unit written there: see if that is right.
+    } another unit than the column: “{ $written }” ({ $places }). We read it in the unit written there: see if that is right.
 read-notice-outside =
     { $count ->
         [one] One cell is
        *[other] { $count } cells are
-    } outside what lake water is ({ $low } to { $high } °C): “{ $written }” ({ $listed ->
-        [one] line { $lines }
-       *[other] lines { $lines }
-    }). Did a point get lost, or is it another unit?
+    } outside what lake water is ({ $low } to { $high } °C): “{ $written }” ({ $places }). Did a point get lost, or is it another unit?
 read-notice-no-way =
     { $count ->
         [one] One row does not say its way
@@ -182,12 +177,10 @@ read-notice-more-doubts =
 
 ## Doubted cells
 
-read-cell-depth = depth
-read-cell-temp = temperature
-read-doubt = Line { $line }, { $cell }: { $why } It is left out until you decide.
-read-doubt-meant = Line { $line }, { $cell }: { $why } Did you mean { $meant }? It is left out until you decide.
+read-doubt = { $place }: { $why } It is left out until you decide.
+read-doubt-meant = { $place }: { $why } Did you mean { $meant }? It is left out until you decide.
 doubt-letter-zero =
-    You have “{ $written }”. { $place ->
+    You have <cell>{ $written }</cell>. { $place ->
         [1] The first sign
         [2] The second sign
         [3] The third sign
@@ -195,7 +188,7 @@ doubt-letter-zero =
        *[other] Sign number { $place }
     } is the letter { $letter }, not a zero.
 doubt-letter-one =
-    You have “{ $written }”. { $place ->
+    You have <cell>{ $written }</cell>. { $place ->
         [1] The first sign
         [2] The second sign
         [3] The third sign
@@ -203,27 +196,27 @@ doubt-letter-one =
        *[other] Sign number { $place }
     } is “{ $letter }”, not a one.
 doubt-letter =
-    You have “{ $written }”. { $place ->
+    You have <cell>{ $written }</cell>. { $place ->
         [1] The first sign
         [2] The second sign
         [3] The third sign
         [4] The fourth sign
        *[other] Sign number { $place }
     } is the letter { $letter }, not a { $digit }.
-doubt-points = You have “{ $written }”. There is a decimal sign too many.
-doubt-space = You have “{ $written }”. There is a space inside the number.
-doubt-sign = You have “{ $written }”. The sign “{ $sign }” is no part of a number.
-doubt-date = You have “{ $written }”. The spreadsheet made a date of a number.
-doubt-range = You have “{ $written }”. One number is needed here, not a range.
-doubt-surface = You have “{ $written }”, a word for the surface. The depth there is zero.
-doubt-formula = You have “{ $written }”. It looks like a formula. It stays text and is never worked out.
-doubt-text = You have “{ $written }”. That is not a number.
+doubt-points = You have <cell>{ $written }</cell>. There is a decimal sign too many.
+doubt-space = You have <cell>{ $written }</cell>. There is a space inside the number.
+doubt-sign = You have <cell>{ $written }</cell>. The sign “{ $sign }” is no part of a number.
+doubt-date = You have <cell>{ $written }</cell>. The spreadsheet made a date of a number.
+doubt-range = You have <cell>{ $written }</cell>. One number is needed here, not a range.
+doubt-surface = You have <cell>{ $written }</cell>, a word for the surface. The depth there is zero.
+doubt-formula = You have <cell>{ $written }</cell>. It looks like a formula. It stays text and is never worked out.
+doubt-text = You have <cell>{ $written }</cell>. That is not a number.
 doubt-no-depth = There is a temperature, but no depth.
-doubt-above-surface = You have “{ $written }”. With a minus it would lie above the water.
-doubt-too-deep = You have “{ $written }”. No lake is that deep. Did the point get lost?
-doubt-out-of-order = You have “{ $written }”. The depths before and after it are { $before } and { $after } m, and this one does not fit between them.
-doubt-out-of-order-last = You have “{ $written }”. The depth before it is { $before } m, and this one does not fit after it.
-doubt-out-of-order-first = You have “{ $written }”. The depth after it is { $after } m, and this one does not fit before it.
+doubt-above-surface = You have <cell>{ $written }</cell>. With a minus it would lie above the water.
+doubt-too-deep = You have <cell>{ $written }</cell>. No lake is that deep. Did the point get lost?
+doubt-out-of-order = You have <cell>{ $written }</cell>. The depths before and after it are { $before } and { $after } m, and this one does not fit between them.
+doubt-out-of-order-last = You have <cell>{ $written }</cell>. The depth before it is { $before } m, and this one does not fit after it.
+doubt-out-of-order-first = You have <cell>{ $written }</cell>. The depth after it is { $after } m, and this one does not fit before it.
 
 ## Questions that come first
 

@@ -33,14 +33,21 @@ log-title-question = Antes, una pregunta
 log-title-table = Lo que hemos leído
 log-title-no-table = Esto no es una tabla
 
+log-example = Un ejemplo de un estanque inventado: nadie midió estas lecturas.
+
 ## Nada que dibujar
 
 log-not-yet = Ninguna lectura tiene a la vez una profundidad y una temperatura que sirvan. Rellena una casilla o decide una de las que llevan interrogación.
 log-no-questions-yet = Las preguntas tratan de tu propia agua, así que necesitan lecturas a dos profundidades o más. Escríbelas o pégalas antes en Registro.
 
+log-word-apart = Difer.: al bajar menos al subir, en la misma marca.
+
 ## Deshacer
 
 log-undo-paste = Deshacer el pegado
+log-undo-file = Deshacer la apertura del archivo
+log-undo-example = Quitar el ejemplo
+log-leave-as-it-was = Dejarlo como estaba
 log-undo-cell = Deshacer lo escrito
 log-undo-settle = Deshacer la última decisión
 log-undo-change = Deshacer el último cambio
@@ -62,7 +69,10 @@ log-place-both = { $depth } m, en los dos sentidos
 log-place-two-depths = { $upper } m y { $lower } m
 log-place-stretch = De { $from } a { $to } m
 log-place-stretch-both = De { $from } a { $to } m, en los dos sentidos
-log-place-line = Línea { $line }
+log-place-line-depth = Línea { $line }, profundidad
+log-place-line-down = Línea { $line }, al bajar
+log-place-line-up = Línea { $line }, al subir
+log-place-line-one = Línea { $line }, temperatura
 log-place-no-depth = Una lectura sin profundidad
 
 ## Por qué se duda
@@ -76,8 +86,9 @@ log-doubt-very-cold = Tienes <cell>{ $written }</cell>. El agua de un lago casi 
 log-ask-point-lost = ¿Se perdió la coma?
 log-ask-what-was-it = ¿Qué marcaba la sonda?
 log-doubt-spike = Tienes <cell>{ $written }</cell>. Las lecturas de al lado, en el mismo sentido, son <b>{ $above }</b> y <b>{ $below }</b>, así que esta sobresale.
+log-doubt-spike-converted = Tienes <cell>{ $written }</cell>, es decir, { $temp } °C. Las lecturas de al lado, en el mismo sentido, son <b>{ $above } °C</b> y <b>{ $below } °C</b>, así que esta sobresale.
 log-doubt-pair = Al bajar <cell>{ $down }</cell>, al subir <cell>{ $up }</cell>: { $apart } °C de diferencia en una misma marca. ¿Es un descuido alguna de las dos?
-log-doubt-inversion = A { $upper } m tienes <cell>{ $above }</cell>, encima de <cell>{ $below }</cell> a { $lower } m. El agua de arriba pesaría más, y el agua que pesa más se hunde.
+log-doubt-inversion = A { $upper } m tienes <b>{ $above } °C</b>, encima de <b>{ $below } °C</b> a { $lower } m. El agua de arriba pesaría más, y el agua que pesa más se hunde.
 log-doubt-colder-on-top =
     { $marks ->
         [1] Una marca, { $difference } °C más fría que el agua de debajo. { $more }
@@ -97,6 +108,7 @@ log-doubt-warmer-on-top =
        *[other] { $marks } marcas, { $difference } °C más calientes que el agua de debajo. Tan cerca de 0 °C, esa agua es la que pesa más. { $more }
     }
 log-both-ways-agree = Al bajar y al subir se leyó lo mismo, así que no es un solo descuido.
+log-both-ways-differ = Al bajar y al subir no se leyó lo mismo allí, así que una de las dos puede ser un descuido.
 log-one-way-only = Una segunda lectura allí diría si es un descuido.
 
 ## Salidas
@@ -142,8 +154,8 @@ log-settled-not-listed =
 
 log-pending-head =
     { $rows ->
-        [one] Una fila. Los encabezados son nuestros: corrígelos si no son así. Los números de línea son los de lo que pegaste.
-       *[other] { $rows } filas. Los encabezados son nuestros: corrígelos si no son así. Los números de línea son los de lo que pegaste.
+        [one] Una fila. Los encabezados son nuestros: corrígelos si no son así. Los números de línea son los de la tabla tal como llegó.
+       *[other] { $rows } filas. Los encabezados son nuestros: corrígelos si no son así. Los números de línea son los de la tabla tal como llegó.
     }
 log-nothing-taken = No se tomó nada de ella. Lo que había antes en este cuaderno sigue como estaba.
 log-skipped-title = un título, no una lectura

@@ -123,8 +123,6 @@ page-asis-unit-cm = cm
 page-asis-unit-ft = pies
 page-asis-unit-c = °C
 page-asis-unit-f = °F
-page-pending-drop = Deshacer el pegado
-page-pending-leave = Dejarlo como estaba
 page-pending-foot = No se borra nada.
 
 ## Files

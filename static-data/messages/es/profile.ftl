@@ -6,6 +6,8 @@
 profile-mark-mixed = Fondo de la capa mezclada
 profile-mark-thermocline = Termoclina
 profile-mark-deep = Comienzo de la capa profunda
+profile-word-thermocline = Termoclina: la parte más brusca, donde el agua cambia más deprisa. Allí la línea va más tumbada.
+profile-word-give = Más o menos: cuánto puede fallar tu marca, hacia arriba o hacia abajo. Puede quedar vacío.
 profile-metres-deep = a { $depth } metros de profundidad
 profile-not-placed = sin colocar todavía
 profile-check = Comprobar mis marcas
@@ -45,6 +47,8 @@ profile-warmest-surface = Máxima { $temp } °C, en la superficie
 profile-coldest = Mínima { $temp } °C, a { $depth } m
 profile-coldest-surface = Mínima { $temp } °C, en la superficie
 profile-apart = Diferencia entre bajar y subir, { $apart } °C como mucho
+profile-assumed = Leído una vez: se supone ± { $assumed } °C, y los márgenes se apoyan en ello
+profile-example = Un ejemplo: un estanque inventado, no medido
 profile-legs-settling-warmer = Al bajar se leyeron de media { $mean } °C más que al subir, sobre todo en la parte brusca. La sonda aún no se había estabilizado: la próxima vez, espera más.
 profile-legs-settling-colder = Al bajar se leyeron de media { $mean } °C menos que al subir, sobre todo en la parte brusca. La sonda aún no se había estabilizado: la próxima vez, espera más.
 profile-legs-warmer = Al bajar se leyeron de media { $mean } °C más que al subir. Algo cambió entretanto: el agua, el lugar de la barca o la sonda.
@@ -79,7 +83,7 @@ profile-unit-m = m
 profile-unit-c-per-m = °C por metro
 profile-none = no hay
 profile-cannot-tell = no se sabe
-profile-not-under-ice = bajo el hielo, no
+profile-not-under-ice = no para agua así
 profile-even-water = agua uniforme, { $temp } °C
 profile-range = de { $from } a { $to } m
 profile-could-be = Podría ser { $range }.
@@ -98,13 +102,14 @@ profile-far-above = La tuya, <mine>{ $mine } m</mine>, queda { $far } m sobre 
 profile-far-below = La tuya, <mine>{ $mine } m</mine>, queda { $far } m bajo el margen: <b>{ $range }</b>. { $look }
 profile-look-flattest = Mira dónde la línea está más tumbada.
 profile-look-mixed = Mira dónde está ya { $drop } °C más fría.
+profile-look-mixed-warmer = Mira dónde está ya { $drop } °C más cálida.
 profile-look-steep-ends = Mira dónde acaba la parte brusca.
 profile-refused-found = Dijiste <mine>no está en mi agua</mine>. Las reglas la encuentran: <b>{ $range }</b>. { $look }
 profile-refused-weak = Dijiste <mine>no está en mi agua</mine>. Hay una débil: <b>{ $range }</b>.
 profile-refused-warming = Dijiste <mine>no está en mi agua</mine>. No hay termoclina de la temporada cálida, pero aquí es donde más se calienta: <b>{ $range }</b>.
 profile-refused-today = Dijiste <mine>no está en mi agua</mine>. Es cierto para una termoclina de la temporada; esta es de hoy.
-profile-refused-agreed = Dijiste <mine>no está en mi agua</mine>. Las reglas también.
-profile-no-layers-agreed = Dijiste <mine>sin capas</mine>. Las reglas también.
+profile-refused-agreed = Dijiste <mine>no está en mi agua</mine>. Las reglas dicen lo mismo.
+profile-no-layers-agreed = Dijiste <mine>sin capas</mine>. Las reglas dicen lo mismo.
 profile-refused-at-least = Dijiste <mine>no está en mi agua</mine>: acaba más abajo que tus lecturas, si acaba.
 profile-short-of-at-least = La pusiste a <mine>{ $mine } m</mine>. El agua sigue así al menos hasta { $least } m.
 profile-as-far-as-at-least = La tuya, <mine>{ $mine } m</mine>, es tu última lectura. Hasta ahí llega, como mínimo.
@@ -122,11 +127,13 @@ profile-rule-equal-steps =
 profile-rule-warming-step = Regla: el centro del tramo que más se calienta. El tramo va { $range }; en { $thickness } el agua ganó { $gain } °C: { $gradient } °C por metro.
 profile-rule-mixed = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m.
 profile-rule-mixed-at-least = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m. Tu medición no llega a eso, por eso es «al menos».
+profile-rule-mixed-at-least-warmer = Regla: la primera profundidad { $drop } °C más cálida que a { $reference } m. Tu medición no llega a eso, por eso es «al menos».
 profile-rule-mixed-density = Regla: de arriba abajo la densidad gana menos de { $gain } kg por m³. Un cambio de { $drop } °C no acaba aquí la capa, porque tan cerca de 4 °C apenas cambia la densidad.
 profile-rule-mixed-outvoted = Regla: arriba y abajo se comparan con varias lecturas, y según estas la densidad apenas difiere. Un cambio de { $drop } °C en tan pocas no acaba la capa.
 profile-rule-mixed-warmer = Regla: la primera profundidad { $drop } °C más cálida que a { $reference } m.
 profile-rule-mixed-today = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m. Aquí cae en la capa cálida de hoy.
-profile-rule-deep = Regla: bajo el último tramo seguido que pierde al menos { $steep } °C por metro.
+profile-rule-mixed-today-warmer = Regla: la primera profundidad { $drop } °C más cálida que a { $reference } m. Aquí cae en la capa cálida de hoy.
+profile-rule-deep = Regla: bajo la serie seguida de tramos que pierden cada uno al menos { $steep } °C por metro.
 profile-rule-deep-main = Regla: bajo la capa brusca en la que más cambia la densidad.
 profile-note-cut-off = La medición acaba a { $last } m, en la parte brusca: la termoclina también podría estar más abajo de este margen.
 profile-note-ambiguous = Hay otro tramo igual de brusco en otro lugar. Cuenta el de arriba.
@@ -137,6 +144,7 @@ profile-note-two-places = El margen está en dos lugares: entre ellos el agua ca
 profile-rule-steepest-middle = Centro del tramo más brusco
 profile-rule-densest = Donde la densidad cambia más deprisa
 profile-rule-temp-drop = { $drop } °C más fría que a { $reference } m
+profile-rule-temp-rise = { $drop } °C más cálida que a { $reference } m
 profile-rule-density-rise = { $rise } kg por m³ más densa que a { $reference } m
 profile-rule-first-steep-top = Comienzo del primer tramo de al menos { $steep } °C por metro
 profile-rule-first-steep-middle = Centro de ese tramo
@@ -144,8 +152,8 @@ profile-rule-first-steep-middle = Centro de ese tramo
 ## Débil, no se sabe, dos capas, cortada
 
 profile-weak-title = Capas débiles
-profile-no-steep-layer = El agua se enfría hacia abajo, pero ningún tramo llega a { $steep } °C por metro: según esa regla, no hay metalimnion.
-profile-no-steep-layer-chance = El agua se enfría hacia abajo, pero ningún tramo de al menos { $steep } °C por metro es más que azar: según esa regla, no hay metalimnion.
+profile-no-steep-layer = El agua se enfría hacia abajo, pero ningún tramo llega a { $steep } °C por metro: según esa regla, no hay capa brusca (metalimnion).
+profile-no-steep-layer-chance = El agua se enfría hacia abajo, pero ningún tramo de al menos { $steep } °C por metro es más que azar: según esa regla, no hay capa brusca (metalimnion).
 profile-no-deep = Pusiste una a <mine>{ $mine } m</mine>. La regla pide una capa brusca encima, y no la hay.
 profile-no-deep-even-below = Pusiste una a <mine>{ $mine } m</mine>. Debajo el agua apenas cambia, pero la regla pide una capa brusca encima.
 profile-cannot-tell-title = Estas lecturas no bastan para saberlo
@@ -188,9 +196,11 @@ profile-mixed-by-density = Un tramo llega a { $gradient } °C por metro, pero e
 profile-mixed-last-reading = Un tramo llega a { $gradient } °C por metro, pero solo lo muestra la última lectura. Lee más marcas allí antes de llamarlo capa.
 profile-mixed-few-readings = Un tramo llega a { $gradient } °C por metro, pero muy pocas lecturas lo muestran. Lee más marcas allí antes de llamarlo capa.
 profile-mixed-thermocline = Pusiste una a <mine>{ $mine } m</mine>. El tramo más brusco de todos es de { $gradient } °C por metro, y la densidad apenas cambia.
+profile-mixed-thermocline-few = Pusiste una a <mine>{ $mine } m</mine>. Un tramo llega a { $gradient } °C por metro, pero muy pocas lecturas lo muestran.
+profile-mixed-deep-few = Pusiste una a <mine>{ $mine } m</mine>. Muy pocas lecturas muestran allí agua más densa.
 profile-mixed-deep = Pusiste una a <mine>{ $mine } m</mine>. Allí el agua apenas es más densa que encima.
-profile-steepest-chance = El tramo va { $range }. Lecturas como las tuyas dan un tramo así por azar: distinguen tramos a partir de { $from } °C por metro.
-profile-steepest-real = El tramo va { $range }. Es más que azar, pues tus lecturas distinguen tramos a partir de { $from } °C por metro.
+profile-steepest-chance = El tramo va { $range }. Lecturas como las tuyas dan un tramo así por azar: solo uno de más de { $from } °C por metro sería otra cosa.
+profile-steepest-real = El tramo va { $range }. Es más que azar: tus lecturas distinguen tramos por encima de { $from } °C por metro.
 
 ## Bajo el hielo
 
@@ -198,7 +208,7 @@ profile-ice-title = Más fría arriba, como bajo el hielo
 profile-ice-lead = Desde { $top } °C arriba, el agua se calienta hasta { $bottom } °C. El agua es más densa cerca de 4 °C, así que la más cálida está debajo y allí puede quedarse.
 profile-densing-higher = El tramo va { $range }. Está por encima de donde más se calienta: cerca de 4 °C un grado apenas cambia la densidad.
 profile-densing-step = El tramo va { $range }.
-profile-ice-note = Esas reglas son para agua que está cálida arriba. La profundidad se cuenta desde el nivel del agua en el agujero.
+profile-ice-note = Esas reglas son para agua que está cálida arriba. Si había hielo, la profundidad se cuenta desde el nivel del agua en el agujero.
 profile-ice-other-marks =
     { $count ->
         [one] Otra marca tuya queda registrada. No hay con qué compararla.
@@ -211,7 +221,7 @@ profile-unstable-title = Agua más pesada arriba
 profile-unstable-colder = Hasta { $bottom } m el agua está a { $above } °C; debajo, a { $below } °C. Aquí el agua más fría pesa más y se hunde, así que esto no dura.
 profile-unstable-warmer = Hasta { $bottom } m el agua está a { $above } °C; debajo, a { $below } °C. Tan cerca de 0 °C, el agua más cálida pesa más y se hunde, así que esto no dura.
 profile-unstable-either = O algo salió mal con estas lecturas, o sorprendiste al lago mientras se enfriaba, o el agua de abajo es más salada, y la sal la hace más pesada. Hasta que esté claro no se marcan capas. «Era así» conserva todas las lecturas.
-profile-unstable-kept = Dijiste que era así: sorprendiste al lago mientras se removía. Entretanto no se marcan capas.
+profile-unstable-kept = Dijiste que era así: el lago se está removiendo, o el agua de abajo es más salada. Solo por la temperatura aquí no se pueden marcar capas.
 
 ## Solo la capa cálida de hoy
 

@@ -65,7 +65,7 @@ read-do-copy = Ábrelo en el programa del que viene, copia las celdas y pégalas
 read-do-type = Escribe las lecturas. O copia las celdas de la tabla de la que salió y pégalas aquí.
 read-do-unpack = Descomprímela primero y abre después la tabla que contiene.
 read-do-open-notebook = Ábrelo desde la lista de cuadernos, bajo el nombre del agua.
-read-do-columns = Di en los encabezados qué es cada columna. O pégala otra vez con una columna de profundidad y otra de temperatura.
+read-do-columns = Di en los encabezados qué es cada columna. O dala otra vez con una columna de profundidad y otra de temperatura.
 read-do-few-columns = Copia solo las columnas de profundidad y temperatura y pégalas aquí.
 read-do-semicolons = Copia las celdas en la hoja de cálculo y pégalas aquí: así las comas no estorban. O guarda la tabla con punto y coma.
 read-do-units = Elige la unidad en el encabezado de esa columna, o cambia los números en la hoja de cálculo.
@@ -87,7 +87,23 @@ read-notice-one-way = Hay una temperatura en cada marca y no está escrito el se
 read-notice-way-open = El sentido queda sin decidir: cada lectura cuenta por sí sola.
 read-notice-turn = Las profundidades dan la vuelta en la línea { $line }. Antes leímos al bajar, desde ella al subir.
 read-notice-up-first = Antes de la línea { $line } las profundidades disminuyen: leímos al subir. Desde ella crecen: al bajar.
-read-notice-tangled = Las profundidades bajan y suben más de una vez, así que el sentido queda sin decidir. Si son varias mediciones, pégalas una a una.
+read-notice-tangled = Las profundidades bajan y suben más de una vez, así que el sentido queda sin decidir. Si son varias mediciones, dalas una a una.
+
+## Dónde está una celda
+
+read-place-down = { $depth } m, al bajar, línea { $line }
+read-place-up = { $depth } m, al subir, línea { $line }
+read-place-one = { $depth } m, línea { $line }
+read-place-line-depth = la profundidad de la línea { $line }
+read-place-line-down = al bajar, en la línea { $line }
+read-place-line-up = al subir, en la línea { $line }
+read-place-line-one = la temperatura de la línea { $line }
+read-at-line-depth = Línea { $line }, profundidad
+read-at-line-down = Línea { $line }, al bajar
+read-at-line-up = Línea { $line }, al subir
+read-at-line-one = Línea { $line }, temperatura
+read-places-more = { $first }; { $rest }
+read-places-cut = { $first } y más
 
 ## Celdas y filas
 
@@ -95,58 +111,37 @@ read-notice-empty =
     { $count ->
         [one] Hay una celda vacía
        *[other] Hay { $count } celdas vacías
-    } ({ $listed ->
-        [one] línea { $lines }
-       *[other] líneas { $lines }
-    }). Escribe la lectura si la tienes.
+    }: { $places }. Escribe la lectura si la tienes.
 read-notice-missing =
     { $count ->
         [one] Una celda dice
        *[other] { $count } celdas dicen
-    } que no hay lectura: «{ $written }» ({ $listed ->
-        [one] línea { $lines }
-       *[other] líneas { $lines }
-    }). Escribe la lectura si la tienes.
+    } que no hay lectura: «{ $written }» ({ $places }). Escribe la lectura si la tienes.
 read-notice-sheet-error =
     La hoja de cálculo no pudo calcular { $count ->
         [one] una celda
        *[other] { $count } celdas
-    }: «{ $written }» ({ $listed ->
-        [one] línea { $lines }
-       *[other] líneas { $lines }
-    }). Escribe la lectura si la tienes.
+    }: «{ $written }» ({ $places }). Escribe la lectura si la tienes.
 read-notice-code =
     { $count ->
         [one] Una celda tiene
        *[other] { $count } celdas tienen
-    } «{ $written }», un número que quiere decir «sin lectura» ({ $listed ->
-        [one] línea { $lines }
-       *[other] líneas { $lines }
-    }). Escribe la lectura si la tienes.
+    } «{ $written }», un número que quiere decir «sin lectura» ({ $places }). Escribe la lectura si la tienes.
 read-notice-other-sign =
     { $count ->
         [one] Un número lleva
        *[other] { $count } números llevan
-    } otro signo decimal que los demás: «{ $written }» ({ $listed ->
-        [one] línea { $lines }
-       *[other] líneas { $lines }
-    }). También lo leímos como signo decimal: mira si está bien.
+    } otro signo decimal que los demás: «{ $written }» ({ $places }). También lo leímos como signo decimal: mira si está bien.
 read-notice-own-unit =
     { $count ->
         [one] Una celda lleva
        *[other] { $count } celdas llevan
-    } otra unidad que la columna: «{ $written }» ({ $listed ->
-        [one] línea { $lines }
-       *[other] líneas { $lines }
-    }). La leímos en la unidad escrita: mira si está bien.
+    } otra unidad que la columna: «{ $written }» ({ $places }). La leímos en la unidad escrita: mira si está bien.
 read-notice-outside =
     { $count ->
         [one] Una celda está
        *[other] { $count } celdas están
-    } fuera de lo que tiene el agua de un lago (de { $low } a { $high } °C): «{ $written }» ({ $listed ->
-        [one] línea { $lines }
-       *[other] líneas { $lines }
-    }). ¿Se perdió la coma, o es otra unidad?
+    } fuera de lo que tiene el agua de un lago (de { $low } a { $high } °C): «{ $written }» ({ $places }). ¿Se perdió la coma, o es otra unidad?
 read-notice-no-way =
     { $count ->
         [one] Una fila no dice su sentido
@@ -182,12 +177,10 @@ read-notice-more-doubts =
 
 ## Celdas dudosas
 
-read-cell-depth = profundidad
-read-cell-temp = temperatura
-read-doubt = Línea { $line }, { $cell }: { $why } Queda apartada hasta que decidas.
-read-doubt-meant = Línea { $line }, { $cell }: { $why } ¿Querías decir { $meant }? Queda apartada hasta que decidas.
+read-doubt = { $place }: { $why } Queda apartada hasta que decidas.
+read-doubt-meant = { $place }: { $why } ¿Querías decir { $meant }? Queda apartada hasta que decidas.
 doubt-letter-zero =
-    Pone «{ $written }». { $place ->
+    Pone <cell>{ $written }</cell>. { $place ->
         [1] El primer signo
         [2] El segundo signo
         [3] El tercer signo
@@ -195,7 +188,7 @@ doubt-letter-zero =
        *[other] El signo número { $place }
     } es la letra { $letter }, no un cero.
 doubt-letter-one =
-    Pone «{ $written }». { $place ->
+    Pone <cell>{ $written }</cell>. { $place ->
         [1] El primer signo
         [2] El segundo signo
         [3] El tercer signo
@@ -203,27 +196,27 @@ doubt-letter-one =
        *[other] El signo número { $place }
     } es «{ $letter }», no un uno.
 doubt-letter =
-    Pone «{ $written }». { $place ->
+    Pone <cell>{ $written }</cell>. { $place ->
         [1] El primer signo
         [2] El segundo signo
         [3] El tercer signo
         [4] El cuarto signo
        *[other] El signo número { $place }
     } es la letra { $letter }, no un { $digit }.
-doubt-points = Pone «{ $written }». Sobra un signo decimal.
-doubt-space = Pone «{ $written }». Hay un espacio dentro del número.
-doubt-sign = Pone «{ $written }». El signo «{ $sign }» no es parte de un número.
-doubt-date = Pone «{ $written }». La hoja de cálculo convirtió un número en fecha.
-doubt-range = Pone «{ $written }». Aquí hace falta un número, no un margen.
-doubt-surface = Pone «{ $written }», una palabra para la superficie. Allí la profundidad es cero.
-doubt-formula = Pone «{ $written }». Parece una fórmula. Se queda como texto y nunca se calcula.
-doubt-text = Pone «{ $written }». Eso no es un número.
+doubt-points = Pone <cell>{ $written }</cell>. Sobra un signo decimal.
+doubt-space = Pone <cell>{ $written }</cell>. Hay un espacio dentro del número.
+doubt-sign = Pone <cell>{ $written }</cell>. El signo «{ $sign }» no es parte de un número.
+doubt-date = Pone <cell>{ $written }</cell>. La hoja de cálculo convirtió un número en fecha.
+doubt-range = Pone <cell>{ $written }</cell>. Aquí hace falta un número, no un margen.
+doubt-surface = Pone <cell>{ $written }</cell>, una palabra para la superficie. Allí la profundidad es cero.
+doubt-formula = Pone <cell>{ $written }</cell>. Parece una fórmula. Se queda como texto y nunca se calcula.
+doubt-text = Pone <cell>{ $written }</cell>. Eso no es un número.
 doubt-no-depth = Hay una temperatura, pero no una profundidad.
-doubt-above-surface = Pone «{ $written }». Con el signo menos estaría por encima del agua.
-doubt-too-deep = Pone «{ $written }». Ningún lago es tan profundo. ¿Se perdió la coma?
-doubt-out-of-order = Pone «{ $written }». Antes y después están { $before } y { $after } m, y esta profundidad no encaja entre ellas.
-doubt-out-of-order-last = Pone «{ $written }». La profundidad anterior es { $before } m, y esta no encaja después.
-doubt-out-of-order-first = Pone «{ $written }». La profundidad siguiente es { $after } m, y esta no encaja antes.
+doubt-above-surface = Pone <cell>{ $written }</cell>. Con el signo menos estaría por encima del agua.
+doubt-too-deep = Pone <cell>{ $written }</cell>. Ningún lago es tan profundo. ¿Se perdió la coma?
+doubt-out-of-order = Pone <cell>{ $written }</cell>. Antes y después están { $before } y { $after } m, y esta profundidad no encaja entre ellas.
+doubt-out-of-order-last = Pone <cell>{ $written }</cell>. La profundidad anterior es { $before } m, y esta no encaja después.
+doubt-out-of-order-first = Pone <cell>{ $written }</cell>. La profundidad siguiente es { $after } m, y esta no encaja antes.
 
 ## Preguntas que van antes
 
@@ -253,12 +246,12 @@ read-way-m = Metros: hasta { $deepest } m
 read-way-cm = Centímetros: hasta { $deepest } m
 read-way-ft = Pies: hasta { $deepest } m
 read-ask-fahrenheit = ¿Son °F?
-read-ask-fahrenheit-text = Las temperaturas no llevan unidad. Van de { $low } a { $high }. El agua de un lago casi nunca está tan caliente; en °F son de { $low_c } a { $high_c } °C.
-read-ask-fahrenheit-written = Está escrito °C, pero van de { $low } a { $high }. El agua de un lago nunca está tan caliente; en °F son de { $low_c } a { $high_c } °C.
+read-ask-fahrenheit-text = Las temperaturas no llevan unidad. Van de { $low } a { $high }. El agua de un lago casi nunca está tan caliente; si son °F, van de { $low_c } a { $high_c } °C.
+read-ask-fahrenheit-written = Está escrito °C, pero van de { $low } a { $high }. El agua de un lago nunca está tan caliente; si son °F, van de { $low_c } a { $high_c } °C.
 read-way-f = Sí, °F
 read-way-c = No, °C
 read-ask-celsius = ¿Son °C?
-read-ask-celsius-text = Está escrito °F, pero van de { $low } a { $high }. En °F eso sería hielo: de { $low_c } a { $high_c } °C.
+read-ask-celsius-text = Está escrito °F, pero van de { $low } a { $high }. Si son °F, eso sería hielo: de { $low_c } a { $high_c } °C.
 read-way-yes-c = Sí, °C
 read-way-no-f = No, °F
 read-ask-second-series = ¿La segunda serie es al subir?

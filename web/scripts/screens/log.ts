@@ -205,6 +205,7 @@ function show_no(file: NonNullable<State["ui"]["file"]>): void {
 
 function show_main(s: Readonly<State>, log: LogView): void {
   say_into(by_id("log-title"), log.title);
+  show_line("log-example-note", log.example);
   toggle(by_id("log-understood"), log.understood !== null || log.can_reopen);
   if (log.understood) say_into(by_id("log-understood-said"), log.understood);
   else set_text(by_id("log-understood-said"), "");
@@ -256,7 +257,7 @@ function show_doubt(el: HTMLElement, doubt: DoubtView, index: number): void {
   const type = part<HTMLButtonElement>(el, "type");
   toggle(type, doubt.type_entry !== null);
   type.onclick = () => {
-    if (doubt.type_entry !== null) focus_entry(doubt.type_entry);
+    if (doubt.type_entry !== null) focus_entry(doubt.type_entry, doubt.type_depth);
   };
 }
 

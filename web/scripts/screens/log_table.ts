@@ -169,10 +169,12 @@ export function focus_cell(row: number, column: Column): void {
   cell.scrollIntoView({ block: "nearest" });
 }
 
-/** Puts the focus on the temperature cell of a reading. */
-export function focus_entry(entry: number): void {
+/** Puts the focus on the temperature cell of a reading, or on the depth cell of its row. */
+export function focus_entry(entry: number, depth: boolean): void {
   const row = rows.findIndex((one) => one.entries.includes(entry));
-  if (row >= 0) focus_cell(row, rows[row]?.up?.entry === entry ? "up" : "down");
+  if (row < 0) return;
+  if (depth) focus_cell(row, "depth");
+  else focus_cell(row, rows[row]?.up?.entry === entry ? "up" : "down");
 }
 
 /** Shows the rows of the state. */

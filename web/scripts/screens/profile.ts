@@ -184,6 +184,9 @@ function show_marking(
     say_into(by_id("profile-early-more"), early.more);
     show_ways(part(panel, "early-ways"), early.ways, { small: true, press: leave_early });
   }
+  const words = part(panel, "words");
+  toggle(words, early === null);
+  list(words, template("template-line"), view.mark_words, (el, said) => say_into(el, said));
   toggle(part(panel, "foot"), early === null);
   show_foot(panel, s);
 }

@@ -24,7 +24,10 @@ export function mount_table_view(): void {
     const way = state().look.log.pending?.use_table;
     if (way && way.waits === null) settle(way.action);
   });
-  by_id("pending-drop").addEventListener("click", () => settle({ do: "drop_table" }));
+  by_id("pending-drop").addEventListener("click", () => {
+    const way = state().look.log.pending?.drop;
+    if (way) settle(way.action);
+  });
   on_show(show_table_view);
 }
 
@@ -48,13 +51,9 @@ function settled(): void {
 }
 
 function show_table_view(s: State): void {
-  const { pending, rows, title } = s.look.log;
+  const { pending, title } = s.look.log;
   if (s.look.place.screen !== "log" || !pending) return;
-  show_panel(
-    pending,
-    title,
-    rows.some((row) => row.entries.length > 0),
-  );
+  show_panel(pending, title);
   const columns = pending.columns.slice(0, COLUMNS_AT_ONCE);
   say_into(by_id("asis-head"), pending.head);
   by_id("log-asis").style.setProperty("--columns", String(columns.length));
@@ -67,7 +66,7 @@ function show_table_view(s: State): void {
   if (pending.gives) say_into(by_id("asis-gives"), pending.gives);
 }
 
-function show_panel(pending: PendingView, title: Said, has_cast: boolean): void {
+function show_panel(pending: PendingView, title: Said): void {
   const { question } = pending;
   say_into(by_id("pending-title"), title);
   toggle(by_id("pending-understood"), pending.understood !== null);
@@ -91,7 +90,7 @@ function show_panel(pending: PendingView, title: Said, has_cast: boolean): void 
   set_text(use, say(pending.use_table.label));
   set_attr(use, "aria-disabled", waits ? "true" : null);
   set_attr(use, "aria-describedby", waits ? "pending-foot" : null);
-  set_text(by_id("pending-drop"), t(has_cast ? "page-pending-leave" : "page-pending-drop"));
+  set_text(by_id("pending-drop"), say(pending.drop.label));
   if (waits) say_into(by_id("pending-foot"), waits);
   else set_text(by_id("pending-foot"), t("page-pending-foot"));
 }

@@ -167,7 +167,7 @@ impl Frame {
         };
         let rules = column(has_rules, rules_px, measures.after_rules * u);
         let means_px = width("00.00", plain.face, fine) + 14.0 * u;
-        let means = column(matches!(picture.middle, Middle::Means(_)), means_px, 0.0);
+        let means = column(!phone && matches!(picture.middle, Middle::Means(_)), means_px, 0.0);
         let has_strip = !matches!(picture.strip, Strip::None);
         let strip_px = if has_strip { (measures.strip + measures.before_strip) * u } else { 0.0 };
         let right = (size.width_px - measures.right * u - strip_px).max(x + 20.0 * u);

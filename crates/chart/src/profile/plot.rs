@@ -162,7 +162,13 @@ pub(super) fn cursor(pen: &mut Pen, frame: &Frame, picture: &Picture) {
     }
     let (u, ink) = (frame.u, pen.roles.ink);
     let (x, y) = (frame.temp_x(point.temp_c), frame.y(point.depth_m));
-    pen.level(frame.plot.0, frame.plot.1, y, ink, pen.roles.rule_u * 0.9);
+    // Broken where it would strike through words.
+    let mut left = frame.plot.0;
+    for (from, to) in pen.texts_across(y) {
+        pen.level(left, from.clamp(left, frame.plot.1), y, ink, pen.roles.rule_u * 0.9);
+        left = left.max(to);
+    }
+    pen.level(left, frame.plot.1, y, ink, pen.roles.rule_u * 0.9);
     if !frame.phone {
         let tip = frame.cable_x + 9.0 * u;
         pen.polygon(&[(tip, y), (tip + 6.0 * u, y - 4.0 * u), (tip + 6.0 * u, y + 4.0 * u)], ink);

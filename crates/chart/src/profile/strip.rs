@@ -147,10 +147,15 @@ fn figure(
     let steepest = bar.look == BarLook::Steepest;
     let look = if steepest { pen.strong() } else { pen.plain() };
     let wide = width(&text, look.face, look.size);
-    if steepest && height > fine * 1.25 && end - strip.0 > wide + 12.0 * u {
+    let start = if bar.c_per_m < 1.0 { end.max(frame.strip_x(strip, 1.0)) } else { end } + 5.0 * u;
+    let fits_beside = start + wide <= strip.1;
+    // Without room beside it the number goes into a bar that is barely as high as its figures.
+    let least = if fits_beside { fine * 1.25 } else { fine * 0.9 };
+    if steepest && height > least && end - strip.0 > wide + 12.0 * u {
         pen.text(end - 5.0 * u, baseline, &text, look.at(Anchor::End).ink(pen.roles.sheet));
-        return;
+    } else if fits_beside {
+        pen.text(start, baseline, &text, look);
+    } else {
+        pen.tag(strip.1, baseline, &text, look.at(Anchor::End));
     }
-    let start = if bar.c_per_m < 1.0 { end.max(frame.strip_x(strip, 1.0)) } else { end };
-    pen.text((start + 5.0 * u).min(strip.1 - wide), baseline, &text, look);
 }

@@ -52,7 +52,10 @@ impl Words {
         for error in errors {
             eprintln!("{}: {error}", message.id);
         }
-        text
+        // Plain text: what was written stands in quotes, other marks fall away.
+        let (open, close) = if self.decimal_comma { ("«", "»") } else { ("“", "”") };
+        let text = text.replace("<cell>", open).replace("</cell>", close);
+        text.replace("<b>", "").replace("</b>", "")
     }
 
     /// A measured number with the decimal sign and the minus of the language.

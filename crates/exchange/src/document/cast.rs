@@ -33,7 +33,11 @@ impl CastDoc {
         Self {
             entries: read.entries.clone(),
             digit_c: read.digit_c,
-            source: is_kept.then(|| Source { text: text.to_owned(), choices: choices.clone() }),
+            source: is_kept.then(|| Source {
+                text: text.to_owned(),
+                choices: choices.clone(),
+                ..Source::default()
+            }),
             ..new_doc("", "")
         }
     }

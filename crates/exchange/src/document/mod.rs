@@ -52,6 +52,22 @@ pub struct Source {
     pub text: String,
     /// The choices made.
     pub choices: Choices,
+    /// How the table came.
+    #[serde(default)]
+    pub origin: Origin,
+}
+
+/// How a table came into the notebook. What is said of it fits that.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Origin {
+    /// Pasted; also of notebooks older than this field.
+    #[default]
+    Paste,
+    /// Opened as a file.
+    File,
+    /// One of the examples: invented readings, measured by nobody.
+    Example,
 }
 
 /// One reading of the document: two cells and the way of the probe.

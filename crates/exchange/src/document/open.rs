@@ -68,7 +68,7 @@ mod tests {
         let mut choices = Choices::default();
         choices.roles.insert(0, Role::Depth);
         choices.units.insert(1, Unit::F);
-        doc.source = Some(Source { text: "0,5;1O.5".into(), choices });
+        doc.source = Some(Source { text: "0,5;1O.5".into(), choices, ..Source::default() });
         doc
     }
 

@@ -4,16 +4,18 @@ use super::columns::Roles;
 use super::interpret::{Series, Table};
 use super::words::{Missing, missing, way};
 use super::{TableRead, say};
-use crate::document::{Cell, Decimal, Entry, LegDoc, Role, SwitchDoc, Unit, cell_doubts_in};
+use crate::document::{Cell, Decimal, DoubtedCell, Entry, LegDoc, Role, SwitchDoc, Unit, cell_doubts_in};
 use crate::number::{Number, cell_number};
 use crate::units::UnitWord;
 use layercast_core::Flag;
 use layercast_core::cast::gross_range::{LAKE, gross_range};
 
-/// Lines where something was seen, in order, and what was written at the first of them.
+/// Lines or cells where something was seen, in order, and what was written at the first of them.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Seen {
     pub lines: Vec<u32>,
+    /// The cells: place of the reading among the entries, and which of its two cells.
+    pub cells: Vec<(usize, DoubtedCell)>,
     pub count: usize,
     pub written: String,
 }
@@ -26,6 +28,17 @@ impl Seen {
         self.count += 1;
         if self.lines.last() != Some(&line) && self.lines.len() <= say::LISTED_LINES {
             self.lines.push(line);
+        }
+    }
+
+    /// The cell of a reading; `at`: the reading's place among the entries.
+    fn note_cell(&mut self, at: usize, cell: DoubtedCell, written: &str) {
+        if self.count == 0 {
+            self.written = say::clip(written);
+        }
+        self.count += 1;
+        if self.cells.len() <= say::LISTED_CELLS {
+            self.cells.push((at, cell));
         }
     }
 }
@@ -85,6 +98,7 @@ pub(super) fn entries(
             if depth_absent.is_some() && temp_absent.is_some() {
                 continue;
             }
+            let at = read.entries.len();
             if let Some(absent) = temp_absent {
                 let seen = match absent {
                     Missing::Empty => &mut notes.empty,
@@ -92,26 +106,26 @@ pub(super) fn entries(
                     Missing::SheetError => &mut notes.sheet_error,
                     Missing::Code => &mut notes.code,
                 };
-                seen.note(line, temp_text);
+                seen.note_cell(at, DoubtedCell::Temp, temp_text);
             }
-            let mut number = |text: &str, absent: Option<Missing>| {
+            let mut number = |text: &str, absent: Option<Missing>, cell: DoubtedCell| {
                 let number = cell_number(text, decimal).filter(|_| absent.is_none())?;
                 if number.sign.is_some() && decimal.is_some() && number.sign != decimal {
-                    notes.other_sign.note(line, text);
+                    notes.other_sign.note_cell(at, cell, text);
                 }
                 Some(number)
             };
-            let depth = number(depth_text, depth_absent);
-            let temp = number(temp_text, temp_absent);
+            let depth = number(depth_text, depth_absent, DoubtedCell::Depth);
+            let temp = number(temp_text, temp_absent, DoubtedCell::Temp);
             if let Some(slot) = temp.and_then(|temp| digits.get_mut(usize::from(temp.decimals))) {
                 *slot += 1;
             }
-            let mut in_unit = |number: Option<Number>, text: &str, unit: Unit| {
+            let mut in_unit = |number: Option<Number>, text: &str, unit: Unit, cell: DoubtedCell| {
                 let number = number?;
                 match number.unit {
                     Some(UnitWord::Known(own)) if own.is_length() == unit.is_length() => {
                         if own != unit {
-                            notes.own_unit.note(line, text);
+                            notes.own_unit.note_cell(at, cell, text);
                         }
                         Some(own.to_m_or_c(number.value))
                     }
@@ -120,11 +134,11 @@ pub(super) fn entries(
                     Some(UnitWord::Degrees) | None => Some(unit.to_m_or_c(number.value)),
                 }
             };
-            let depth_m = in_unit(depth, depth_text, series.depth_unit);
+            let depth_m = in_unit(depth, depth_text, series.depth_unit, DoubtedCell::Depth);
             let depth_m = if series.minus { depth_m.map(|depth| 0.0 - depth) } else { depth_m };
-            let temp_c = in_unit(temp, temp_text, series.temp_unit);
+            let temp_c = in_unit(temp, temp_text, series.temp_unit, DoubtedCell::Temp);
             if matches!(gross_range(temp_c, &LAKE), Flag::Fail | Flag::Suspect) {
-                notes.outside.note(line, temp_text);
+                notes.outside.note_cell(at, DoubtedCell::Temp, temp_text);
             }
             let leg = match series.role {
                 Role::Down => LegDoc::Down,
@@ -145,8 +159,8 @@ pub(super) fn entries(
     let doubts = cell_doubts_in(&read.entries);
     read.gives = say::gives(&read.entries, &doubts);
     read.messages.extend(say::rows_left_out(table));
-    read.messages.extend(say::notes(&notes));
-    read.messages.extend(say::doubts(&doubts));
+    read.messages.extend(say::notes(&notes, &read.entries));
+    read.messages.extend(say::doubts(&doubts, &read.entries));
     read.messages.extend(say::depth_twice(&read.entries));
     read.messages.extend(say::too_little(&read.entries));
 }

@@ -9,6 +9,7 @@ mod undo;
 
 use crate::action::Action;
 use crate::document::{MOST_CELL_CHARS, MOST_MARKS, Notebook};
+use layercast_exchange::document::Origin;
 
 /// The notebook after an action.
 ///
@@ -32,7 +33,9 @@ pub fn act(notebook: &Notebook, action: &Action) -> Notebook {
         }
         Action::AddMark => next.mark_count = next.mark_count.saturating_add(1).min(MOST_MARKS),
 
-        Action::Paste { text } => table::paste(&mut next, text),
+        Action::Paste { text } => table::take(&mut next, text, Origin::Paste),
+        Action::TakeFile { text } => table::take(&mut next, text, Origin::File),
+        Action::TakeExample { text } => table::take(&mut next, text, Origin::Example),
         Action::OpenTable => table::open(&mut next),
         Action::SetRole { column, role } => table::set_role(&mut next, *column, *role),
         Action::SetUnit { column, unit } => table::set_unit(&mut next, *column, *unit),

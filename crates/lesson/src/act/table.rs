@@ -3,15 +3,15 @@
 use super::undo::remember;
 use crate::document::{Notebook, UndoWhat};
 use crate::tables;
-use layercast_exchange::document::{CastDoc, Choices, Entry, LegChoice, LegDoc, Role, Source, Unit};
+use layercast_exchange::document::{CastDoc, Choices, Entry, LegChoice, LegDoc, Origin, Role, Source, Unit};
 use layercast_exchange::read::TableRead;
 
 /// Most columns a choice is kept for.
 const MOST_COLUMNS: usize = 10_000;
 
-/// Pastes a table as text.
-pub fn paste(notebook: &mut Notebook, text: &str) {
-    let source = Source { text: text.to_owned(), choices: Choices::default() };
+/// Takes a table as text.
+pub fn take(notebook: &mut Notebook, text: &str, origin: Origin) {
+    let source = Source { text: text.to_owned(), choices: Choices::default(), origin };
     let read = tables::read(&source);
     if tables::is_clear(&read) {
         use_table(notebook, &read, &source);
@@ -73,9 +73,18 @@ fn use_table(notebook: &mut Notebook, read: &TableRead, source: &Source) {
     cast.water.clone_from(&before.water);
     cast.group.clone_from(&before.group);
     cast.bed_m = before.bed_m;
+    if let Some(kept) = cast.source.as_mut() {
+        kept.origin = source.origin;
+    }
     notebook.cast = cast;
     notebook.pending = None;
-    remember(notebook, before, if same_table { UndoWhat::Change } else { UndoWhat::Paste });
+    let what = match (same_table, source.origin) {
+        (true, _) => UndoWhat::Change,
+        (false, Origin::Paste) => UndoWhat::Paste,
+        (false, Origin::File) => UndoWhat::File,
+        (false, Origin::Example) => UndoWhat::Example,
+    };
+    remember(notebook, before, what);
 }
 
 /// A reading that is read as before keeps its switch and its settled cells, also if its way changed; readings typed

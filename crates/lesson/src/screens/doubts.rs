@@ -99,13 +99,16 @@ fn depth_of(sight: &Sight, i: usize) -> Option<f64> {
     entry(sight, i).and_then(|entry| entry.depth.current()).filter(|depth_m| depth_m.is_finite())
 }
 
-/// "4.0 m, going down".
+/// "4.0 m, going down"; without a depth "Line 4, going down".
 fn place(entry: &Entry) -> Message {
     let Some(depth_m) = entry.depth.current() else {
-        return match entry.line {
-            Some(line) => Message::new("log-place-line").count("line", line as usize),
-            None => Message::new("log-place-no-depth"),
+        let id = match (entry.line.is_some(), entry.leg) {
+            (true, LegDoc::Down) => Message::new("log-place-line-down"),
+            (true, LegDoc::Up) => Message::new("log-place-line-up"),
+            (true, LegDoc::Unknown) => Message::new("log-place-line-one"),
+            (false, _) => return Message::new("log-place-no-depth"),
         };
+        return id.count("line", entry.line.unwrap_or_default() as usize);
     };
     let id = match entry.leg {
         LegDoc::Down => Message::new("log-place-down"),
@@ -182,7 +185,7 @@ fn cell_block(sight: &Sight, doubt: &CellDoubt) -> Option<Block> {
         ways.push(keep(doubt.entries.clone()));
     }
     let at = match doubt.line {
-        Some(line) if is_depth => Message::new("log-place-line").count("line", line as usize),
+        Some(line) if is_depth => Message::new("log-place-line-depth").count("line", line as usize),
         _ => place(entry(sight, first)?),
     };
     let mut block = block(sight, doubt.entries.clone(), at, doubt.message(), ways);
@@ -198,8 +201,7 @@ fn range_block(sight: &Sight, i: usize, point_lost_c: Option<f64>, flag: Flag) -
     let entry = entry(sight, i)?;
     let temp_c = entry.temp.current()?;
     let written = entry.temp.current_text();
-    let as_written = quantity(written).is_some_and(|quantity| (quantity.value - temp_c).abs() < 0.005);
-    let message = match (flag, temp_c < 0.0, as_written) {
+    let message = match (flag, temp_c < 0.0, is_as_written(entry)) {
         (Flag::Fail, false, true) => Message::new("log-doubt-too-warm"),
         (Flag::Fail, false, false) => Message::new("log-doubt-too-warm-converted"),
         (Flag::Fail, true, true) => Message::new("log-doubt-too-cold"),
@@ -229,7 +231,13 @@ fn range_block(sight: &Sight, i: usize, point_lost_c: Option<f64>, flag: Flag) -
 fn spike_block(sight: &Sight, i: usize, neighbours_c: (f64, f64), meant_c: Option<f64>) -> Option<Block> {
     let entry = entry(sight, i)?;
     let decimals = reading_decimals(sight.notebook.cast.digit_c);
-    let text = Message::new("log-doubt-spike")
+    let text = match (is_as_written(entry), entry.temp.current()) {
+        (false, Some(temp_c)) => {
+            Message::new("log-doubt-spike-converted").number("temp", rounded(temp_c, decimals), decimals)
+        }
+        _ => Message::new("log-doubt-spike"),
+    };
+    let text = text
         .text("written", entry.temp.current_text())
         .number("above", neighbours_c.0, decimals)
         .number("below", neighbours_c.1, decimals);
@@ -259,10 +267,13 @@ fn pair_block(sight: &Sight, i: usize, here: &[usize]) -> Option<Block> {
     };
     let (down, up) = (of(Leg::Down), of(Leg::Up));
     let decimals = reading_decimals(sight.notebook.cast.digit_c);
-    let text = Message::new("log-doubt-pair")
-        .number("down", down_c, decimals)
-        .number("up", up_c, decimals)
-        .number("apart", rounded((down_c - up_c).abs(), decimals), decimals);
+    let text = Message::new("log-doubt-pair");
+    let text = with_written(sight, text, "down", &down, (down_c, decimals));
+    let text = with_written(sight, text, "up", &up, (up_c, decimals)).number(
+        "apart",
+        rounded((down_c - up_c).abs(), decimals),
+        decimals,
+    );
     let mut ways = Vec::new();
     if !down.is_empty() {
         ways.push(way("log-leave-out-down", Action::LeaveOut { entries: down }));
@@ -273,6 +284,28 @@ fn pair_block(sight: &Sight, i: usize, here: &[usize]) -> Option<Block> {
     ways.push(keep(entries.clone()));
     let at = Message::new("log-place-both").depth("depth", depth_m);
     Some(block(sight, entries, at, text, ways))
+}
+
+/// Adds the text of the one reading; where there are several, or it is in another unit, the value in °C.
+fn with_written(
+    sight: &Sight,
+    message: Message,
+    name: &'static str,
+    of: &[usize],
+    (mean_c, decimals): (f64, u8),
+) -> Message {
+    match of {
+        [one] if entry(sight, *one).is_some_and(is_as_written) => {
+            message.text(name, entry(sight, *one).map_or("", |entry| entry.temp.current_text()))
+        }
+        _ => message.number(name, mean_c, decimals),
+    }
+}
+
+/// The temperature is the number that is written, not one converted from another unit.
+fn is_as_written(entry: &Entry) -> bool {
+    let written = quantity(entry.temp.current_text());
+    written.zip(entry.temp.current()).is_some_and(|(written, temp_c)| (written.value - temp_c).abs() < 0.005)
 }
 
 fn level_at<'a>(sight: &Sight<'a>, depth_m: f64) -> Option<&'a Level> {
@@ -369,12 +402,17 @@ pub fn heavier_block(sight: &Sight) -> Option<Block> {
     let agree = heavier.levels.iter().all(|level| {
         level.down_c.zip(level.up_c).is_some_and(|(down_c, up_c)| (down_c - up_c).abs() <= 0.5 + 1e-9)
     });
-    let difference_c = rounded((heavier.under_c - heavier.temp_c).abs(), 1);
+    // The difference of the numbers as Profile shows them.
+    let difference_c = rounded((rounded(heavier.under_c, 1) - rounded(heavier.temp_c, 1)).abs(), 1);
     let text = match heavier.temp_c < heavier.under_c {
         true => Message::new("log-doubt-colder-on-top"),
         false => Message::new("log-doubt-warmer-on-top"),
     };
-    let more = if agree { Message::new("log-both-ways-agree") } else { Message::new("log-one-way-only") };
+    let more = match (agree, both_ways) {
+        (true, _) => Message::new("log-both-ways-agree"),
+        (false, true) => Message::new("log-both-ways-differ"),
+        (false, false) => Message::new("log-one-way-only"),
+    };
     let text =
         text.count("marks", heavier.levels.len()).number("difference", difference_c, 1).message("more", more);
     let place = match (both_ways, heavier.levels.len()) {

@@ -1,11 +1,12 @@
 //! Warmest, coldest, how far the two ways are apart: these need no cover.
 
 use super::Sight;
+use super::log::is_example;
 use crate::numbers::{WithNum, reading_decimals, rounded};
-use crate::view::Said;
-use layercast_core::{Leg, Message, State};
+use crate::view::{Num, Said};
+use layercast_core::{Leg, Message, Pairs, State};
 
-/// Warmest, coldest, apart.
+/// Warmest, coldest, apart; without a pair, what is assumed of each reading.
 pub fn facts(sight: &Sight) -> Vec<Said> {
     let analysis = sight.context.analysis;
     let decimals = reading_decimals(sight.notebook.cast.digit_c);
@@ -18,15 +19,25 @@ pub fn facts(sight: &Sight) -> Vec<Said> {
         .pairs
         .max_abs_c
         .map(|apart_c| Message::new("profile-apart").number("apart", rounded(apart_c, decimals), decimals));
+    let assumed = (analysis.pairs.count == 0 && analysis.profile.len() > 1)
+        .then(|| Message::new("profile-assumed").num("assumed", assumed(&analysis.pairs)));
+    let example = is_example(&sight.notebook.cast).then(|| Message::new("profile-example"));
     [
+        example,
         at(analysis.warmest, "profile-warmest-surface", "profile-warmest"),
         at(analysis.coldest, "profile-coldest-surface", "profile-coldest"),
         apart,
+        assumed,
     ]
     .into_iter()
     .flatten()
     .map(Into::into)
     .collect()
+}
+
+/// What is assumed of a reading that stands alone, °C: more than 0.1 where it is written more coarsely.
+pub fn assumed(pairs: &Pairs) -> Num {
+    Num { value: rounded(pairs.s_used_c, 1), decimals: 1 }
 }
 
 /// The two ways differ by more than their noise: which way, where, and what that suggests.

@@ -1,12 +1,14 @@
 //! What the rules found, told by the state of the water. Water without a thermocline gets its own full answer.
 
 mod layered;
+mod mixed_layer;
 mod other;
 
 use super::Sight;
 use super::doubts;
 use crate::view::{FoundItem, FoundView, Num, Said, VerdictView};
 use layercast_core::{Message, State};
+pub use mixed_layer::is_warmer;
 
 /// What the rules found; `None` with fewer than two depths.
 pub fn view(sight: &Sight) -> Option<FoundView> {

@@ -1,13 +1,15 @@
 //! Log: the readings, what is doubted about them, and the table that waits.
 
 use super::doubts::{doubt_of, doubts, settled};
+use super::facts::assumed;
 use super::{MOST_DOUBTS, Sight, pending, rows, way};
 use crate::action::Action;
 use crate::document::{Screen, UndoWhat};
+use crate::numbers::WithNum;
 use crate::tables;
 use crate::view::{LegChoiceView, LogView, PendingView, Said, Way};
 use layercast_core::Message;
-use layercast_exchange::document::{LegChoice, LegDoc};
+use layercast_exchange::document::{CastDoc, LegChoice, LegDoc, Origin};
 
 /// Log.
 pub fn view(sight: &Sight) -> LogView {
@@ -30,9 +32,13 @@ pub fn view(sight: &Sight) -> LogView {
     let mut decided = settled(sight);
     let more_settled = decided.len().saturating_sub(MOST_DOUBTS);
     decided.truncate(MOST_DOUBTS);
-    let (understood, notices) = as_read(sight);
+    let (understood, mut notices) = as_read(sight);
+    if table.rows.iter().any(|row| row.apart.is_some()) {
+        notices.push(Message::new("log-word-apart").into());
+    }
     LogView {
         title: title.into(),
+        example: is_example(&sight.notebook.cast).then(|| Message::new("log-example").into()),
         understood,
         notices,
         can_reopen: sight.notebook.cast.source.as_ref().is_some_and(|source| !source.text.is_empty()),
@@ -85,12 +91,13 @@ fn title(
 }
 
 /// Notices that the doubts and the choice of a way say themselves, and say anew when something is settled.
-const SAID_ELSEWHERE: [&str; 5] = [
+const SAID_ELSEWHERE: [&str; 6] = [
     "read-doubt",
     "read-doubt-meant",
     "read-notice-more-doubts",
     "read-notice-outside",
     "read-notice-way-open",
+    "read-notice-one-way",
 ];
 
 /// "Read 20 rows …" and the reader's notices. Only while Log is in sight: the table is read again for them.
@@ -104,9 +111,16 @@ fn as_read(sight: &Sight) -> (Option<Said>, Vec<Said>) {
     (read.understood.map(Into::into), notices.map(Into::into).collect())
 }
 
+/// The readings are those of one of the examples.
+pub fn is_example(cast: &CastDoc) -> bool {
+    cast.source.as_ref().is_some_and(|source| source.origin == Origin::Example)
+}
+
 fn undo(sight: &Sight) -> Option<Way> {
     let label = match sight.notebook.undo.last()?.what {
         UndoWhat::Paste => "log-undo-paste",
+        UndoWhat::File => "log-undo-file",
+        UndoWhat::Example => "log-undo-example",
         UndoWhat::Cell => "log-undo-cell",
         UndoWhat::Settle => "log-undo-settle",
         UndoWhat::Change => "log-undo-change",
@@ -123,7 +137,7 @@ fn leg_choice(sight: &Sight) -> Option<LegChoiceView> {
     }
     Some(LegChoiceView {
         title: Message::new("log-leg-title").into(),
-        text: Message::new("log-leg-text").number("assumed", 0.1, 1).into(),
+        text: Message::new("log-leg-text").num("assumed", assumed(&sight.context.analysis.pairs)).into(),
         ways: vec![
             way("log-leg-open", Action::SetLeg { leg: LegChoice::Open }),
             way("log-leg-down", Action::SetLeg { leg: LegChoice::Down }),

@@ -6,6 +6,7 @@ use crate::document::MOST_TABLE_ENTRIES;
 use crate::tables;
 use crate::view::{PendingColumn, PendingQuestion, PendingRow, PendingView, Said};
 use layercast_core::Message;
+use layercast_exchange::document::Origin;
 use layercast_exchange::read::{Outcome, Row, RowKind, TableRead};
 
 /// Rows shown of the table.
@@ -41,7 +42,18 @@ pub fn view(sight: &Sight) -> Option<PendingView> {
         understood: read.understood.map(Into::into),
         gives: read.gives.map(Into::into),
         use_table,
+        drop: way(drop(sight, source.origin), Action::DropTable),
     })
+}
+
+/// What leaving the table is called: with readings in the notebook they stay, else the table goes as it came.
+fn drop(sight: &Sight, origin: Origin) -> &'static str {
+    match origin {
+        _ if !sight.notebook.cast.entries.is_empty() => "log-leave-as-it-was",
+        Origin::Paste => "log-undo-paste",
+        Origin::File => "log-undo-file",
+        Origin::Example => "log-undo-example",
+    }
 }
 
 /// Rows that hold readings; beyond the rows at hand all are taken for such.
@@ -68,10 +80,15 @@ fn row(row: &Row) -> PendingRow {
         RowKind::Blank => Some("log-skipped-blank"),
         RowKind::Total => Some("log-skipped-total"),
     };
-    let cells = row.cells.iter().take(SHOWN_CELLS);
+    // A title is one text, also where its commas were taken for the table's.
+    let title = || row.cells.iter().map(|cell| cell.trim()).filter(|cell| !cell.is_empty());
+    let cells = match row.kind {
+        RowKind::Title => vec![title().take(SHOWN_CELLS).collect::<Vec<_>>().join(", ")],
+        _ => row.cells.iter().take(SHOWN_CELLS).cloned().collect(),
+    };
     PendingRow {
         line: row.line,
-        cells: cells.map(|cell| cell.chars().take(SHOWN_CHARS).collect()).collect(),
+        cells: cells.iter().map(|cell| cell.chars().take(SHOWN_CHARS).collect()).collect(),
         skipped: skipped.map(|id| Message::new(id).into()),
     }
 }

@@ -24,6 +24,9 @@ pub fn view(sight: &Sight) -> ProfileView {
         marking: !checked || sheet.marking_again,
         checked,
         marks: marks::ALL.iter().map(|mark| mark_view(sight, *mark)).collect(),
+        mark_words: [Message::new("profile-word-thermocline"), Message::new("profile-word-give")]
+            .map(Into::into)
+            .to_vec(),
         check,
         no_layers: way("profile-no-layers", Action::NoLayers),
         early: early_view(sight),

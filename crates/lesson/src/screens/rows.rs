@@ -5,6 +5,7 @@ use crate::numbers::{WithNum, is_whole, mark, reading_decimals, rounded};
 use crate::view::{LogCell, LogRow, Num, ReadingView};
 use layercast_core::{Leg, Level, Message};
 use layercast_exchange::document::{CastDoc, Entry, LegDoc, SwitchDoc};
+use layercast_exchange::number::quantity;
 use std::collections::BTreeMap;
 
 /// Depths closer than this are one depth: the unit of [`Key::At`], per metre.
@@ -131,7 +132,10 @@ fn cell(
     decimals: u8,
 ) -> LogCell {
     let entry = index.and_then(|index| cast.entries.get(index));
-    let num = entry.and_then(|entry| entry.temp.current()).map(|value| Num { value, decimals });
+    let num = entry.and_then(|entry| {
+        let value = entry.temp.current()?;
+        Some(Num { value, decimals: written_decimals(entry.temp.current_text(), value).unwrap_or(decimals) })
+    });
     LogCell {
         entry: index,
         leg: entry.map_or(leg, |entry| entry.leg),
@@ -140,6 +144,13 @@ fn cell(
         doubt: index.and_then(|index| doubt_of.get(&index).copied()),
         out: entry.is_some_and(|entry| entry.switch == SwitchDoc::Off),
     }
+}
+
+/// Decimals of a number that stands there as it was written, not converted from another unit: "177" is not 177.0.
+fn written_decimals(text: &str, value: f64) -> Option<u8> {
+    let written = quantity(text).filter(|written| written.to.is_none())?;
+    let is_same = (written.value - value).abs() < 1e-9 * (1.0 + value.abs());
+    is_same.then_some(written.decimals.min(6))
 }
 
 /// The text of a cell: as typed; of a table's cell only where it has no value, since it stands in the table's own unit.

@@ -1,9 +1,10 @@
 //! What other published rules find in the same water, the class's own first.
 
 use super::Sight;
+use super::found::is_warmer;
 use crate::numbers::{WithNum, computed, mark, middle};
 use crate::view::{Num, RuleGroup, RuleRow};
-use layercast_core::{Message, Method, Rule, RuleValue};
+use layercast_core::{Analysis, Message, Rule, RuleValue};
 
 /// The rules by depth they look for; empty where none applies.
 pub fn groups(sight: &Sight) -> Vec<RuleGroup> {
@@ -13,7 +14,7 @@ pub fn groups(sight: &Sight) -> Vec<RuleGroup> {
             .rules
             .iter()
             .filter(|value| is_of(value.rule))
-            .map(|value| row(value, &analysis.method))
+            .map(|value| row(value, analysis))
             .collect();
         (!rows.is_empty()).then(|| RuleGroup { name: Message::new(name).into(), rows })
     };
@@ -25,19 +26,27 @@ pub fn groups(sight: &Sight) -> Vec<RuleGroup> {
         .collect()
 }
 
-fn row(value: &RuleValue, method: &Method) -> RuleRow {
+fn row(value: &RuleValue, analysis: &Analysis) -> RuleRow {
     let own = matches!(value.rule, Rule::SteepestMiddle | Rule::TempDrop);
-    RuleRow { name: name(value.rule, method).into(), depth: value.value_m.map(|m| depth(value.rule, m)), own }
+    RuleRow {
+        name: name(value.rule, analysis).into(),
+        depth: value.value_m.map(|m| depth(value.rule, m)),
+        own,
+    }
 }
 
 /// A rule's name.
-fn name(rule: Rule, method: &Method) -> Message {
+fn name(rule: Rule, analysis: &Analysis) -> Message {
+    let method = &analysis.method;
     match rule {
         Rule::SteepestMiddle => Message::new("profile-rule-steepest-middle"),
         Rule::DensestStep => Message::new("profile-rule-densest"),
-        Rule::TempDrop => Message::new("profile-rule-temp-drop")
-            .temp("drop", method.mixed_drop_c)
-            .depth("reference", method.reference_m),
+        Rule::TempDrop => match is_warmer(analysis) {
+            true => Message::new("profile-rule-temp-rise"),
+            false => Message::new("profile-rule-temp-drop"),
+        }
+        .temp("drop", method.mixed_drop_c)
+        .depth("reference", method.reference_m),
         Rule::DensityRise => Message::new("profile-rule-density-rise")
             .number("rise", 0.1, 1)
             .depth("reference", method.reference_m),

@@ -285,7 +285,12 @@ fn column(analysis: &Analysis, scene: &Scene) -> ColumnWords {
         State::TooFew => words(&["picture-cannot-tell"]),
         State::Inverse => ColumnWords {
             words: lines(&["picture-under-ice-1", "picture-under-ice-2"]),
-            lower: lines(&["picture-densest-1", "picture-densest-2"]),
+            lower: match analysis.profile.last() {
+                Some(level) if (3.0..=5.0).contains(&level.temp_c) => {
+                    lines(&["picture-densest-1", "picture-densest-2"])
+                }
+                _ => lines(&["picture-denser-1", "picture-denser-2"]),
+            },
         },
         State::Stratified if only_today => ColumnWords {
             words: lines(&["picture-warm-only"]),

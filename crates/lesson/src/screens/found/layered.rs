@@ -1,14 +1,12 @@
 //! Layered water: thermocline, mixed layer, deep layer; also weak, two layers, cut off, and what cannot be told.
 
-use super::other::{cold_and_alike, steepest};
+use super::mixed_layer::mixed_layer;
 use super::{Sight, found, item, thickness, worded};
 use crate::document::MarkName;
-use crate::numbers::{Range, WithNum, computed, mark, middle, rounded, temp_decimals};
-use crate::screens::verdict::{
-    beside_at_least, beside_none, beside_range, doc, placed_m, refused_though_found, verdict,
-};
-use crate::view::{FoundItem, FoundView, Sign, VerdictView};
-use layercast_core::{Message, Metalimnion, MixedLayer, State, Thermocline, WarmLayerToday};
+use crate::numbers::{Range, WithNum, mark, middle, rounded, temp_decimals};
+use crate::screens::verdict::{beside_none, beside_range, doc, placed_m, refused_though_found, verdict};
+use crate::view::{FoundItem, FoundView, Sign};
+use layercast_core::{Message, Metalimnion, State, Thermocline, WarmLayerToday};
 
 /// Stratified or weakly stratified water.
 pub fn layered(sight: &Sight) -> FoundView {
@@ -169,119 +167,6 @@ fn warm_today(warm: &WarmLayerToday) -> FoundItem {
     let range = Range::of_marks(warm.span_top_m, warm.span_bottom_m);
     let note = Message::new("profile-warm-today-note").message("range", range.said());
     item("profile-warm-today", middle(warm.value_m), None, vec![note])
-}
-
-/// Mixed layer by the class rule, and the season's where today's warm layer lies above the main one.
-pub fn mixed_layer(sight: &Sight) -> Option<FoundItem> {
-    let analysis = sight.context.analysis;
-    let (drop_c, reference_m) = (analysis.method.mixed_drop_c, analysis.method.reference_m);
-    let rule = |message: Message| message.temp("drop", drop_c).depth("reference", reference_m);
-    match (analysis.mixed_layer.as_ref()?, analysis.mixed_layer_season.as_ref()) {
-        (MixedLayer::AtLeast { at_least_m }, _) => Some(item(
-            "profile-mixed-layer-at-least",
-            mark(*at_least_m),
-            beside_at_least(sight, *at_least_m),
-            vec![match reaches_drop(sight, reference_m, drop_c) {
-                false => rule(Message::new("profile-rule-mixed-at-least")),
-                true if steepest(&analysis.steps).is_some_and(|step| cold_and_alike(sight, step)) => {
-                    Message::new("profile-rule-mixed-density").temp("drop", drop_c).number("gain", 0.1, 1)
-                }
-                true => Message::new("profile-rule-mixed-outvoted").temp("drop", drop_c),
-            }],
-        )),
-        (MixedLayer::At { value_m, low_m, high_m, target_c, .. }, None) => {
-            let range = Range::of_computed(*low_m, *high_m);
-            Some(item(
-                "profile-mixed-layer-to",
-                computed(*value_m),
-                beside_mixed(sight, &range),
-                vec![rule(match is_warmer(sight, *target_c) {
-                    true => Message::new("profile-rule-mixed-warmer"),
-                    false => Message::new("profile-rule-mixed"),
-                })],
-            ))
-        }
-        (MixedLayer::At { value_m, low_m, high_m, .. }, Some(season)) => {
-            let range = Range::of_computed(*low_m, *high_m);
-            let (season_range, season_note) = match season {
-                MixedLayer::At { value_m, low_m, high_m, .. } => {
-                    let range = Range::of_computed(*low_m, *high_m);
-                    let note = Message::new("profile-season-note").num("value", computed(*value_m));
-                    (Some(range), note.message("range", range.said()))
-                }
-                MixedLayer::AtLeast { at_least_m } => {
-                    (None, Message::new("profile-season-at-least").depth("least", *at_least_m))
-                }
-            };
-            let beside = season_range
-                .and_then(|season| beside_season(sight, &range, &season))
-                .or_else(|| beside_mixed(sight, &range));
-            Some(item(
-                "profile-mixed-layer-to",
-                computed(*value_m),
-                beside,
-                vec![rule(Message::new("profile-rule-mixed-today")), season_note],
-            ))
-        }
-    }
-}
-
-/// The temperature that ends the mixed layer is above that of the water at the top.
-fn is_warmer(sight: &Sight, target_c: f64) -> bool {
-    let method = &sight.context.analysis.method;
-    let levels = &sight.context.analysis.profile;
-    let near = |level: &&layercast_core::Level| level.depth_m <= method.reference_m + 1e-9;
-    let top = levels.iter().rfind(near).or(levels.first());
-    top.is_some_and(|top| target_c > top.temp_c + 1e-9)
-}
-
-/// Somewhere below the reference depth the water is colder or warmer by the rule's step: in water called mixed, where
-/// that step hardly changes the density.
-fn reaches_drop(sight: &Sight, reference_m: f64, drop_c: f64) -> bool {
-    let levels = &sight.context.analysis.profile;
-    let below = levels.partition_point(|level| level.depth_m < reference_m - 1e-9);
-    let (Some(next), Some(deeper)) = (levels.get(below), levels.get(below..)) else { return false };
-    let reference_c = match below.checked_sub(1).and_then(|above| levels.get(above)) {
-        Some(above) if next.depth_m > above.depth_m => {
-            let part = (reference_m - above.depth_m) / (next.depth_m - above.depth_m);
-            above.temp_c + part * (next.temp_c - above.temp_c)
-        }
-        _ => next.temp_c,
-    };
-    deeper.iter().any(|level| (level.temp_c - reference_c).abs() >= drop_c - 1e-9)
-}
-
-fn beside_mixed(sight: &Sight, range: &Range) -> Option<VerdictView> {
-    let drop_c = sight.context.analysis.method.mixed_drop_c;
-    let look = Message::new("profile-look-mixed").temp("drop", drop_c);
-    let refused = refused_though_found(range, look.clone());
-    beside_range(sight, MarkName::Mixed, range, look, refused)
-}
-
-/// A mark nearer to the season's mixed layer than to today's is judged by that one, and the sentence says so.
-fn beside_season(sight: &Sight, today: &Range, season: &Range) -> Option<VerdictView> {
-    let depth_m = placed_m(sight, MarkName::Mixed)?;
-    let (from_today_m, from_season_m) = (today.outside_m(depth_m), season.outside_m(depth_m));
-    if from_season_m.abs() >= from_today_m.abs() {
-        return None;
-    }
-    let step_m = crate::screens::verdict::local_step_m(sight, depth_m);
-    let message = match from_season_m {
-        0.0 => Message::new("profile-season-inside"),
-        far_m if far_m < 0.0 => Message::new("profile-season-above"),
-        _ => Message::new("profile-season-below"),
-    };
-    let decimals = crate::numbers::mark_decimals(from_season_m);
-    let message = message
-        .depth("mine", depth_m)
-        .number("far", rounded(from_season_m.abs(), decimals), decimals)
-        .message("range", season.said());
-    let sign = match from_season_m.abs() {
-        0.0 => Sign::Inside,
-        far_m if far_m <= step_m + 1e-9 => Sign::Close,
-        _ => Sign::Outside,
-    };
-    Some(verdict(sign, message))
 }
 
 /// Top of the deep layer; "deeper than" where the cast ends in the steep part.

@@ -1,6 +1,7 @@
 //! Water without the three layers: mixed, under ice, unstable, warm at the surface only, too few depths.
 
-use super::layered::{mixed_layer, step_rule};
+use super::layered::step_rule;
+use super::mixed_layer::mixed_layer;
 use super::{Sight, doubts, found, item, thickness, worded};
 use crate::action::Action;
 use crate::document::{MarkName, Screen};
@@ -126,7 +127,9 @@ pub fn mixed(sight: &Sight) -> FoundView {
     let first_m = levels.first().map_or(0.0, |level| level.depth_m);
     let last_m = levels.last().map_or(0.0, |level| level.depth_m);
     let steepest = steepest(&analysis.steps);
+    // Two values that are written to a place differ by as much through rounding alone.
     let believable_c = analysis.facts.as_ref().map_or(0.3, |facts| facts.believable_c);
+    let believable_c = believable_c.max(sight.notebook.cast.digit_c);
     let ends_differ_c = match (levels.first(), levels.last()) {
         (Some(first), Some(last)) => (first.temp_c - last.temp_c).abs(),
         _ => 0.0,
@@ -136,11 +139,13 @@ pub fn mixed(sight: &Sight) -> FoundView {
     let cold = steepest.is_some_and(|step| cold_and_alike(sight, step));
     let alike =
         ends_differ_c <= believable_c && steepest.is_some_and(|step| is_by_chance(step, believable_c));
+    // A steep step that the medians outvote: then the density of the water beside the mark is not known to be even.
+    let is_outvoted = gradient >= method_steep - 1e-9 && !cold && !alike;
     let why = if gradient >= method_steep - 1e-9 && cold && !alike {
         Message::new("profile-mixed-by-density").number("gradient", rounded(gradient, 1), 1)
     } else if gradient >= method_steep - 1e-9 && alike {
         Message::new("profile-mixed-chance").number("gradient", rounded(gradient, 1), 1)
-    } else if gradient >= method_steep - 1e-9 {
+    } else if is_outvoted {
         let is_last = steepest.is_some_and(|step| step.bottom_m >= last_m - 1e-9);
         let message = match is_last {
             true => Message::new("profile-mixed-last-reading"),
@@ -163,14 +168,22 @@ pub fn mixed(sight: &Sight) -> FoundView {
         .message("why", why);
     let mut items: Vec<FoundItem> = Vec::new();
     if !sight.context.sheet.marks.all_refused() {
-        let reason = Message::new("profile-mixed-thermocline").number("gradient", rounded(gradient, 1), 1);
+        let reason = match is_outvoted {
+            true => Message::new("profile-mixed-thermocline-few"),
+            false => Message::new("profile-mixed-thermocline"),
+        };
+        let reason = reason.number("gradient", rounded(gradient, 1), 1);
         let beside = beside_none(sight, MarkName::Thermocline, Sign::Outside, reason);
         items.push(worded("profile-thermocline", Message::new("profile-none"), beside, Vec::new()));
     }
     items.extend(mixed_layer(sight));
     items.extend(steepest.map(|step| steepest_step(step, believable_c)));
     if placed_m(sight, MarkName::Deep).is_some() {
-        let beside = beside_none(sight, MarkName::Deep, Sign::Outside, Message::new("profile-mixed-deep"));
+        let reason = match is_outvoted {
+            true => Message::new("profile-mixed-deep-few"),
+            false => Message::new("profile-mixed-deep"),
+        };
+        let beside = beside_none(sight, MarkName::Deep, Sign::Outside, reason);
         items.push(worded("profile-deep-layer", Message::new("profile-none"), beside, Vec::new()));
     }
     found(Message::new("profile-mixed-title"), vec![lead, Message::new("profile-an-answer")], items)
