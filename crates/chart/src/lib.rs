@@ -10,6 +10,7 @@ mod pen;
 pub mod picture;
 mod play;
 mod profile;
+mod strokes;
 #[cfg(feature = "svg")]
 mod svg;
 mod theme;

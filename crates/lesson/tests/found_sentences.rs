@@ -82,7 +82,9 @@ const MIXED_WHY: [&str; 6] = [
 #[track_caller]
 fn mixed_because(found: &FoundView, why: &str) {
     let others: Vec<&str> = MIXED_WHY.into_iter().filter(|other| *other != why).collect();
-    says(found, &["profile-mixed-title", why], &others);
+    says(found, &[why], &others);
+    let few = ["profile-mixed-last-reading", "profile-mixed-few-readings"].contains(&why);
+    assert_eq!(found.title.id, if few { "profile-mixed-title-few" } else { "profile-mixed-title" });
 }
 
 /// Even water of 20 °C but for a last reading.
@@ -250,8 +252,6 @@ fn todays_warm_layer_may_hold_warmer_water() {
 
 #[test]
 fn mixed_water_that_warms_downward_never_gets_warmer_enough() {
-    let warming = found(&cast(&[2.6, 2.6, 2.7, 2.8, 2.9, 3.0, 3.1, 3.2, 3.3, 3.3]));
-    says(&warming, &["profile-mixed-title", "profile-rule-mixed-at-least-warmer"], &COLDER);
     let warming = found(&cast(&[3.5, 3.6, 3.7, 3.8, 3.9, 4.0, 4.1, 4.2, 4.2, 4.2]));
     says(&warming, &["profile-mixed-title", "profile-rule-mixed-at-least-warmer"], &COLDER);
     // Even water, warmer below by no more than its noise.
@@ -297,25 +297,58 @@ fn the_words_at_the_marks_are_explained() {
     assert!(!apart(&look(&notebook("one"))), "without that column there is nothing to explain");
 }
 
-/// Waters of every kind, as a person would read them; printed for reading with `--nocapture`.
 #[test]
-fn zz_read() {
-    let waters: [(&str, Vec<f64>); 6] = [
-        ("before last", vec![20.0, 20.1, 20.0, 20.0, 20.1, 20.0, 20.0, 20.1, 14.0, 14.0]),
-        ("top", vec![27.0, 20.0, 20.1, 20.0, 20.0, 20.1, 20.0, 20.0, 20.1, 20.0]),
-        ("warming", vec![2.6, 2.6, 2.7, 2.8, 2.9, 3.0, 3.1, 3.2, 3.3, 3.3]),
-        ("warm-heavy", vec![3.9, 3.9, 3.9, 3.8, 1.0, 0.8, 0.8, 0.8, 0.7, 0.7]),
-        ("cut", vec![20.0, 20.0, 19.9, 19.8, 19.4, 18.4, 16.4, 13.4, 10.4]),
-        ("steps", vec![20.0, 19.6, 19.2, 18.8, 18.4, 18.0, 17.6, 17.2, 16.8, 16.4, 16.0, 15.6]),
+fn equally_steep_warming_steps_are_counted_and_nothing_lies_higher_than_what_cannot_be_told() {
+    let even = found(&cast(&[2.6, 2.6, 2.7, 2.8, 2.9, 3.0, 3.1, 3.2, 3.3, 3.3]));
+    says(
+        &even,
+        &["profile-cannot-tell", "profile-rule-equal-warming-steps", "profile-densing-step"],
+        &["profile-rule-warming-step", "profile-densing-higher"],
+    );
+    says(
+        &found(&notebook("inverse")),
+        &["profile-rule-warming-step", "profile-densing-higher"],
+        &["profile-rule-equal-warming-steps", "profile-densing-step"],
+    );
+}
+
+#[test]
+fn warmer_heavier_water_on_top_is_a_lake_that_warms() {
+    let warming = found(&cast(&[3.9, 3.9, 3.9, 3.8, 1.0, 0.8, 0.8, 0.8, 0.7, 0.7]));
+    says(
+        &warming,
+        &["profile-unstable-warmer", "profile-unstable-either-warming"],
+        &["profile-unstable-either"],
+    );
+    says(&found(&notebook("unstable")), &["profile-unstable-either"], &["profile-unstable-either-warming"]);
+}
+
+/// Rarer waters, stored and read as prose.
+#[test]
+fn the_words_of_rarer_waters() {
+    let waters: [(&str, Vec<f64>); 7] = [
+        ("steep before the last reading", vec![20.0, 20.1, 20.0, 20.0, 20.1, 20.0, 20.0, 20.1, 14.0, 14.0]),
+        ("steep at the first reading", vec![27.0, 20.0, 20.1, 20.0, 20.0, 20.1, 20.0, 20.0, 20.1, 20.0]),
+        ("steep at the last reading", [&EVEN[..], &[13.1]].concat()),
+        ("warming to 3.3 °C", vec![2.6, 2.6, 2.7, 2.8, 2.9, 3.0, 3.1, 3.2, 3.3, 3.3]),
+        ("warmer and heavier on top", vec![3.9, 3.9, 3.9, 3.8, 1.0, 0.8, 0.8, 0.8, 0.7, 0.7]),
+        ("cut off in the steepest step", vec![20.0, 20.0, 19.9, 19.8, 19.4, 18.4, 16.4, 13.4, 10.4]),
+        ("even steps", vec![20.0, 19.6, 19.2, 18.8, 18.4, 18.0, 17.6, 17.2, 16.8, 16.4, 16.0, 15.6]),
     ];
+    let mut told = Vec::new();
     for language in ["en", "es"] {
         let words = Words::new(language);
         for (name, temps) in &waters {
             for marks in [["", "", ""], ["1", "2", "3"]] {
                 let look = seen(&cast(temps), marks);
                 let found = look.profile.found.as_ref().unwrap();
-                println!("=== {name} {marks:?}\n{}\n--\n{}\n", words.found(found), words.beside(&look));
+                told.push(format!(
+                    "==== {name} {marks:?}\n{}\n--\n{}",
+                    words.found(found),
+                    words.beside(&look)
+                ));
             }
         }
     }
+    insta::assert_snapshot!(told.join("\n\n"));
 }

@@ -100,12 +100,12 @@ log-doubt-colder-on-top =
     }
 log-doubt-warmer-on-top =
     { $marks ->
-        [1] One mark, warmer by { $difference } °C than the water under it. So near to 0 °C that water is the heavier one. { $more }
-        [2] Two marks, warmer by { $difference } °C than the water under them. So near to 0 °C that water is the heavier one. { $more }
-        [3] Three marks, warmer by { $difference } °C than the water under them. So near to 0 °C that water is the heavier one. { $more }
-        [4] Four marks, warmer by { $difference } °C than the water under them. So near to 0 °C that water is the heavier one. { $more }
-        [5] Five marks, warmer by { $difference } °C than the water under them. So near to 0 °C that water is the heavier one. { $more }
-       *[other] { $marks } marks, warmer by { $difference } °C than the water under them. So near to 0 °C that water is the heavier one. { $more }
+        [1] One mark, warmer by { $difference } °C than the water under it. In water this cold the warmer is the heavier one. { $more }
+        [2] Two marks, warmer by { $difference } °C than the water under them. In water this cold the warmer is the heavier one. { $more }
+        [3] Three marks, warmer by { $difference } °C than the water under them. In water this cold the warmer is the heavier one. { $more }
+        [4] Four marks, warmer by { $difference } °C than the water under them. In water this cold the warmer is the heavier one. { $more }
+        [5] Five marks, warmer by { $difference } °C than the water under them. In water this cold the warmer is the heavier one. { $more }
+       *[other] { $marks } marks, warmer by { $difference } °C than the water under them. In water this cold the warmer is the heavier one. { $more }
     }
 log-both-ways-agree = Going down and coming up agree, so it is not one slip.
 log-both-ways-differ = Going down and coming up do not agree there, so one of them may be a slip.

@@ -125,6 +125,11 @@ profile-rule-equal-steps =
        *[other] Rule: the middle of the steepest step. { $count } steps are equally steep, { $gradient } °C per metre each.
     }
 profile-rule-warming-step = Rule: the middle of the steepest warming step. From { $range } the water gained { $gain } °C in { $thickness }: { $gradient } °C per metre.
+profile-rule-equal-warming-steps =
+    { $count ->
+        [2] Rule: the middle of the steepest warming step. Two steps are equally steep, { $gradient } °C per metre each.
+       *[other] Rule: the middle of the steepest warming step. { $count } steps are equally steep, { $gradient } °C per metre each.
+    }
 profile-rule-mixed = Rule: the first depth { $drop } °C colder than at { $reference } m.
 profile-rule-mixed-at-least = Rule: the first depth { $drop } °C colder than at { $reference } m. Your cast never gets there, so this depth is “at least”.
 profile-rule-mixed-at-least-warmer = Rule: the first depth { $drop } °C warmer than at { $reference } m. Your cast never gets there, so this depth is “at least”.
@@ -186,6 +191,7 @@ profile-cut-off-note = “Deeper than { $last } m” is the full answer whereve
 ## Mixed
 
 profile-mixed-title = No thermocline in this water
+profile-mixed-title-few = These readings show no thermocline
 profile-mixed-lead = { $top } to { $last } m the water differs by { $differs } °C. { $why }
 profile-from-surface = From the surface
 profile-from-depth = From { $depth } m
@@ -219,8 +225,9 @@ profile-ice-other-marks =
 
 profile-unstable-title = Heavier water on top
 profile-unstable-colder = Down to { $bottom } m the water is { $above } °C, below it { $below } °C. Colder water is heavier here and sinks, so this does not last.
-profile-unstable-warmer = Down to { $bottom } m the water is { $above } °C, below it { $below } °C. So near to 0 °C the warmer water is the heavier one and sinks, so this does not last.
+profile-unstable-warmer = Down to { $bottom } m the water is { $above } °C, below it { $below } °C. In water this cold the warmer is the heavier one and sinks, so this does not last.
 profile-unstable-either = Either something went wrong with these readings, or you caught the lake in the act of cooling, or the water below is saltier, and salt makes it heavier. Layers are not marked until that is clear. “It was like that” keeps every reading.
+profile-unstable-either-warming = Either something went wrong with these readings, or you caught the lake in the act of warming, or the water below is saltier, and salt makes it heavier. Layers are not marked until that is clear. “It was like that” keeps every reading.
 profile-unstable-kept = You said that it was like that: the lake is turning over, or the water below is saltier. By temperature alone no layers can be marked here.
 
 ## Today's warm layer only

@@ -100,14 +100,14 @@ log-doubt-colder-on-top =
     }
 log-doubt-warmer-on-top =
     { $marks ->
-        [1] Una marca, { $difference } °C más caliente que el agua de debajo. Tan cerca de 0 °C, esa agua es la que pesa más. { $more }
-        [2] Dos marcas, { $difference } °C más calientes que el agua de debajo. Tan cerca de 0 °C, esa agua es la que pesa más. { $more }
-        [3] Tres marcas, { $difference } °C más calientes que el agua de debajo. Tan cerca de 0 °C, esa agua es la que pesa más. { $more }
-        [4] Cuatro marcas, { $difference } °C más calientes que el agua de debajo. Tan cerca de 0 °C, esa agua es la que pesa más. { $more }
-        [5] Cinco marcas, { $difference } °C más calientes que el agua de debajo. Tan cerca de 0 °C, esa agua es la que pesa más. { $more }
-       *[other] { $marks } marcas, { $difference } °C más calientes que el agua de debajo. Tan cerca de 0 °C, esa agua es la que pesa más. { $more }
+        [1] Una marca, { $difference } °C más caliente que el agua de debajo. En agua tan fría, la más cálida es la que pesa más. { $more }
+        [2] Dos marcas, { $difference } °C más calientes que el agua de debajo. En agua tan fría, la más cálida es la que pesa más. { $more }
+        [3] Tres marcas, { $difference } °C más calientes que el agua de debajo. En agua tan fría, la más cálida es la que pesa más. { $more }
+        [4] Cuatro marcas, { $difference } °C más calientes que el agua de debajo. En agua tan fría, la más cálida es la que pesa más. { $more }
+        [5] Cinco marcas, { $difference } °C más calientes que el agua de debajo. En agua tan fría, la más cálida es la que pesa más. { $more }
+       *[other] { $marks } marcas, { $difference } °C más calientes que el agua de debajo. En agua tan fría, la más cálida es la que pesa más. { $more }
     }
-log-both-ways-agree = Al bajar y al subir se leyó lo mismo, así que no es un solo descuido.
+log-both-ways-agree = Las lecturas al bajar y al subir coinciden, así que no es un solo descuido.
 log-both-ways-differ = Al bajar y al subir no se leyó lo mismo allí, así que una de las dos puede ser un descuido.
 log-one-way-only = Una segunda lectura allí diría si es un descuido.
 

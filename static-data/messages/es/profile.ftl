@@ -125,6 +125,11 @@ profile-rule-equal-steps =
        *[other] Regla: el centro del tramo más brusco. { $count } tramos son igual de bruscos, { $gradient } °C por metro cada uno.
     }
 profile-rule-warming-step = Regla: el centro del tramo que más se calienta. El tramo va { $range }; en { $thickness } el agua ganó { $gain } °C: { $gradient } °C por metro.
+profile-rule-equal-warming-steps =
+    { $count ->
+        [2] Regla: el centro del tramo que más se calienta. Dos tramos son igual de bruscos, { $gradient } °C por metro cada uno.
+       *[other] Regla: el centro del tramo que más se calienta. { $count } tramos son igual de bruscos, { $gradient } °C por metro cada uno.
+    }
 profile-rule-mixed = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m.
 profile-rule-mixed-at-least = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m. Tu medición no llega a eso, por eso es «al menos».
 profile-rule-mixed-at-least-warmer = Regla: la primera profundidad { $drop } °C más cálida que a { $reference } m. Tu medición no llega a eso, por eso es «al menos».
@@ -186,6 +191,7 @@ profile-cut-off-note = «A más de { $last } m» es la respuesta completa allí
 ## Mezclada
 
 profile-mixed-title = En esta agua no hay termoclina
+profile-mixed-title-few = Estas lecturas no muestran termoclina
 profile-mixed-lead = { $top } hasta { $last } m el agua difiere en { $differs } °C. { $why }
 profile-from-surface = Desde la superficie
 profile-from-depth = Desde { $depth } m
@@ -219,8 +225,9 @@ profile-ice-other-marks =
 
 profile-unstable-title = Agua más pesada arriba
 profile-unstable-colder = Hasta { $bottom } m el agua está a { $above } °C; debajo, a { $below } °C. Aquí el agua más fría pesa más y se hunde, así que esto no dura.
-profile-unstable-warmer = Hasta { $bottom } m el agua está a { $above } °C; debajo, a { $below } °C. Tan cerca de 0 °C, el agua más cálida pesa más y se hunde, así que esto no dura.
+profile-unstable-warmer = Hasta { $bottom } m el agua está a { $above } °C; debajo, a { $below } °C. En agua tan fría, la más cálida pesa más y se hunde, así que esto no dura.
 profile-unstable-either = O algo salió mal con estas lecturas, o sorprendiste al lago mientras se enfriaba, o el agua de abajo es más salada, y la sal la hace más pesada. Hasta que esté claro no se marcan capas. «Era así» conserva todas las lecturas.
+profile-unstable-either-warming = O algo salió mal con estas lecturas, o sorprendiste al lago mientras se calentaba, o el agua de abajo es más salada, y la sal la hace más pesada. Hasta que esté claro no se marcan capas. «Era así» conserva todas las lecturas.
 profile-unstable-kept = Dijiste que era así: el lago se está removiendo, o el agua de abajo es más salada. Solo por la temperatura aquí no se pueden marcar capas.
 
 ## Solo la capa cálida de hoy

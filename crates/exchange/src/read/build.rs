@@ -3,7 +3,7 @@
 use super::columns::Roles;
 use super::interpret::{Series, Table};
 use super::words::{Missing, missing, way};
-use super::{TableRead, say};
+use super::{TableRead, cells, say};
 use crate::document::{Cell, Decimal, DoubtedCell, Entry, LegDoc, Role, SwitchDoc, Unit, cell_doubts_in};
 use crate::number::{Number, cell_number};
 use crate::units::UnitWord;
@@ -37,7 +37,7 @@ impl Seen {
             self.written = say::clip(written);
         }
         self.count += 1;
-        if self.cells.len() <= say::LISTED_CELLS {
+        if self.cells.len() <= cells::LISTED_CELLS {
             self.cells.push((at, cell));
         }
     }
@@ -159,8 +159,8 @@ pub(super) fn entries(
     let doubts = cell_doubts_in(&read.entries);
     read.gives = say::gives(&read.entries, &doubts);
     read.messages.extend(say::rows_left_out(table));
-    read.messages.extend(say::notes(&notes, &read.entries));
-    read.messages.extend(say::doubts(&doubts, &read.entries));
+    read.messages.extend(cells::notes(&notes, &read.entries));
+    read.messages.extend(cells::doubts(&doubts, &read.entries));
     read.messages.extend(say::depth_twice(&read.entries));
     read.messages.extend(say::too_little(&read.entries));
 }

@@ -2,6 +2,7 @@
 
 mod ask;
 mod build;
+mod cells;
 mod columns;
 mod commas;
 mod decode;

@@ -111,10 +111,7 @@ fn thermocline(sight: &Sight, told: &Thermocline, is_main: bool) -> FoundItem {
 
 /// "Rule: the middle of the steepest step. From 3.5 to 4.0 m the water lost 2.5 °C in half a metre: 5.0 °C per metre."
 pub fn step_rule(sight: &Sight, told: &Thermocline, is_gentle: bool, is_main: bool) -> Message {
-    let within =
-        |top_m: f64, bottom_m: f64| top_m >= told.step_top_m - 1e-9 && bottom_m <= told.step_bottom_m + 1e-9;
-    let steps = sight.context.analysis.steps.iter();
-    let equal = steps.filter(|step| within(step.top_m, step.bottom_m)).count();
+    let equal = steps_of(sight, told);
     let thick_m = told.step_bottom_m - told.step_top_m;
     let gradient = rounded(told.gradient_c_per_m, 1);
     let message = if equal > 1 {
@@ -134,6 +131,13 @@ pub fn step_rule(sight: &Sight, told: &Thermocline, is_gentle: bool, is_main: bo
             .message("thickness", thickness(thick_m))
     };
     message.number("gradient", gradient, 1)
+}
+
+/// How many steps, equally steep, are the steepest.
+pub fn steps_of(sight: &Sight, told: &Thermocline) -> usize {
+    let within =
+        |top_m: f64, bottom_m: f64| top_m >= told.step_top_m - 1e-9 && bottom_m <= told.step_bottom_m + 1e-9;
+    sight.context.analysis.steps.iter().filter(|step| within(step.top_m, step.bottom_m)).count()
 }
 
 /// "These readings can't tell" is the answer.

@@ -1,6 +1,6 @@
 //! Water without the three layers: mixed, under ice, unstable, warm at the surface only, too few depths.
 
-use super::layered::step_rule;
+use super::layered::{step_rule, steps_of};
 use super::mixed_layer::mixed_layer;
 use super::{Sight, doubts, found, item, thickness, worded};
 use crate::action::Action;
@@ -38,9 +38,11 @@ pub fn unstable(sight: &Sight) -> FoundView {
             1,
         ));
     }
+    let is_warming = doubts::heavier(sight).is_some_and(|heavier| heavier.temp_c > heavier.under_c);
     let blocks: Vec<_> = doubts::doubts(sight).into_iter().filter(doubts::Block::is_of_water).collect();
     lead.push(match blocks.is_empty() {
         true => Message::new("profile-unstable-kept"),
+        false if is_warming => Message::new("profile-unstable-either-warming"),
         false => Message::new("profile-unstable-either"),
     });
     let mut view = found(Message::new("profile-unstable-title"), lead, Vec::new());
@@ -89,11 +91,14 @@ fn fastest_warming(sight: &Sight, told: &Thermocline) -> FoundItem {
     let thick_m = told.step_bottom_m - told.step_top_m;
     let gain_c = told.gradient_c_per_m * thick_m;
     let decimals = temp_decimals(gain_c);
-    let rule = Message::new("profile-rule-warming-step")
-        .message("range", Range::of_marks(told.step_top_m, told.step_bottom_m).said())
-        .number("gain", rounded(gain_c, decimals), decimals)
-        .message("thickness", thickness(thick_m))
-        .number("gradient", rounded(told.gradient_c_per_m, 1), 1);
+    let rule = match steps_of(sight, told) {
+        equal if equal > 1 => Message::new("profile-rule-equal-warming-steps").count("count", equal),
+        _ => Message::new("profile-rule-warming-step")
+            .message("range", Range::of_marks(told.step_top_m, told.step_bottom_m).said())
+            .number("gain", rounded(gain_c, decimals), decimals)
+            .message("thickness", thickness(thick_m)),
+    };
+    let rule = rule.number("gradient", rounded(told.gradient_c_per_m, 1), 1);
     if told.tellable {
         return item("profile-warms-fastest", middle(told.value_m), beside, vec![rule]);
     }
@@ -108,7 +113,7 @@ fn fastest_densing(sight: &Sight, densing_m: f64, told: &Thermocline) -> FoundIt
         || Range::of_marks(densing_m, densing_m),
         |step| Range::of_marks(step.top_m, step.bottom_m),
     );
-    let note = if densing_m < told.value_m - 1e-9 {
+    let note = if told.tellable && densing_m < told.value_m - 1e-9 {
         Message::new("profile-densing-higher")
     } else {
         Message::new("profile-densing-step")
@@ -186,7 +191,11 @@ pub fn mixed(sight: &Sight) -> FoundView {
         let beside = beside_none(sight, MarkName::Deep, Sign::Outside, reason);
         items.push(worded("profile-deep-layer", Message::new("profile-none"), beside, Vec::new()));
     }
-    found(Message::new("profile-mixed-title"), vec![lead, Message::new("profile-an-answer")], items)
+    let title = match is_outvoted {
+        true => Message::new("profile-mixed-title-few"),
+        false => Message::new("profile-mixed-title"),
+    };
+    found(title, vec![lead, Message::new("profile-an-answer")], items)
 }
 
 /// The step that cools fastest; where none cools, the one that changes fastest.
