@@ -236,7 +236,10 @@ pub struct Answer {
     /// "In your own words", after the answer was shown.
     #[serde(default)]
     pub own_words: String,
-    /// "Answer again" was pressed after the question was settled.
+    /// Tries on record at each press of "Show me", in order. Empty in sheets that did not keep it.
+    #[serde(default)]
+    pub shown_at: Vec<usize>,
+    /// "Answer again" was pressed, and no try was made since.
     #[serde(default)]
     pub again: bool,
 }

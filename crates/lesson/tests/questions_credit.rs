@@ -98,12 +98,14 @@ fn the_first_answer_stays_on_record() {
     let view = questions::view(&pond.context(), &pond.paper(), 1).unwrap();
     let line = &view.parts[0].lines[0];
     assert_eq!(line.before.as_ref().unwrap().id, "ask-first-answer");
-    // A second round that was settled is not opened again.
-    let mut done = answer(&[drop("4.1"), drop("4.0")]);
-    done.again = true;
-    pond.sheet.answers.insert(asked.id.clone(), done);
+    // A second round that was settled is shown as settled, and a third is offered.
+    pond.sheet.answers.insert(asked.id.clone(), answer(&[drop("4.1"), drop("4.0")]));
     let view = questions::view(&pond.context(), &pond.paper(), 1).unwrap();
-    assert!(view.parts[0].settled && view.buttons.len() == 1);
+    assert!(view.parts[0].settled);
+    assert_eq!(
+        view.buttons.iter().map(|b| b.label.id.as_str()).collect::<Vec<_>>(),
+        ["ask-next", "ask-again"]
+    );
 }
 
 #[test]

@@ -56,3 +56,56 @@ fn a_cast_of_many_thousand_depths_gets_its_questions_too() {
         }
     }
 }
+
+#[test]
+fn no_answer_changes_what_is_asked() {
+    use layercast_lesson::document::{Answer, Try};
+    use questions_support::answers::{rights, wrongs};
+    use questions_support::{Dice, Fields, answer, fields};
+    let mut dice = Dice::new(7);
+    for mut pond in all_ponds() {
+        let before = pond.paper().asked;
+        let unmoved = |pond: &questions_support::Pond, what: &dyn std::fmt::Debug| {
+            assert_eq!(pond.paper().asked, before, "{} after {what:?}", pond.name);
+        };
+        let mut pool: Vec<(String, Vec<Fields>)> = Vec::new();
+        for asked in &before {
+            let mut list: Vec<Fields> = rights(&pond, asked);
+            list.extend(wrongs(&pond, asked).into_iter().map(|w| w.fields));
+            for _ in 0..12 {
+                let number = format!("{:.2}", 10.0 * dice.even() * dice.even() * dice.even());
+                let ids = ["temp", "drop", "rate", "apart", "limit", "from", "to", "depth"]
+                    .map(|id| (id, number.as_str()));
+                let rest = [("unit", "c"), ("way", "unsigned"), ("source", "mean"), ("line", "colder")];
+                list.push(fields(&ids.into_iter().chain(rest).collect::<Vec<_>>()));
+            }
+            pool.push((asked.id.clone(), list));
+        }
+        // One question after the other, whatever is answered to each.
+        for (id, list) in &pool {
+            for tried in list {
+                pond.sheet.answers.insert(id.clone(), answer(std::slice::from_ref(tried)));
+                unmoved(&pond, tried);
+            }
+            for kept in [
+                Answer { shown: true, ..Answer::default() },
+                Answer {
+                    tries: vec![Try { cannot_tell: true, ..Try::default() }],
+                    again: true,
+                    ..Answer::default()
+                },
+            ] {
+                pond.sheet.answers.insert(id.clone(), kept.clone());
+                unmoved(&pond, &kept);
+            }
+        }
+        // All of them at once.
+        for _ in 0..10 {
+            for (id, list) in &pool {
+                let picked = [dice.below(list.len()), dice.below(list.len())].map(|i| list[i].clone());
+                pond.sheet.answers.insert(id.clone(), answer(&picked));
+            }
+            unmoved(&pond, &pond.sheet.answers);
+        }
+    }
+}

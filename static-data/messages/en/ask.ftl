@@ -15,7 +15,10 @@ ask-hint-head = Hint { $n } of 3
 ask-hint-worked = Hint { $n } of 3, the same at another place
 ask-first-answer = first answer: <mine>{ $yours }</mine>
 ask-before = before: <mine>{ $yours }</mine>
+ask-on-profile = on Profile: <mine>{ $mark }</mine>
+ask-before-profile = on Profile: <mine>{ $mark }</mine>, then: <mine>{ $yours }</mine>
 ask-first-was = Your first answer was <mine>{ $yours }</mine>.
+ask-first-on-profile = On Profile you had <mine>{ $mark }</mine>.
 ask-shown = Shown: <b>{ $answer }</b>.
 ask-shown-yours = Shown: <b>{ $answer }</b>. Yours: <mine>{ $yours }</mine>.
 ask-third = That was the third try. The answer: <b>{ $answer }</b>.
@@ -28,14 +31,19 @@ ask-waits-number = Check opens when a box is filled in.
 ask-waits-list = Check opens when you have chosen from the list.
 ask-waits-choice = Check opens when you have chosen a line.
 ask-waits-facts = { $chosen } of 3 chosen
-ask-note-first-stays = Your first answer stays on record. A second one stands beside it.
+ask-waits-facts-many = { $chosen } chosen: leave only 3.
+ask-note-first-stays = Your first answer stays on record. Later ones stand beside it.
 ask-note-show-me = “Show me” does the sum on your own water. A shown answer earns no credit.
 ask-note-revealed = The check of your marks has shown this answer, so it earns no credit. Doing it is worth it all the same.
 ask-note-units = Units to choose from: °C, °C per metre, m.
 ask-note-units-sources = Units to choose from: °C, °C per metre, m. The mean, going down and coming up all count, each by its own numbers.
-ask-note-digits = Your readings carry one decimal. More digits say no more.
+ask-note-digits = { $n ->
+    [0] Your readings carry no decimals. More digits say no more.
+    [one] Your readings carry one decimal. More digits say no more.
+   *[other] Your readings carry { $n } decimals. More digits say no more.
+}
 ask-note-digits-depth = Two decimals of a metre are a centimetre. Your cable cannot do better.
-ask-note-sign = { $colder } already says which way, so the number needs no minus.
+ask-note-sign = “{ $colder }” already says which way, so the number needs no minus.
 ask-note-sign-rate = “{ $loses }” already says which way, so the number needs no minus.
 ask-note-by-mean = That is by the mean of both.
 ask-note-by-down = That is by your readings going down.
@@ -45,8 +53,12 @@ ask-slip-one-number = <mine>{ $yours }</mine> is a range. Here one number is eno
 ask-slip-two-depths = <mine>{ $yours }</mine> does not give two depths in metres. Write one in each box.
 ask-slip-no-marks = <mine>{ $yours }</mine> is not from one mark to another. Take two depths where you have a reading.
 ask-slip-unit = <mine>{ $yours }</mine> is the right number. Its unit is another one; choose again, it costs nothing.
+ask-slip-unit-close = <mine>{ $yours }</mine> is close enough as a number. Its unit is another one; choose again, it costs nothing.
+ask-slip-fahrenheit = <mine>{ $yours }</mine>: the number is right in °F, but its unit is missing or wrong. Write “{ $number } °F”, or work it out in °C; it costs nothing.
 ask-slip-point = <mine>{ $yours }</mine>: did the decimal point slip? Write it again, it costs nothing.
 ask-which-rule = You said <mine>{ $yours }</mine>. That fits “{ $rule }”. Your class uses “{ $class }”. Which rule did you use?
+ask-yes-rounded = <mine>{ $yours }</mine> is right: it is { $value }, rounded.
+ask-yes-close = <mine>{ $yours }</mine> is close enough: your readings give { $value }.
 ask-yes-other-rule = <mine>{ $yours }</mine> is right, by another rule: “{ $rule }”.
 ask-not-that-rule = <mine>{ $yours }</mine> is not what that rule gives here. Go through its steps once more.
 ask-read-off = Then start from a rule: <mine>{ $yours }</mine> is not where your class’s rule puts it.
@@ -87,6 +99,7 @@ ask-label-source = I read from
 ask-label-rule = My rule
 ask-after-m = m
 ask-after-m-to = m  to
+ask-after-m-and = m  and
 ask-after-c = °C
 ask-after-each-metre = °C in each metre
 ask-unit-choose = choose a unit
@@ -119,10 +132,11 @@ ask-sum-m = { $value } m
 ask-sum-number = { $value }
 ask-sum-nothing = { "" }
 ask-sum-change = what the water { $lost }
-ask-sum-change-at = what it { $lost } from { $from } to { $to } m
+ask-sum-from-to = from { $from } to { $to } m
 ask-sum-over = over this step
 ask-sum-per-metre = °C per metre
-ask-fits-c = Anything from { $low } to { $high } fits your readings: each is good to 0.1 °C.
+ask-fits-c = Anything from { $low } to { $high } fits your readings: each is good to { $digit } °C.
+ask-fits-c-rounded = Anything from { $low } to { $high } counts: your readings go in steps of { $digit } °C, and you may round them to { $to } °C.
 
 ## Why these questions
 
@@ -145,7 +159,7 @@ ask-dropped-13 = “How well do down and up agree?” is left out: no mark was r
 ask-dropped-13-one = “How well do down and up agree?” is left out: only one mark was read twice.
 ask-dropped-101 = “Warmest minus coldest” is left out: near 0 °C a single temperature would look right too.
 ask-dropped-102 = “How big must a difference be?” is left out: your two readings agree too well to tell the sums apart.
-ask-dropped-103 = “Is any step bigger?” is left out: there is no step between two marks.
+ask-dropped-103 = “Is any step big enough?” is left out: there is no step between two marks.
 ask-dropped-104 = “Which facts show it?” is left out: your cast has too few facts to choose from.
 ask-dropped-105 = “Which readings show heavier water on top?” is left out: there are no other pairs to choose from.
 
@@ -163,7 +177,7 @@ ask-1-no = <mine>{ $yours }</mine> is not that. First find { $depth } m at the 
 ask-1-hint-1 = 0 is at the top of the picture, like the surface of the pond. Find { $depth } m on the cable at the left.
 ask-1-hint-2 = From there go across to the line, then straight up to the numbers along the top.
 ask-1-worked = At { $depth } m, across and up:
-ask-1-worked-gloss = where the line stands there
+ask-1-worked-gloss = where the line stands
 ask-1-sum-down = Going down, at { $depth } m:
 ask-1-sum-up = Coming up, at { $depth } m:
 ask-1-sum-one = Your reading at { $depth } m:
@@ -186,17 +200,17 @@ ask-4-own-words = In your own words: why do you take one from the other?
 
 ## How many °C in each metre
 
-ask-5 = How many °C does it { $lose } in each metre?
-ask-5-lead = Take the water from { $from } to { $to } m.
+ask-5 = How many °C does your water { $lose } in each metre?
+ask-5-lead = Take the stretch from { $from } to { $to } m.
 ask-5-label = It { $loses }
-ask-5-name = °C per metre
-ask-5-yes = <mine>{ $yours }</mine> °C in each metre is right.
+ask-5-name = how much it { $loses }
+ask-5-yes = <mine>{ $yours }</mine> is right.
 ask-5-almost = <mine>{ $yours }</mine> is close. Do the { $drop } again, then the division.
 ask-5-not-divided = <mine>{ $yours }</mine> is the whole { $drop }. It happened in { $length }, so one step is missing: divide by the step.
 ask-5-multiplied = <mine>{ $yours }</mine> is the { $drop } times the step. Divide instead: what would one whole metre have?
 ask-5-upside-down = <mine>{ $yours }</mine> is metres per degree. Turn the division round: degrees by metres.
 ask-5-by-depth = <mine>{ $yours }</mine> is the { $drop } divided by a depth. Divide by the step: how far the two marks are apart.
-ask-5-no = <mine>{ $yours }</mine> is not it. First the { $drop } between the two marks, in °C.
+ask-5-no = <mine>{ $yours }</mine> is not it. First work out the { $drop } between the two marks, in °C.
 ask-5-hint-1 = Look at the two depths, and at how far apart they are.
 ask-5-hint-2 = “°C per metre” means: in one whole metre. Take the { $drop }, then divide it by the step in metres.
 ask-5-own-words = In your own words: why do you divide by the step?
@@ -205,75 +219,77 @@ ask-5-own-words = In your own words: why do you divide by the step?
 
 ask-6 = Between which two marks does your water change fastest, and how fast is that?
 ask-6-place = Between which two marks does your water change fastest?
-ask-6-warmer = Between which two marks does your water warm fastest, and how fast is that?
-ask-6-warmer-place = Between which two marks does your water warm fastest?
+ask-6-warmer = Between which two marks does it get warmer fastest on the way down, and how fast is that?
+ask-6-warmer-place = Between which two marks does it get warmer fastest on the way down?
 ask-6-look-below = Look below { $depth } m. What lies above is likely the sun of today.
 ask-6-label = It { $loses }
+ask-6-name = °C per metre
 ask-6-note = Use the mean. “{ $strip }” opens when you have it.
 ask-6-note-no-speed = Over a whole metre the change and the change per metre are one number, so “how fast” is not asked.
-ask-6-yes = <mine>{ $yours } m</mine> is the steepest step.
-ask-6-too-long = <mine>{ $yours } m</mine> is several steps, and the steepest is one of them. Name the two marks next to each other.
-ask-6-today = <mine>{ $yours } m</mine> lies in the warm layer of today. Look deeper.
-ask-6-longer-step = <mine>{ $yours } m</mine> changes most, but over a longer step. Divide each change by its own step.
-ask-6-coldest = <mine>{ $yours } m</mine> is the coldest place. Fastest is where two neighbours differ most.
-ask-6-bottom = <mine>{ $yours } m</mine> is the bottom. Fastest is where two neighbours differ most.
-ask-6-first-steep = <mine>{ $yours } m</mine> is the first step that reaches 1 °C per metre. A steeper one comes below.
-ask-6-no = <mine>{ $yours } m</mine> is not the steepest. The line is flattest where the water changes fastest.
+ask-6-note-speed-not-tellable = “How fast” is not asked here: in your water a sum with one step missing could look right.
+ask-6-yes = <mine>{ $yours }</mine> is the steepest step.
+ask-6-too-long = <mine>{ $yours }</mine> is several steps, and the steepest is one of them. Name the two marks next to each other.
+ask-6-today = <mine>{ $yours }</mine> lies in the warm layer of today. Look deeper.
+ask-6-longer-step = <mine>{ $yours }</mine> changes most, but over a longer step. Divide each change by its own step.
+ask-6-coldest = <mine>{ $yours }</mine> is the coldest place. It changes fastest where two neighbours differ most.
+ask-6-bottom = <mine>{ $yours }</mine> is the bottom. It changes fastest where two neighbours differ most.
+ask-6-first-steep = <mine>{ $yours }</mine> is the first step that reaches 1 °C per metre. A steeper one comes below.
+ask-6-no = <mine>{ $yours }</mine> is not the steepest. In this picture the line runs flattest where the water changes fastest per metre: look for that stretch.
 ask-6-waits = <mine>{ $yours }</mine> is kept. It is judged when the step is found.
 ask-6-several = Your readings cannot tell the steepest step from its like between { $from } and { $to } m, so each of those counts.
 ask-6-next-bar = The next bar is { $shorter } shorter. Your readings can tell bars apart from { $apart } on, so it does not count.
 ask-6-hint-1 = Straight down means no change of temperature. Look where the line is flattest.
-ask-6-hint-2 = Take each number of the column “Mean” from the one above it. Divide by the step, if the steps are not alike.
+ask-6-hint-2 = Take the difference between each number of the column “Mean” and the one above it. Divide by the step, if the steps are not alike.
 ask-6-own-words = In your own words: how does the line show where the water changes fastest?
 
 ## Depth of the thermocline
 
 ask-7 = How deep is the thermocline in your water?
-ask-7-today = How deep is today’s warm layer steepest in your water?
-ask-7-warming = How deep does your water warm fastest?
+ask-7-today = At what depth does the water get colder fastest in today’s warm layer?
+ask-7-warming = At what depth does it get warmer fastest on the way down?
 ask-7-label = It lies at
-ask-7-marked = On Profile you marked <mine>{ $yours } m</mine>. Keep it, or move the mark: drag it, use the arrow keys, or type.
+ask-7-marked = On Profile you marked <mine>{ $yours }</mine>. Keep it, or move the mark: drag it, use the arrow keys, or type.
 ask-7-refused = On Profile you said: not in my water. That stays on record. Where would you put it now?
 ask-7-note = ↑ is shallower, ↓ is deeper, by 0.1 m; with Shift by one mark of the cable.
-ask-7-yes = <mine>{ $yours } m</mine> is inside the range of your readings.
+ask-7-yes = <mine>{ $yours }</mine> is inside the range of your readings.
 ask-7-rule = Rule of your class: the middle of the steepest step, with all that cannot be told from it.
-ask-7-rule-warming = Rule: the middle of the step that warms fastest, with all that cannot be told from it.
-ask-7-wide = <mine>{ $yours } m</mine> holds it, but it is wide. Give one depth; how sure you are comes next.
+ask-7-rule-warming = Rule: the middle of the step where it gets warmer fastest, with all that cannot be told from it.
+ask-7-wide = <mine>{ $yours }</mine> holds it, but it is wide. Give a single depth here.
 ask-7-temperature = <mine>{ $yours }</mine> is a temperature. The answer is a depth, in metres.
-ask-7-near-surface = <mine>{ $yours } m</mine> is the warm layer of this afternoon. Look deeper.
-ask-7-bottom = <mine>{ $yours } m</mine> is the bottom. The thermocline is where it changes fastest, not where it is coldest.
-ask-7-mirror = <mine>{ $yours } m</mine> would be right if you counted from the bottom. 0 is at the surface: count down from there.
-ask-7-almost = <mine>{ $yours } m</mine> is close, not inside. Compare the steps above and below your mark.
-ask-7-no = <mine>{ $yours } m</mine> is not it. First find the step where the line is flattest.
+ask-7-near-surface = <mine>{ $yours }</mine> is the warm layer of this afternoon. Look deeper.
+ask-7-bottom = <mine>{ $yours }</mine> is the bottom. Look for the place where it changes fastest from one mark to the next.
+ask-7-mirror = <mine>{ $yours }</mine> would be right if you counted from the bottom. 0 is at the surface: count down from there.
+ask-7-almost = <mine>{ $yours }</mine> is close, but not inside. Compare the steps above and below your mark.
+ask-7-no = <mine>{ $yours }</mine> is not it. First find the step where the line is flattest.
 ask-7-hint-1 = Look where the line is flattest, or where the bar is longest.
-ask-7-hint-2 = Take the two marks of that step. The thermocline is put half-way between them.
-ask-7-worked = Half-way from { $from } to { $to } m:
-ask-7-worked-gloss = the middle of another step
-ask-7-sum = Half-way from { $from } to { $to } m:
-ask-7-sum-gloss = the middle of the steepest step
+ask-7-hint-2 = Take the two marks of that step. The depth asked for is half-way between them.
+ask-7-worked = Middle of { $from } and { $to } m:
+ask-7-worked-gloss = another step
+ask-7-sum = Middle of { $from } and { $to } m:
+ask-7-sum-gloss = the steepest step
 ask-7-fits = Anything from { $from } to { $to } m fits your readings.
-ask-7-range-later = How far it could lie to either side is the next question.
-ask-7-not-tellable = That is over half of your cast: these readings cannot tell, and “I can’t tell” is as full an answer.
-ask-7-own-words = In your own words: how do you find the thermocline in a profile?
+ask-7-range-later = How far it could lie to either side has a question of its own.
+ask-7-not-tellable = The range reaches over half of your cast, so “I can’t tell” is as full an answer here.
+ask-7-own-words = In your own words: how do you find this depth in a profile?
 
 ## How sure
 
 ask-8 = How sure is the depth of your thermocline?
-ask-8-today = How sure is the depth of today’s warm layer?
+ask-8-today = How sure is the depth where today’s warm layer gets colder fastest?
 ask-8-lead = Give the depths between which it surely lies. Narrow is better, as long as your readings allow it.
-ask-8-label = It lies from
+ask-8-label = It lies between
 ask-8-note = The two grips in the picture and the two boxes are one answer.
-ask-8-note-mark = On Profile you said <mine>{ $depth } m, give or take { $give }</mine>; that stays on record.
-ask-8-note-depth = On Profile you said <mine>{ $depth } m</mine> and gave no range; that stays on record.
-ask-8-yes = <mine>{ $yours } m</mine> holds it, and is as narrow as your readings allow.
-ask-8-narrow = <mine>{ $yours } m</mine> is narrower than one step. The probe shows tenths of a <b>degree</b>; your <b>depths</b> are further apart than that.
-ask-8-whole = <mine>{ $yours } m</mine> is most of your lake. True, but your readings know more.
-ask-8-wide = <mine>{ $yours } m</mine> holds it. Your readings allow a narrower answer: which steps could be the steepest?
-ask-8-beside = <mine>{ $yours } m</mine> has a good width and lies just beside it. Where is the middle of the steepest step?
-ask-8-no = <mine>{ $yours } m</mine> does not hold it. Start from the steepest step and go outward.
+ask-8-note-mark = On Profile you said <mine>{ $depth }, give or take { $give }</mine>; that stays on record.
+ask-8-note-depth = On Profile you said <mine>{ $depth }</mine> and gave no range; that stays on record.
+ask-8-yes = <mine>{ $yours }</mine> holds it, and is as narrow as your readings allow.
+ask-8-narrow = <mine>{ $yours }</mine> is narrower than one step. Your probe is fine in <b>degrees</b>; your <b>depths</b> are further apart than that.
+ask-8-whole = <mine>{ $yours }</mine> is most of your lake. True, but your readings know more.
+ask-8-wide = <mine>{ $yours }</mine> holds it. Your readings allow a narrower answer: which steps could be the steepest?
+ask-8-beside = <mine>{ $yours }</mine> has a good width and lies just beside it. Where is the middle of the steepest step?
+ask-8-no = <mine>{ $yours }</mine> does not hold it. Start from the steepest step and go outward.
 ask-8-hint-1 = Between two marks you have no reading. Which step could it be in?
 ask-8-hint-2 = Take every step whose bar your readings cannot tell from the longest. From the first top to the last bottom is your range.
-ask-8-worked = one step, from { $from } to { $to } m: nothing narrower is known there
+ask-8-worked = one whole step
 ask-8-span = What cannot be told from the steepest step reaches from { $from } to { $to } m.
 ask-8-fits = Any range that holds { $value } m and is { $least } to { $most } m wide fits your readings.
 ask-8-own-words = In your own words: why can nobody be surer from these readings?
@@ -284,74 +300,77 @@ ask-9 = Where does your mixed layer end, by the { $drop } °C rule?
 ask-9-lead = By that rule it ends where the water is { $drop } °C colder than at { $depth } m.
 ask-9-rule = Rule of your class: { $drop } °C colder than at { $depth } m.
 ask-9-label-temp = I look for
-ask-9-label-pair = It lies from
+ask-9-label-pair = It lies between
 ask-9-label-depth = In that step, at
 ask-9-note = Three parts, three verdicts. The third is judged on the step you gave in the second.
 ask-9-note-two = Two parts, two verdicts. In your water it ends at a mark, so there is no step to split.
+ask-9-note-near = Two parts, two verdicts. In your water it ends so near to a mark that your readings cannot tell it from the mark, so the depth in the step is not asked.
 ask-9-temp-yes = <mine>{ $yours }</mine> is the temperature to look for.
 ask-9-temp-almost = <mine>{ $yours }</mine> is close. Read the mean at { $depth } m again.
 ask-9-temp-no = <mine>{ $yours }</mine> is not it. Start from the mean at { $depth } m; the rule takes { $drop } °C from it.
 ask-9-surface = <mine>{ $yours }</mine> starts from the surface. The rule starts from { $depth } m.
 ask-9-previous = <mine>{ $yours }</mine> starts from the mark above. The rule always starts from { $depth } m.
-ask-9-thermocline = <mine>{ $yours } m</mine> is where the water changes fastest. The question is where the warm water <b>ends</b>.
-ask-9-pair-yes = <mine>{ $yours } m</mine> are the two marks.
-ask-9-pair-long = <mine>{ $yours } m</mine> holds it, over more than one step. Which two marks next to each other?
-ask-9-pair-no = <mine>{ $yours } m</mine> is not it. Go down the means to the first one that is colder than what you look for.
-ask-9-depth-yes = <mine>{ $yours } m</mine> is where the rule’s temperature is met.
-ask-9-depth-almost = <mine>{ $yours } m</mine> is close. Work out the fraction of the drop again.
-ask-9-nearest = <mine>{ $yours } m</mine> is the nearest mark. It lies part of the way: what fraction of the drop?
-ask-9-depth-no = <mine>{ $yours } m</mine> is not it. First: how much of the step’s drop is used up at your temperature?
+ask-9-thermocline = <mine>{ $yours }</mine> is where the water changes fastest. The question is where the warm water <b>ends</b>.
+ask-9-pair-yes = <mine>{ $yours }</mine> are the two marks.
+ask-9-pair-long = <mine>{ $yours }</mine> holds it, over more than one step. Which two marks next to each other?
+ask-9-pair-no = <mine>{ $yours }</mine> is not it. Go down the means to the first one that is colder than what you look for.
+ask-9-depth-yes = <mine>{ $yours }</mine> is where the rule’s temperature is met.
+ask-9-depth-almost = <mine>{ $yours }</mine> is close. Work out the fraction of the drop again.
+ask-9-nearest = <mine>{ $yours }</mine> is the nearest mark. It lies part of the way: what fraction of the drop?
+ask-9-depth-no = <mine>{ $yours }</mine> is not it. First: how much of the step’s drop is used up at your temperature?
 ask-9-waits = <mine>{ $yours }</mine> is kept. It is judged when the two marks are found.
 ask-9-temp-hint-1 = Look at the mean at { $depth } m: that is where the rule starts.
 ask-9-temp-hint-2 = The rule looks for water that is { $drop } °C colder. Take that from the mean.
-ask-9-temp-worked = if the rule started at { $depth } m
+ask-9-temp-worked = starting from { $depth } m
 ask-9-pair-hint-1 = Go down the column “Mean” with the temperature you look for in mind.
 ask-9-pair-hint-2 = The upper mark is still warmer, the lower one colder. Stop at the first two like that.
 ask-9-depth-hint-1 = At the upper mark nothing of the step’s drop is used up, at the lower mark all of it. How much at your temperature?
 ask-9-depth-hint-2 = Fraction = upper mark less your temperature, divided by the drop over the step. Go that fraction of the step down.
-ask-9-sum-target = the mean at { $depth } m, less what the rule takes
+ask-9-sum-target = what you look for
 ask-9-sum-at = At { $depth } m:
-ask-9-sum-warmer = not yet as cold as { $target }
-ask-9-sum-colder = as cold as { $target }, or colder
-ask-9-sum-to-lose = to lose below { $depth } m
-ask-9-sum-whole = lost over the whole step
-ask-9-sum-fraction = the fraction of the step
+ask-9-sum-warmer = warmer than { $target }
+ask-9-sum-colder = { $target } or colder
+ask-9-sum-still = still warmer
+ask-9-sum-enough = as cold, or colder
+ask-9-sum-to-lose = still to lose
+ask-9-sum-whole = over the whole step
+ask-9-sum-fraction = fraction of the step
 ask-9-sum-place = { $top } + { $f } × { $height } =
 ask-9-sum-end = by the rule
 ask-9-fits = Anything from { $low } to { $high } m fits your readings.
 ask-9-class = By the rule of your class it lies between { $from } and { $to } m, at { $value } m.
+ask-9-ends = By the rule it ends at { $value } m.
 ask-9-own-words = In your own words: how does the rule find the end of the mixed layer?
 
 ## How well going down and coming up agree
 
 ask-13 = How well do going down and coming up agree?
-ask-13-lead = Going down less coming up gives one difference at each mark. How large is a typical one?
-ask-13-label = Typically
-ask-13-name = typical difference
+ask-13-lead = At each mark you have two readings, one going down and one coming up. From how far they are apart, say how far off one reading typically is.
+ask-13-label = One reading is off by
+ask-13-name = how far off one reading is
 ask-13-label-way = I took
 ask-13-name-way = which mean was taken
 ask-13-way-choose = choose what you took
 ask-13-way-unsigned = the mean without signs
 ask-13-way-signed = the mean with plus and minus
 ask-13-way-squares = squares, then the root
-ask-13-yes = <mine>{ $yours }</mine> is a typical difference of your readings.
+ask-13-yes = <mine>{ $yours }</mine> is how far off one of your readings typically is.
 ask-13-almost = <mine>{ $yours }</mine> is close. Add the differences up again, without their signs.
 ask-13-signed = In a mean with signs, plus and minus cancel. First drop the signs.
-ask-13-no = <mine>{ $yours }</mine> is not typical. First write down the difference at each mark, without its sign.
+ask-13-no = <mine>{ $yours }</mine> is not it. First write down the difference at each mark, without its sign.
 ask-13-hint-1 = Look at the numbers going down and coming up, mark by mark: how far apart are they?
-ask-13-hint-2 = Drop the signs and take the mean of the differences. Times 0.886 it is the typical difference of one reading.
+ask-13-hint-2 = Drop the signs and take the mean of the differences. Two readings had a hand in each; for one reading take 0.886 times that mean.
 ask-13-worked-at = apart at { $depth } m
-ask-13-worked-mean = °C, typical of these three
 ask-13-made-up = ({ $a } + { $b } + { $c }) ÷ 3 =
-ask-13-made-up-gloss = three differences of another water, without signs
 ask-13-sum-mean = { $n ->
-    [one] The one difference, without its sign:
-   *[other] Mean of the { $n } differences, without signs:
+    [one] The one difference:
+   *[other] Mean of { $n } differences:
 }
-ask-13-sum-mean-gloss = how far two readings are apart
+ask-13-sum-mean-gloss = signs dropped
 ask-13-sum-times = 0.886 × { $mean } =
-ask-13-sum-times-gloss = typical of one reading
-ask-13-squares = By squares and the root it is { $s } °C. Both ways count.
+ask-13-sum-times-gloss = for one reading
+ask-13-why = Why 0.886? In each difference two readings are off, so on average it is 1.128 times as much as what one of them is off. The other way round that makes 0.886.
+ask-13-squares = The other way, by squares and their root, gives { $s } °C. Both ways count.
 ask-13-fits = Anything from { $low } to { $high } °C counts as right.
 ask-13-own-words = In your own words: why do the signs have to go first?
 
@@ -364,7 +383,6 @@ ask-101-yes = <mine>{ $yours }</mine> is all that your whole cast differs by.
 ask-101-almost = <mine>{ $yours }</mine> is close. Look for the warmest and the coldest number again.
 ask-101-no = <mine>{ $yours }</mine> is not it. First find the warmest reading, then the coldest.
 ask-101-hint-1 = Find the warmest and the coldest reading, at whatever depth.
-ask-101-worked = between { $from } and { $to } m
 ask-made-up = in another water
 ask-101-gloss = warmest less coldest
 ask-101-own-words = In your own words: what does this difference say about your water?
@@ -372,50 +390,52 @@ ask-101-own-words = In your own words: what does this difference say about your 
 ## Even water: what can be believed
 
 ask-102 = How big must a difference be before you believe it?
-ask-102-lead = Two readings of the same water lie closer than 2.8 typical differences, 95 times in 100. What is that for yours?
-ask-102-lead-once = Your water was read once, so take { $s } °C as typical. Two readings of the same water lie closer than 2.8 times that, 95 times in 100.
+ask-102-lead = Two readings of the same water lie closer together than 2.8 times what one reading is typically off, 95 times in 100. How much is that for yours?
+ask-102-lead-once = Your water was read once, so take it that one reading is typically { $s } °C off. Two readings of the same water lie closer together than 2.8 times that, 95 times in 100. How much is it?
+ask-102-lead-given = One of your readings is typically { $s } °C off. Two readings of the same water lie closer together than 2.8 times that, 95 times in 100. How much is it?
 ask-102-label = At least
 ask-102-name = smallest difference to believe
 ask-102-yes = <mine>{ $yours }</mine> is where belief begins for your readings.
 ask-102-almost = <mine>{ $yours }</mine> is close. Multiply again.
-ask-102-typical = <mine>{ $yours }</mine> is the typical difference. Chance alone often gives that much; it takes 2.8 of them.
+ask-102-typical = <mine>{ $yours }</mine> is what one reading is typically off. Chance alone often gives that much; it takes 2.8 times that.
 ask-102-any = Then every difference would count. Two readings of the same water differ too.
-ask-102-no = <mine>{ $yours }</mine> is not it. First: what is typical for one reading?
-ask-102-hint-1 = Start from the typical difference between going down and coming up.
-ask-102-hint-2 = Multiply the typical difference by 2.8.
+ask-102-no = <mine>{ $yours }</mine> is not it. First: how far off is one reading, typically?
+ask-102-hint-1 = Start from how far off one reading typically is: going down and coming up have told you.
+ask-102-hint-1-given = Start from how far off one reading typically is: it stands under the question.
+ask-102-hint-2 = Multiply what one reading is typically off by 2.8.
 ask-102-worked = for another probe
 ask-102-gloss = what you may believe
 ask-102-sum = { $limit } × { $s } =
-ask-102-why = 2.8 is 1.96 times the root of 2: two readings, 95 of 100.
+ask-102-why = Why 2.8? It is 1.96 × √2: 1.96 keeps 95 of 100 inside, and √2 is there because two readings are off at once.
 ask-102-own-words = In your own words: why is a smaller difference not to be believed?
 
 ## Even water: is any step bigger
 
-ask-103 = Is any step of your water bigger than what you believe?
+ask-103 = Is any step in your water big enough to believe?
 ask-103-lead = Compare each mean with the one below it.
 ask-103-label = I find
 ask-103-name = what you find
-ask-103-none = No step is bigger.
-ask-103-by-turns = Some are bigger, now colder, now warmer below.
-ask-103-colder = At least one is bigger, and always colder below.
-ask-103-note = Use the smallest difference to believe from the question before.
+ask-103-none = No step is big enough
+ask-103-by-turns = At least one is, and not always colder below
+ask-103-colder = At least one is, and always colder below
+ask-103-note = Use the smallest difference you may believe, from the question before.
+ask-103-note-given = In your water, believe a difference of { $limit } °C or more.
 ask-103-yes = That is what your readings show.
 ask-103-on-the-line = One step lies just on the line, so another answer would do as well.
 ask-103-every = Means do differ from mark to mark, but by less than you may believe.
-ask-103-no-step = One step is bigger than that. Go down the means once more.
+ask-103-no-step = At least one step is bigger than that. Go down the means once more.
 ask-103-no = Look which way the bigger steps go.
 ask-103-hint-1 = Look at the column “Mean”: where do two neighbours differ most?
 ask-103-hint-2 = Take that difference and compare it with the smallest you may believe.
-ask-103-worked = from { $from } to { $to } m: compare this with what you believe
-ask-103-biggest = The biggest step, { $from } to { $to } m, is { $drop } °C. You believe { $limit } °C and more.
-ask-103-own-words = In your own words: what makes a step a step?
+ask-103-biggest = The biggest step, { $from } to { $to } m, is { $drop } °C. You may believe { $limit } °C and more.
+ask-103-own-words = In your own words: what makes a step big enough to believe?
 
 ## Even water: three facts
 
 ask-104 = No layer in this water. Which three facts show it?
 ask-104-lead = Every line is true. Only three of them show that the water is mixed.
 ask-104-name = fact
-ask-104-note = A mixed lake is a full answer. These questions are its own.
+ask-104-note = Choose three lines, in any order.
 ask-104-range = From the surface to { $last } m it differs by { $apart } °C.
 ask-104-no-step = No step loses { $steep } °C per metre; the steepest loses { $steepest }.
 ask-104-weight = Top and bottom water weigh almost the same: { $gain } kg per m³ apart.
@@ -443,8 +463,8 @@ ask-104-own-words = In your own words: how do you know that this water is mixed?
 ## Heavier water on top
 
 ask-105 = Which readings show heavier water on top?
-ask-105-lead = All four are your own means. Only one of them has the heavier water above.
-ask-105-label = These
+ask-105-lead = All these pairs are from your own cast. In only one of them the heavier water lies on top.
+ask-105-label = This pair
 ask-105-name = pair of readings
 ask-105-pair = { $upper } °C at { $top } m, over { $lower } °C at { $bottom } m
 ask-105-note = Above 4 °C, colder water is heavier. Below 4 °C it is lighter.

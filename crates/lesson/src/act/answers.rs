@@ -128,19 +128,21 @@ fn give(notebook: &mut Notebook, hand: &InHand, tried: Try) {
     let Some(asked) = hand.asked() else { return };
     let after_shown = questions::already_shown(&hand.prepared.context(notebook), asked);
     let locked = hand.view(notebook).is_none_or(|view| view.locked.is_some());
-    let settled = hand.standing(notebook).settled;
+    let standing = hand.standing(notebook);
     let Some(answer) = hand.answer_mut(notebook) else { return };
     let tried = Try { hints: answer.hints, after_shown, cast_id: hand.prepared.cast_id.clone(), ..tried };
-    let same_again = !answer.again
+    let same_again = standing.tries > 0
         && answer.tries.last().is_some_and(|last| {
             last.fields == tried.fields
                 && last.cannot_tell == tried.cannot_tell
                 && last.cast_id == tried.cast_id
         });
-    if locked || (settled && !answer.again) || same_again || answer.tries.len() >= MOST_TRIES {
+    if locked || !standing.open || same_again || answer.tries.len() >= MOST_TRIES {
         return;
     }
     answer.tries.push(tried);
+    // The round that "Answer again" opened has a try: from here on it stands by its tries.
+    answer.again = false;
     let answer = answer.clone();
     let emptied = questions::emptied(&hand.prepared.context(notebook), asked, &answer);
     if let Some(answer) = hand.answer_mut(notebook) {
@@ -158,25 +160,31 @@ pub fn hint(notebook: &mut Notebook, question: usize) {
     }
 }
 
-/// "Show me."
+/// "Show me": ends the round in hand, at the tries that are on record.
 pub fn show_me(notebook: &mut Notebook, question: usize) {
     let Some(hand) = InHand::new(notebook, question) else { return };
-    if hand.view(notebook).is_none_or(|view| view.locked.is_some()) {
+    if hand.view(notebook).is_none_or(|view| view.locked.is_some()) || !hand.standing(notebook).open {
         return;
     }
-    if let Some(answer) = hand.answer_mut(notebook) {
+    if let Some(answer) = hand.answer_mut(notebook).filter(|answer| answer.shown_at.len() < MOST_TRIES) {
+        // A press of which the sheet does not say when came before the first try after it.
+        if answer.shown && answer.shown_at.is_empty() {
+            answer.shown_at.extend(answer.tries.iter().position(|tried| tried.after_shown));
+        }
         answer.shown = true;
+        answer.shown_at.push(answer.tries.len());
+        answer.again = false;
     }
     note_uncovered(notebook, &hand.prepared);
 }
 
-/// "Answer again": the fields open once more, empty.
+/// "Answer again", as often as wanted: the fields open once more, empty.
 pub fn answer_again(notebook: &mut Notebook, question: usize) {
     let Some(hand) = InHand::new(notebook, question) else { return };
-    if !hand.standing(notebook).settled {
+    if hand.standing(notebook).open {
         return;
     }
-    if let Some(answer) = hand.answer_mut(notebook).filter(|answer| !answer.again) {
+    if let Some(answer) = hand.answer_mut(notebook) {
         answer.again = true;
         answer.draft.clear();
     }

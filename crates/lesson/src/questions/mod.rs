@@ -66,6 +66,10 @@ pub struct Paper {
 pub struct Standing {
     /// All parts settled (right, shown, or third miss explained). Stays true while it is answered again.
     pub settled: bool,
+    /// Its fields are open: it was not settled yet, or is being answered again.
+    pub open: bool,
+    /// Tries since it was opened, the first time or again.
+    pub tries: usize,
     /// All parts answered right.
     pub right: bool,
     /// Credit from 0 to 1.

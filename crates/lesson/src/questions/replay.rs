@@ -3,7 +3,7 @@
 //! A part is settled by a right answer, by the third miss, or by "Show me". Slips, units and "which rule?" are free.
 //! Credit of a part: full on the first two tries, three quarters on the third or with the second hint open, half with the
 //! worked hint open, nothing when shown or revealed before. A question's credit is the mean of its parts'. After all parts
-//! are settled, further tries are the second answer: the first stays on record with its credit.
+//! are settled, further tries are another answer, as often as wanted: the first stays on record with its credit.
 
 use super::kind::{Accepted, Judged, Kind, Plan, Question, Verdict};
 use super::text::{Fields, field};
@@ -32,6 +32,8 @@ pub(crate) struct PartState {
     pub credit: f64,
     /// The mark on Profile counts as the first answer.
     pub first_mark: Option<Fields>,
+    /// The first try was that mark, left as it was.
+    pub began_with_mark: bool,
 }
 
 /// One answer from the first try to the last settled part.
@@ -41,6 +43,8 @@ pub(crate) struct Round {
     pub parts: Vec<PartState>,
     /// Tries in it.
     pub tries: usize,
+    /// "Show me" ended it.
+    pub shown: bool,
 }
 
 impl Round {
@@ -91,21 +95,39 @@ impl Replay {
 
 /// Goes through an answer again.
 pub(crate) fn replay(water: &Water, asked: &Asked, answer: Option<&Answer>) -> Option<Replay> {
+    go_through(water, asked, answer, usize::MAX)
+}
+
+/// The answer that is on record: the first round alone.
+pub(crate) fn first_round(water: &Water, asked: &Asked, answer: Option<&Answer>) -> Option<Round> {
+    go_through(water, asked, answer, 1).map(|replay| replay.first)
+}
+
+/// Goes through so many rounds.
+fn go_through(water: &Water, asked: &Asked, answer: Option<&Answer>, most: usize) -> Option<Replay> {
     let kind = kinds::kind(asked.kind)?;
     let plan = kind.plan(&Question { water, asked, accepted: &[] });
     let blank = Answer::default();
     let answer = answer.unwrap_or(&blank);
     let mut rounds = vec![new_round(&plan)];
-    for given in &answer.tries {
-        // Shown before this try: the round before it ended there.
-        if answer.shown
-            && given.after_shown
-            && let Some(round) = rounds.last_mut().filter(|r| !r.settled())
-        {
+    let show_last = |rounds: &mut Vec<Round>| {
+        // Pressed in a round without a try: that round was opened only to be shown.
+        if rounds.last().is_some_and(Round::settled) {
+            rounds.push(new_round(&plan));
+        }
+        if let Some(round) = rounds.last_mut() {
             show(kind, water, asked, round);
         }
+    };
+    for (at, given) in answer.tries.iter().enumerate() {
+        for _ in shown_at(answer, at) {
+            show_last(&mut rounds);
+        }
+        if rounds.len() > most {
+            break;
+        }
         if rounds.last().is_some_and(Round::settled) {
-            if rounds.len() > 1 {
+            if rounds.len() >= most {
                 break;
             }
             rounds.push(new_round(&plan));
@@ -115,15 +137,15 @@ pub(crate) fn replay(water: &Water, asked: &Asked, answer: Option<&Answer>) -> O
             take(kind, water, asked, &plan, round, given, first);
         }
     }
-    if answer.shown
-        && let Some(round) = rounds.last_mut().filter(|r| !r.settled())
-    {
-        show(kind, water, asked, round);
+    if rounds.len() < most || rounds.last().is_some_and(|round| !round.settled()) {
+        for _ in shown_at(answer, answer.tries.len()) {
+            show_last(&mut rounds);
+        }
     }
-    if answer.again && rounds.len() == 1 && rounds.last().is_some_and(Round::settled) {
+    if answer.again && rounds.len() < most && rounds.last().is_some_and(Round::settled) {
         rounds.push(new_round(&plan));
     }
-    let latest = if rounds.len() > 1 { rounds.pop() } else { None };
+    let latest = if rounds.len() > 1 && most > 1 { rounds.pop() } else { None };
     let mut first = rounds.into_iter().next().unwrap_or_default();
     if water.context.sheet.revealed_early.contains(&asked.id) {
         first.parts.iter_mut().for_each(|p| p.credit = 0.0);
@@ -131,8 +153,27 @@ pub(crate) fn replay(water: &Water, asked: &Asked, answer: Option<&Answer>) -> O
     Some(Replay { first, latest, plan })
 }
 
+/// Presses of "Show me" when so many tries were on record. Sheets that do not say when: once, before the first try that
+/// came after it, else at the end.
+fn shown_at(answer: &Answer, tries: usize) -> impl Iterator<Item = usize> {
+    let unsaid = answer.shown && answer.shown_at.is_empty();
+    let at = || answer.tries.iter().position(|t| t.after_shown).unwrap_or(answer.tries.len());
+    let old = unsaid.then(at).filter(|at| *at == tries);
+    let said = answer
+        .shown_at
+        .iter()
+        .copied()
+        .filter(move |at| *at == tries || (*at > tries && at_end(answer, tries)));
+    old.into_iter().chain(said)
+}
+
+/// No try comes after so many.
+fn at_end(answer: &Answer, tries: usize) -> bool {
+    tries == answer.tries.len()
+}
+
 fn new_round(plan: &Plan) -> Round {
-    Round { parts: plan.parts.iter().map(|_| PartState::default()).collect(), tries: 0 }
+    Round { parts: plan.parts.iter().map(|_| PartState::default()).collect(), ..Round::default() }
 }
 
 fn take(
@@ -163,6 +204,7 @@ fn take(
             state.misses = 1;
             state.first_mark = mark;
         }
+        state.began_with_mark |= state.verdicts.is_empty() && is_mark;
         let verdict = judged.verdict;
         state.accepted = verdict.is_right().then_some(judged.accepted);
         state.verdicts.push((judged, fields));
@@ -186,6 +228,7 @@ fn take(
 }
 
 fn show(kind: &dyn Kind, water: &Water, asked: &Asked, round: &mut Round) {
+    round.shown = true;
     for part in 0..round.parts.len() {
         let accepted = round.accepted();
         let shown = kind.class_answer(&Question { water, asked, accepted: &accepted }, part);

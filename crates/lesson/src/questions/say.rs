@@ -18,10 +18,15 @@ fn libm_pow10(d: u8) -> f64 {
     (0..d).fold(1.0, |p, _| p * 10.0)
 }
 
-/// A value rounded as it is shown, so that a sum adds up for whoever does it again.
+/// A value rounded as it is shown, so that a sum adds up for whoever does it again. Never "−0.0".
 pub(crate) fn rounded(value: f64, decimals: u8) -> f64 {
     let p = libm_pow10(decimals);
-    (value * p).round() / p
+    (value * p).round() / p + 0.0
+}
+
+/// Decimals of a small spread that is multiplied on: a third place below 0.1, where two would not add up.
+pub(crate) fn spread_decimals(value: f64) -> u8 {
+    if value < 0.1 { decimals(rounded(value, 3), 2, 3) } else { 2 }
 }
 
 /// Messages with measured numbers.
@@ -36,15 +41,15 @@ pub(crate) trait Numbers: Sized {
 
 impl Numbers for Message {
     fn c(self, name: &'static str, value: f64) -> Self {
-        self.number(name, value, decimals(value, 1, 2))
+        self.number(name, rounded(value, 2), decimals(value, 1, 2))
     }
 
     fn mark(self, name: &'static str, depth_m: f64) -> Self {
-        self.number(name, depth_m, decimals(depth_m, 0, 2))
+        self.number(name, rounded(depth_m, 2), decimals(depth_m, 0, 2))
     }
 
     fn m(self, name: &'static str, depth_m: f64) -> Self {
-        self.number(name, depth_m, decimals(depth_m, 1, 2))
+        self.number(name, rounded(depth_m, 2), decimals(depth_m, 1, 2))
     }
 }
 
@@ -57,7 +62,12 @@ pub(crate) fn stretch(
     least: u8,
 ) -> Message {
     let d = decimals(stretch_m.0, least, 2).max(decimals(stretch_m.1, least, 2));
-    message.number(a, stretch_m.0, d).number(b, stretch_m.1, d)
+    message.number(a, rounded(stretch_m.0, d), d).number(b, rounded(stretch_m.1, d), d)
+}
+
+/// "from 3.5 to 4.0 m", as a gloss.
+pub(crate) fn from_to(stretch_m: (f64, f64)) -> Message {
+    stretch(Message::new("ask-sum-from-to"), "from", "to", stretch_m, 1)
 }
 
 /// A line of arithmetic.

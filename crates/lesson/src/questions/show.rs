@@ -110,11 +110,7 @@ impl Desk<'_> {
         let verdict = match last {
             Some(judged) if state.right => {
                 notes.extend(judged.notes.iter().cloned());
-                let first = (state.verdicts.iter().find(|(j, _)| j.verdict.is_miss()))
-                    .map(|(_, fields)| fields)
-                    .or(state.first_mark.as_ref())
-                    .and_then(|fields| self.written(part, fields));
-                notes.extend(first.map(|yours| Message::new("ask-first-was").text("yours", yours)));
+                notes.extend(self.first_was(part, state));
                 VerdictView { sign: sign(judged.verdict), said: said(judged.said.clone()) }
             }
             // The third miss: its idea, then the answer.
@@ -136,8 +132,18 @@ impl Desk<'_> {
         }
     }
 
+    /// "Your first answer was …", or where the mark on Profile stood, which is the first answer on record.
+    fn first_was(&self, part: usize, state: &PartState) -> Option<Message> {
+        if let Some(mark) = self.missed_mark(part, state) {
+            return Some(Message::new("ask-first-on-profile").text("mark", mark));
+        }
+        let (_, fields) = state.verdicts.iter().find(|(j, _)| j.verdict.is_miss())?;
+        Some(Message::new("ask-first-was").text("yours", self.written(part, fields)?))
+    }
+
+    /// The round in hand ended by "Show me".
     fn shown(&self) -> bool {
-        self.answer.shown
+        self.round().shown
     }
 
     fn shown_words(&self, part: usize, state: &PartState, explained: &Explained) -> Message {
@@ -148,12 +154,18 @@ impl Desk<'_> {
         }
     }
 
-    /// The numbers that were missed so far, in order.
+    /// The numbers that were missed so far, in order, without a mark on Profile.
     fn misses(&self, part: usize, state: &PartState) -> Option<String> {
-        let tried = (state.verdicts.iter()).filter(|(j, _)| j.verdict.is_miss()).map(|(_, fields)| fields);
-        let all: Vec<String> =
-            state.first_mark.iter().chain(tried).filter_map(|fields| self.written(part, fields)).collect();
+        let own = state.verdicts.iter().skip(usize::from(state.began_with_mark));
+        let tried = own.filter(|(j, _)| j.verdict.is_miss()).map(|(_, fields)| fields);
+        let all: Vec<String> = tried.filter_map(|fields| self.written(part, fields)).collect();
         (!all.is_empty()).then(|| all.join(", "))
+    }
+
+    /// Where the mark on Profile stood, if it was a miss.
+    fn missed_mark(&self, part: usize, state: &PartState) -> Option<String> {
+        let left = state.verdicts.first().filter(|(j, _)| state.began_with_mark && j.verdict.is_miss());
+        self.written(part, state.first_mark.as_ref().or(left.map(|(_, fields)| fields))?)
     }
 
     /// The numbers of a part as they were written: "2.5", "3.5–4.0".
@@ -191,16 +203,32 @@ impl Desk<'_> {
         }
     }
 
-    /// "first answer: 2.5", or all earlier ones; in a second round the first answer of the first.
+    /// "first answer: 2.5", or all earlier ones, "on Profile: 4.5" where the mark is the first; in a later round the first
+    /// answer of the first.
     fn before(&self, part: usize, state: &PartState) -> Option<Message> {
-        if let Some(yours) = self.misses(part, state) {
-            let several = state.misses > 1;
-            let id = if several { "ask-before" } else { "ask-first-answer" };
-            return Some(Message::new(id).text("yours", yours));
+        match (self.missed_mark(part, state), self.misses(part, state)) {
+            (Some(mark), Some(yours)) => {
+                return Some(Message::new("ask-before-profile").text("mark", mark).text("yours", yours));
+            }
+            (Some(mark), None) => return Some(Message::new("ask-on-profile").text("mark", mark)),
+            (None, Some(yours)) => {
+                let id = if state.misses > 1 { "ask-before" } else { "ask-first-answer" };
+                return Some(Message::new(id).text("yours", yours));
+            }
+            (None, None) => {}
         }
         self.replay.latest.as_ref()?;
-        let (_, fields) = self.replay.first.parts.get(part)?.verdicts.first()?;
-        Some(Message::new("ask-first-answer").text("yours", self.written(part, fields)?))
+        let first = self.replay.first.parts.get(part)?;
+        if let Some(mark) = first.first_mark.as_ref() {
+            return Some(Message::new("ask-on-profile").text("mark", self.written(part, mark)?));
+        }
+        let (_, fields) = first.verdicts.first()?;
+        let yours = self.written(part, fields)?;
+        Some(if first.began_with_mark {
+            Message::new("ask-on-profile").text("mark", yours)
+        } else {
+            Message::new("ask-first-answer").text("yours", yours)
+        })
     }
 
     fn line(&self, line: &Line, before: Option<Message>) -> FieldLine {
@@ -306,7 +334,9 @@ impl Desk<'_> {
             .collect();
         if planned.iter().any(|f| matches!(f.input, Input::Fact(_))) {
             let chosen = planned.iter().filter(|f| field(&fields, f.id) == "1").count();
-            return Some(said(Message::new("ask-waits-facts").count("chosen", chosen)));
+            let many = chosen > kinds::three_facts::WANTED;
+            let id = if many { "ask-waits-facts-many" } else { "ask-waits-facts" };
+            return Some(said(Message::new(id).count("chosen", chosen)));
         }
         let numbers_given =
             planned.iter().filter(|f| f.is_number()).all(|f| !field(&fields, f.id).is_empty());
@@ -327,11 +357,7 @@ impl Desk<'_> {
         } else {
             self.way("ask-to-profile", Action::Go { screen: Screen::Profile, question: None }, true)
         };
-        let mut ways = vec![on];
-        if !self.shown() && self.replay.latest.is_none() {
-            ways.push(self.way("ask-again", Action::AnswerAgain { question: self.index }, false));
-        }
-        ways
+        vec![on, self.way("ask-again", Action::AnswerAgain { question: self.index }, false)]
     }
 
     fn notes(&self) -> Vec<crate::view::Said> {
@@ -340,9 +366,7 @@ impl Desk<'_> {
             notes.push(Message::new("ask-note-revealed"));
         }
         if !self.replay.open() {
-            if !self.shown() {
-                notes.push(Message::new("ask-note-first-stays"));
-            }
+            notes.push(Message::new("ask-note-first-stays"));
         } else if self.hints() >= HINTS {
             notes.push(Message::new("ask-note-show-me"));
         } else if self.round().parts.iter().any(|p| p.misses > 0) {

@@ -16,8 +16,14 @@ pub(crate) fn standing(water: &Water, asked: &Asked, answer: Option<&Answer>) ->
         return Standing::default();
     };
     let settled = replay.first.settled();
-    let mut standing =
-        Standing { settled, right: replay.first.right(), credit: replay.credit(), ..Standing::default() };
+    let mut standing = Standing {
+        settled,
+        open: replay.open(),
+        tries: replay.now().tries,
+        right: replay.first.right(),
+        credit: replay.credit(),
+        ..Standing::default()
+    };
     match asked.kind {
         5 if settled => {
             if let [a, b] = asked.depths_m[..] {

@@ -1,5 +1,6 @@
 //! What a student typed, read: numbers, units, ranges.
 
+use layercast_core::Message;
 use layercast_exchange::document::Unit;
 use layercast_exchange::number::{Quantity, quantity};
 use std::collections::BTreeMap;
@@ -54,6 +55,12 @@ pub(crate) struct Typed {
     pub decimals: u8,
     /// The unit given (typed, else chosen) does not measure what was asked.
     pub unit_is_wrong: bool,
+    /// What was asked.
+    pub measure: Measure,
+    /// °F or °C stands behind the number itself.
+    pub degrees_typed: bool,
+    /// A unit was typed or chosen.
+    pub unit_given: bool,
 }
 
 /// Reads a field. `chosen`: the unit list's value, where there is one. `None` when the text is no number.
@@ -66,6 +73,9 @@ pub(crate) fn read(text: &str, chosen: Option<&str>, measure: Measure) -> Option
         to,
         decimals: q.decimals,
         unit_is_wrong,
+        measure,
+        degrees_typed: q.unit.is_some_and(|unit| !unit.is_length()),
+        unit_given: q.unit.is_some() || chosen.is_some_and(|unit| !unit.is_empty()),
     };
     let scale = |f: &dyn Fn(f64) -> f64| number(f(q.value), q.to.map(f), false);
     Some(match (measure, q.unit, q.per) {
@@ -107,14 +117,42 @@ pub(crate) fn read_range(from: &str, to: &str) -> Option<(f64, f64)> {
     Some((low.min(high), low.max(high)))
 }
 
-/// A student's own text as it is quoted: at most 40 signs.
+/// A student's own text as it is quoted: at most 40 signs, a unit kept beside its number.
 pub(crate) fn short(text: &str) -> String {
-    let text = text.trim();
-    if text.chars().count() <= QUOTED {
-        text.to_owned()
-    } else {
-        text.chars().take(QUOTED - 1).chain(['…']).collect()
+    let text = if has_unit(text) { spaced(text.trim()) } else { text.trim().to_owned() };
+    if text.chars().count() <= QUOTED { text } else { text.chars().take(QUOTED - 1).chain(['…']).collect() }
+}
+
+/// A no-break space between each number and what follows it: "9.25 °C" of "9.25°C".
+fn spaced(text: &str) -> String {
+    let mut out = String::new();
+    for c in text.chars() {
+        if (c.is_alphabetic() || c == '°') && out.trim_end().ends_with(|last: char| last.is_ascii_digit()) {
+            out.truncate(out.trim_end().len());
+            out.push('\u{a0}');
+        }
+        out.push(c);
     }
+    out
+}
+
+/// A depth as it is quoted, with its unit once: "4.5 m", "450 cm".
+pub(crate) fn in_metres(text: &str) -> Message {
+    let value = |id: &'static str| Message::new(id).text("value", short(text));
+    if has_unit(text) { value("ask-sum-number") } else { value("ask-value-m") }
+}
+
+/// Two depths of a from–to as they were typed: "3.5–4", or the one field that holds both.
+pub(crate) fn joined(from: &str, to: &str) -> String {
+    if from.is_empty() || to.is_empty() { format!("{from}{to}") } else { format!("{from}–{to}") }
+}
+
+/// Two depths as they are quoted, with their unit once.
+pub(crate) fn stretch_in_metres(from: &str, to: &str) -> Message {
+    let text = joined(from, to);
+    let quoted = if has_unit(from) || has_unit(to) { spaced(&text) } else { text };
+    let value = |id: &'static str| Message::new(id).text("value", short(&quoted));
+    if has_unit(from) || has_unit(to) { value("ask-sum-number") } else { value("ask-value-m") }
 }
 
 /// Longest quotation, in signs.
@@ -136,6 +174,22 @@ mod tests {
         assert_eq!(value("50 °F", None, Measure::Temperature), Some((10.0, false)));
         assert!((read("9 °F", None, Measure::Difference).unwrap().value - 5.0).abs() < 1e-12);
         assert_eq!(value("deep", None, Measure::Length), None);
+    }
+
+    #[test]
+    fn a_unit_is_quoted_once_and_beside_its_number() {
+        assert_eq!(short(" 9.25°C "), "9.25\u{a0}°C");
+        assert_eq!(short("4,5  m"), "4,5\u{a0}m");
+        assert_eq!(short("5 °C/m"), "5\u{a0}°C/m");
+        assert_eq!(short("about five"), "about five");
+        let plain = |said: Message| (said.id, said.args);
+        assert_eq!(plain(in_metres("4.5")), plain(Message::new("ask-value-m").text("value", "4.5")));
+        assert_eq!(
+            plain(in_metres("4.5m")),
+            plain(Message::new("ask-sum-number").text("value", "4.5\u{a0}m"))
+        );
+        let both = Message::new("ask-sum-number").text("value", "3.5\u{a0}m–4\u{a0}m");
+        assert_eq!(plain(stretch_in_metres("3.5 m", "4 m")), plain(both));
     }
 
     #[test]

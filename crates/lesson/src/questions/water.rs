@@ -7,6 +7,10 @@ use layercast_core::{Analysis, Level, State, Step};
 pub(crate) const SLACK: f64 = 1e-9;
 /// Nobody places a mark finer than this, metres: a range's end given in feet or rounded is still the end.
 pub(crate) const FINEST_M: f64 = 0.02;
+/// A reading rounded to one decimal, °C: how students may always work (convention of ours).
+pub(crate) const ROUNDING_C: f64 = 0.1;
+/// No last place is taken for coarser than this, °C.
+const COARSEST_DIGIT_C: f64 = 1.0;
 /// Two depths closer than this are the same mark, metres.
 const SAME_MARK_M: f64 = 1e-6;
 
@@ -138,6 +142,31 @@ impl<'a> Water<'a> {
         let low = all.iter().flatten().copied().fold(f64::INFINITY, f64::min);
         let high = all.iter().flatten().copied().fold(f64::NEG_INFINITY, f64::max);
         Some((low, high))
+    }
+
+    /// Last written place of the cast's temperatures, °C; `None` if it is not known.
+    pub fn digit_c(&self) -> Option<f64> {
+        let digit_c = self.context.cast.digit_c;
+        (digit_c.is_finite() && digit_c > SLACK).then_some(digit_c.min(COARSEST_DIGIT_C))
+    }
+
+    /// What rounding two readings can do to their difference, °C: to 0.1 °C, or to the cast's own last place where that is
+    /// coarser.
+    pub fn rounding_c(&self) -> f64 {
+        self.digit_c().unwrap_or_default().max(ROUNDING_C)
+    }
+
+    /// Decimals that a reading of this cast carries.
+    pub fn reading_decimals(&self) -> u8 {
+        match self.digit_c() {
+            Some(digit_c) if digit_c >= 1.0 - SLACK => 0,
+            digit_c => crate::numbers::reading_decimals(digit_c.unwrap_or_default()),
+        }
+    }
+
+    /// Decimals that a number from these readings carries: a mean of two may have one more.
+    pub fn decimals_by(&self, source: Source) -> u8 {
+        self.reading_decimals() + u8::from(source == Source::Mean)
     }
 
     /// Colder on top, as under ice: questions speak of warming.

@@ -1,6 +1,9 @@
 //! Waters to ask about, and ways to answer: invented waters of the demo, the check profiles, simulated ponds.
 #![allow(dead_code, reason = "each test file uses its own part")]
 
+pub mod answers;
+pub mod words;
+
 use layercast_core::{Analysis, Cast, Leg, Method, Reading, Switch, analyse};
 use layercast_lesson::document::{Answer, Lesson, MarkDoc, MarkDocs, Sheet, Try};
 use layercast_lesson::questions::{self, Asked, Context, Paper, PartVerdict, Verdict};

@@ -1,11 +1,11 @@
 //! Kind 103 (even water): is any step bigger than what you believe? Three lines to choose from, judged on the means of
 //! neighbouring marks against the student's own limit of kind 102.
 
-use super::believable::believable_c;
+use super::believable::{believable_c, is_asked};
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Input, Judged, Kind, Line, Plan, Question,
 };
-use crate::questions::say::{in_c, line, minus, stretch};
+use crate::questions::say::{from_to, in_c, line, minus, stretch};
 use crate::questions::text::{Fields, field};
 use crate::questions::water::{SLACK, Water};
 use layercast_core::{Level, Message};
@@ -32,7 +32,7 @@ fn drops(water: &Water) -> Vec<(f64, f64, f64)> {
     water.levels().windows(2).filter_map(drop).collect()
 }
 
-/// Lines that are true of this water; two where a step lies on the line.
+/// Lines that are true of this water, by the limit first; two where a step lies on the line.
 fn right(water: &Water) -> Vec<&'static str> {
     let truth = |limit: f64| {
         let bigger: Vec<f64> = drops(water).iter().map(|d| d.2).filter(|d| d.abs() > limit + SLACK).collect();
@@ -50,8 +50,6 @@ fn right(water: &Water) -> Vec<&'static str> {
             lines.push(line);
         }
     }
-    // On the line, the answer that claims less comes first.
-    lines.sort_by_key(|line| *line != NONE);
     lines
 }
 
@@ -72,7 +70,7 @@ impl Kind for AnyStep {
         if drops(water).is_empty() { Err(Dropped::plain("ask-dropped-103")) } else { Ok(Vec::new()) }
     }
 
-    fn plan(&self, _q: &Question) -> Plan {
+    fn plan(&self, q: &Question) -> Plan {
         let options = [NONE, BY_TURNS, COLDER].map(|line| (line.to_owned(), words(line))).to_vec();
         let field = Field {
             input: Input::Choice(options),
@@ -82,7 +80,12 @@ impl Kind for AnyStep {
             ask: Message::new("ask-103"),
             lead: vec![Message::new("ask-103-lead")],
             parts: vec![vec![Line::new(Message::new("ask-103-label"), vec![field])]],
-            notes: vec![Message::new("ask-103-note")],
+            // The limit has a question of its own, unless it could not be asked of this water.
+            notes: vec![if is_asked(q.water) {
+                Message::new("ask-103-note")
+            } else {
+                Message::new("ask-103-note-given").number("limit", believable_c(q.water), 2)
+            }],
         }
     }
 
@@ -108,8 +111,7 @@ impl Kind for AnyStep {
                 let first = drops(q.water).first().copied();
                 let sum = first.and_then(|(a, b, _)| {
                     let (ta, tb) = (q.water.level(a)?.temp_c, q.water.level(b)?.temp_c);
-                    let gloss = stretch(Message::new("ask-103-worked"), "from", "to", (a, b), 1);
-                    Some(line(minus(ta.max(tb), ta.min(tb), 1), in_c((ta - tb).abs()), gloss))
+                    Some(line(minus(ta.max(tb), ta.min(tb), 1), in_c((ta - tb).abs()), from_to((a, b))))
                 });
                 Hint::Worked(sum.into_iter().collect())
             }

@@ -1,17 +1,19 @@
 //! Kind 102 (even water): how big must a difference be before you believe it? 2.8 times the typical difference of one
-//! reading (methods 3.1: 95 % of pairs lie closer together than 2.77 s), s of kind 13 as the student has it.
+//! reading (methods 3.1: 95 % of pairs lie closer together than 2.77 s), s of kind 13 as the student has it. Whether it is
+//! asked hangs on the water alone.
 
 use super::legs_agree::MEAN_TO_S;
+use crate::questions::Asked;
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, only,
 };
 use crate::questions::ranges::{
-    Range, Stand, Wrong, accepted, almost, digits, number, span, stand, tellable,
+    Range, Stand, Wrong, accepted, almost, digits, number, quoted, right_said, span, stand, tellable,
 };
-use crate::questions::replay::replay;
+use crate::questions::replay::first_round;
+use crate::questions::say::{result, rounded, spread_decimals};
 use crate::questions::text::{Fields, Measure, field, short};
 use crate::questions::water::{SLACK, Source, Water};
-use crate::questions::{Asked, say::result};
 use layercast_core::Message;
 
 /// Limit of belief in typical differences (methods 3.1).
@@ -27,48 +29,83 @@ const ANY: &str = "any_difference";
 /// Kind 102.
 pub(crate) struct Believable;
 
-/// The typical difference that questions go by: never less than the last digit allows, 0.1 °C where nothing was read twice.
+/// How far off one reading typically is, as questions go by: never less than the last digit allows, 0.1 °C where nothing
+/// was read twice.
 fn typical_c(water: &Water) -> f64 {
     water.analysis().pairs.s_used_c
 }
 
-/// Own typical difference, as accepted in kind 13.
-fn own_c(water: &Water) -> Option<f64> {
-    let asked = Asked { id: "13".to_owned(), kind: 13, depths_m: Vec::new() };
-    let answer = water.context.sheet.answers.get("13")?;
-    let round = replay(water, &asked, Some(answer))?;
-    let part = round.first.parts.first()?;
+/// The number a student gave to a question of one part, once it was taken as right.
+fn given_c(water: &Water, kind: u8, field: &str) -> Option<f64> {
+    let asked = Asked { id: kind.to_string(), kind, depths_m: Vec::new() };
+    let answer = water.context.sheet.answers.get(&asked.id)?;
+    let round = first_round(water, &asked, Some(answer))?;
+    let part = round.parts.first()?;
     let typed = part.verdicts.iter().rev().find(|(j, _)| j.verdict.is_right())?;
-    let value = number(&typed.1, "apart", Measure::Difference).ok()?.value;
+    let value = number(&typed.1, field, Measure::Difference).ok()?.value;
     (value > SLACK).then_some(value)
 }
 
-/// Typical differences that may be gone by.
+/// Own typical value, as accepted in kind 13.
+fn own_c(water: &Water) -> Option<f64> {
+    given_c(water, 13, "apart")
+}
+
+/// Kind 13 is asked of this water, so that there is an own value to go by.
+fn typical_is_asked(water: &Water) -> bool {
+    water.context.lesson.kinds.contains(&13) && super::legs_agree::LegsAgree.choose(water).is_ok()
+}
+
+/// What the water itself gives to go by: nothing a student answered, for the list of questions hangs on it.
 fn bases(water: &Water) -> Vec<f64> {
     let pairs = &water.analysis().pairs;
-    let others = [pairs.s_c, pairs.mean_abs_c.map(|m| MEAN_TO_S * m), own_c(water)];
+    let others = [pairs.s_c, pairs.mean_abs_c.map(|m| MEAN_TO_S * m)];
     std::iter::once(typical_c(water)).chain(others.into_iter().flatten().filter(|s| *s > SLACK)).collect()
 }
 
-fn ranges(water: &Water) -> Vec<Range> {
-    (bases(water).into_iter())
-        .map(|s| {
-            let value = LIMIT * s;
-            let give = (GIVE_SHARE * value).max(GIVE_C.min(0.8 * s));
-            Range { source: Source::Mean, value, give }
-        })
-        .collect()
+fn range_by(s: f64) -> Range {
+    let value = LIMIT * s;
+    let give = (GIVE_SHARE * value).max(GIVE_C.min(0.8 * s));
+    Range { source: Source::Mean, value, give }
 }
 
-fn wrongs(water: &Water) -> Vec<Wrong> {
-    let typical = [Some(typical_c(water)), own_c(water)].into_iter().flatten();
-    let typical = typical.map(|value| Wrong { key: TYPICAL, value, give: 0.1 * value });
-    typical.chain([Wrong { key: ANY, value: 0.0, give: SLACK }]).collect()
+fn typical(value: f64) -> Wrong {
+    Wrong { key: TYPICAL, value, give: 0.1 * value }
 }
 
-/// A difference that may be believed, °C: by the student's own typical difference, else the water's.
+const NO_DIFFERENCE: Wrong = Wrong { key: ANY, value: 0.0, give: SLACK };
+
+/// What is right and what is wrong by the water alone.
+fn by_the_water(water: &Water) -> (Vec<Range>, [Wrong; 2]) {
+    (bases(water).into_iter().map(range_by).collect(), [typical(typical_c(water)), NO_DIFFERENCE])
+}
+
+/// What is right and what is wrong for this student: by the own value of kind 13 first, and by the water. A number that is
+/// the own typical value rather than a limit by the water is the idea.
+fn by_the_student(water: &Water, x: f64) -> (Vec<Range>, Vec<Wrong>) {
+    let (of_water, wrongs) = by_the_water(water);
+    let Some(own) = own_c(water) else { return (of_water, wrongs.to_vec()) };
+    let is_own = |r: &Range| typical(own).holds(x) && (x - own).abs() < (x - r.value).abs();
+    let rest = of_water.into_iter().filter(|r| !is_own(r));
+    (std::iter::once(range_by(own)).chain(rest).collect(), vec![typical(own), NO_DIFFERENCE])
+}
+
+/// The limit that a settled answer is explained by, as 2.8 times this value.
+fn base_of(q: &Question) -> f64 {
+    let accepted = q.part(0).and_then(|a| a.value).map(|limit| limit / LIMIT);
+    accepted.or_else(|| own_c(q.water)).unwrap_or_else(|| typical_c(q.water))
+}
+
+/// Kind 102 is asked of this water.
+pub(crate) fn is_asked(water: &Water) -> bool {
+    Believable.choose(water).is_ok()
+}
+
+/// A difference that may be believed, °C: the student's own answer to kind 102, else by the own typical value, else by the
+/// water's.
 pub(crate) fn believable_c(water: &Water) -> f64 {
-    LIMIT * own_c(water).unwrap_or_else(|| typical_c(water))
+    let own = if is_asked(water) { given_c(water, 102, "limit") } else { None };
+    own.unwrap_or_else(|| LIMIT * own_c(water).unwrap_or_else(|| typical_c(water)))
 }
 
 impl Kind for Believable {
@@ -77,21 +114,25 @@ impl Kind for Believable {
     }
 
     fn choose(&self, water: &Water) -> Result<Vec<f64>, Dropped> {
-        let exact = |w: &Wrong| !ranges(water).iter().any(|r| r.holds(w.value));
+        let (ranges, wrongs) = by_the_water(water);
+        let exact = |w: &Wrong| !ranges.iter().any(|r| r.holds(w.value));
         // Rounded to 0.1 a small number means nothing here: the ideas are compared as they are.
-        let apart = wrongs(water).iter().all(exact) && tellable(&ranges(water), &[]);
+        let apart = wrongs.iter().all(exact) && tellable(&ranges, &[]);
         if apart { Ok(Vec::new()) } else { Err(Dropped::plain("ask-dropped-102")) }
     }
 
     fn plan(&self, q: &Question) -> Plan {
-        let once = q.water.analysis().pairs.count == 0;
+        let s = typical_c(q.water);
+        let lead = if typical_is_asked(q.water) {
+            Message::new("ask-102-lead")
+        } else if q.water.analysis().pairs.count == 0 {
+            Message::new("ask-102-lead-once").number("s", s, 1)
+        } else {
+            Message::new("ask-102-lead-given").number("s", s, spread_decimals(s))
+        };
         Plan {
             ask: Message::new("ask-102"),
-            lead: vec![if once {
-                Message::new("ask-102-lead-once").number("s", typical_c(q.water), 1)
-            } else {
-                Message::new("ask-102-lead")
-            }],
+            lead: vec![lead],
             parts: vec![vec![Line::new(
                 Message::new("ask-102-label"),
                 vec![Field::number("limit", Message::new("ask-102-name"), None), Field::unit()],
@@ -107,8 +148,17 @@ impl Kind for Believable {
         };
         let text = field(fields, "limit");
         let told = |id: &'static str| Message::new(id).text("yours", short(text));
-        match stand(text, &typed, typed.value, &ranges(q.water), &wrongs(q.water), None) {
-            Stand::Right(range) => Judged::yes(told("ask-102-yes"), accepted(&range)).note(digits(&typed, 2)),
+        let (ranges, wrongs) = by_the_student(q.water, typed.value);
+        match stand(text, &typed, typed.value, &ranges, &wrongs, None) {
+            Stand::Right(range) => {
+                let worked = rounded(range.value, 2);
+                let in_words = Message::new("ask-value-c")
+                    .message("value", Message::new("ask-sum-number").number("value", worked, 2));
+                let right = told("ask-102-yes");
+                let said = right_said(right, quoted(text), (typed.value, &typed), worked, in_words, 2);
+                let most = q.water.decimals_by(Source::Mean);
+                Judged::yes(said, accepted(&range)).note(digits(q.water, &typed, most))
+            }
             Stand::Slip(slip) => slip,
             Stand::Near => almost(told("ask-102-almost")),
             Stand::Off(ideas) => match only(&ideas) {
@@ -121,7 +171,8 @@ impl Kind for Believable {
 
     fn hint(&self, q: &Question, _part: usize, level: u8) -> Hint {
         match level {
-            1 => Hint::Words(Message::new("ask-102-hint-1")),
+            1 if typical_is_asked(q.water) => Hint::Words(Message::new("ask-102-hint-1")),
+            1 => Hint::Words(Message::new("ask-102-hint-1-given")),
             2 => Hint::Words(Message::new("ask-102-hint-2")),
             _ => {
                 // Another probe: ten times better or worse than this one.
@@ -132,16 +183,16 @@ impl Kind for Believable {
     }
 
     fn class_answer(&self, q: &Question, _part: usize) -> Accepted {
-        ranges(q.water).first().map(accepted).unwrap_or_default()
+        accepted(&range_by(own_c(q.water).unwrap_or_else(|| typical_c(q.water))))
     }
 
     fn explain(&self, q: &Question, _part: usize) -> Explained {
-        let s = own_c(q.water).unwrap_or_else(|| typical_c(q.water));
-        let fits = span(&ranges(q.water))
+        let s = base_of(q);
+        let fits = span(&by_the_student(q.water, LIMIT * s).0)
             .map(|(low, high)| Message::new("ask-13-fits").number("low", low, 2).number("high", high, 2));
         Explained {
             shown: Message::new("ask-value-c")
-                .message("value", Message::new("ask-sum-number").number("value", LIMIT * s, 2)),
+                .message("value", Message::new("ask-sum-number").number("value", rounded(LIMIT * s, 2), 2)),
             sum: vec![times(s, "ask-102-gloss")],
             fits,
             notes: vec![Message::new("ask-102-why")],
@@ -152,9 +203,10 @@ impl Kind for Believable {
 
 /// "2.8 × 0.10 = | 0.28 °C"
 fn times(s: f64, gloss: &'static str) -> crate::view::SumLine {
+    let places = spread_decimals(s);
     result(
-        Message::new("ask-102-sum").number("limit", LIMIT, 1).number("s", s, 2),
-        Message::new("ask-sum-c").number("value", LIMIT * s, 2),
+        Message::new("ask-102-sum").number("limit", LIMIT, 1).number("s", s, places),
+        Message::new("ask-sum-c").number("value", rounded(LIMIT * s, 2), 2),
         Message::new(gloss),
     )
 }

@@ -7,15 +7,13 @@ use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, only,
 };
 use crate::questions::ranges::{
-    Range, Stand, Wrong, accepted, almost, digits, number, other_source, source, span, stand, tellable,
+    Range, Stand, Wrong, accepted, almost, digits, fits_c, number, other_source, quoted, right_said, source,
+    span, stand, tellable,
 };
-use crate::questions::say::{Numbers, bare, colder, in_c, lost, minus, result, stretch};
+use crate::questions::say::{bare, colder, from_to, in_c, lost, minus, result, stretch};
 use crate::questions::text::{Fields, Measure, field, short};
-use crate::questions::water::{Source, Water, whole};
+use crate::questions::water::{ROUNDING_C, Source, Water, whole};
 use layercast_core::{Message, State};
-
-/// What rounding two readings to 0.1 °C can do to their difference, °C.
-pub(crate) const ROUNDING_C: f64 = 0.1;
 
 const SUM: &str = "sum";
 const ONE: &str = "one_temperature";
@@ -42,7 +40,7 @@ pub(crate) fn warmer_below(water: &Water, ends_m: (f64, f64)) -> bool {
 pub(crate) fn ranges(water: &Water, ends_m: (f64, f64)) -> Vec<Range> {
     changes(water, ends_m)
         .into_iter()
-        .map(|(source, value)| Range { source, value, give: ROUNDING_C })
+        .map(|(source, value)| Range { source, value, give: water.rounding_c() })
         .collect()
 }
 
@@ -171,14 +169,16 @@ impl Kind for ColderBy {
         let size = typed.value.abs();
         match stand(text, &typed, size, &ranges, &wrongs(q.water, ends), used) {
             Stand::Right(range) => {
-                let said = Message::new("ask-4-yes").text("yours", yours);
+                let right = Message::new("ask-4-yes").text("yours", yours);
+                let in_words = Message::new("ask-value-c").message("value", bare(range.value));
+                let said = right_said(right, quoted(text), (size, &typed), range.value, in_words, 1);
                 let sign = (typed.value < 0.0)
                     .then(|| Message::new("ask-note-sign").message("colder", colder(warmer)));
-                let most = if range.source == Source::Mean { 2 } else { 1 };
+                let most = q.water.decimals_by(range.source);
                 Judged::yes(said, accepted(&range))
                     .note(sign)
                     .note(other_source(&range, used))
-                    .note(digits(&typed, most))
+                    .note(digits(q.water, &typed, most))
             }
             Stand::Slip(slip) => slip,
             Stand::Near => almost(Message::new("ask-4-almost").text("yours", yours)),
@@ -218,8 +218,7 @@ impl Kind for ColderBy {
         Explained {
             shown: Message::new("ask-value-c").message("value", bare(value)),
             sum: difference(q.water, ends, source, gloss, true).into_iter().collect(),
-            fits: span(&ranges(q.water, ends))
-                .map(|(low, high)| Message::new("ask-fits-c").c("low", low).c("high", high)),
+            fits: span(&ranges(q.water, ends)).map(|(low, high)| fits_c(q.water, low.max(0.0), high)),
             notes: Vec::new(),
             own_words: Message::new("ask-4-own-words"),
         }
@@ -236,11 +235,9 @@ impl Kind for ColderBy {
     }
 }
 
-/// A step of another place, worked: "11.25 − 10.55 = | 0.7 °C | what it lost from 6.0 to 6.5 m".
+/// A step of another place, worked: "11.25 − 10.55 = | 0.7 °C | from 6.0 to 6.5 m".
 pub(crate) fn worked(water: &Water, ends_m: (f64, f64), last: bool) -> Option<crate::view::SumLine> {
-    let warmer = warmer_below(water, ends_m);
-    let gloss = Message::new("ask-sum-change-at").message("lost", lost(warmer));
-    difference(water, ends_m, Source::Mean, stretch(gloss, "from", "to", ends_m, 1), last)
+    difference(water, ends_m, Source::Mean, from_to(ends_m), last)
 }
 
 /// A stretch elsewhere whose worked answer gives nothing away: it changes the same way, does not touch the asked one nor

@@ -3,7 +3,7 @@
 //!
 //! It starts at the give or take of Profile (empty if there is none): that is the first answer.
 
-use super::super::replay::replay;
+use super::super::replay::{first_round, replay};
 use crate::document::{MarkDoc, MarkDocs};
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question,
@@ -11,7 +11,7 @@ use crate::questions::kind::{
 use crate::questions::ranges::almost;
 use crate::questions::rules::others;
 use crate::questions::say::{Numbers, in_m, line, minus, stretch};
-use crate::questions::text::{Fields, field, read_range, short};
+use crate::questions::text::{Fields, field, in_metres, joined, read_range, short, stretch_in_metres};
 use crate::questions::water::{FINEST_M, SLACK, Steep, Water};
 use layercast_core::{Message, Rule};
 
@@ -78,7 +78,7 @@ pub(crate) fn other_is_settled(water: &Water, kind: u8) -> bool {
     if answer.tries.is_empty() {
         return answer.shown;
     }
-    replay(water, &asked, Some(answer)).is_some_and(|r| r.first.settled())
+    first_round(water, &asked, Some(answer)).is_some_and(|round| round.settled())
 }
 
 /// Depth of the step that the value lies in, metres.
@@ -121,7 +121,7 @@ impl Kind for HowSure {
         };
         let (from, to) = start.unzip();
         let fields = vec![
-            number("from", "ask-name-from", "ask-after-m-to", from, "ask-grip-from"),
+            number("from", "ask-name-from", "ask-after-m-and", from, "ask-grip-from"),
             number("to", "ask-name-to", "ask-after-m", to, "ask-grip-to"),
         ];
         let mark = &first_marks(q.water).thermocline;
@@ -129,10 +129,10 @@ impl Kind for HowSure {
         if mark.depth_m.is_some() && !mark.refused {
             notes.push(if mark.give_m.is_some() {
                 Message::new("ask-8-note-mark")
-                    .text("depth", short(&mark.depth_text))
-                    .text("give", short(&mark.give_text))
+                    .message("depth", in_metres(&mark.depth_text))
+                    .message("give", in_metres(&mark.give_text))
             } else {
-                Message::new("ask-8-note-depth").text("depth", short(&mark.depth_text))
+                Message::new("ask-8-note-depth").message("depth", in_metres(&mark.depth_text))
             });
         }
         let today = q.water.steep().is_some_and(|s| s.today);
@@ -146,15 +146,11 @@ impl Kind for HowSure {
 
     fn judge(&self, q: &Question, _part: usize, fields: &Fields) -> Judged {
         let (from, to) = (field(fields, "from"), field(fields, "to"));
-        let yours = short(&if from.is_empty() || to.is_empty() {
-            format!("{from}{to}")
-        } else {
-            format!("{from}–{to}")
-        });
-        let told = |id: &'static str| Message::new(id).text("yours", yours.clone());
         let Some((low, high)) = read_range(from, to) else {
-            return Judged::slip(told("ask-slip-two-depths"));
+            let yours = short(&joined(from, to));
+            return Judged::slip(Message::new("ask-slip-two-depths").text("yours", yours));
         };
+        let told = |id: &'static str| Message::new(id).message("yours", stretch_in_metres(from, to));
         let Some(steep) = q.water.steep() else { return Judged::not_yet(told("ask-8-no")) };
         let width = high - low;
         let cast = q.water.last_m() - q.water.first_m();
@@ -191,10 +187,7 @@ impl Kind for HowSure {
             _ => {
                 let own = self.elsewhere_m(q);
                 let at = own.unwrap_or(super::thermocline_depth::ANOTHER_WATER_M);
-                let gloss = own.map_or_else(
-                    || Message::new("ask-made-up"),
-                    |at| stretch(Message::new("ask-8-worked"), "from", "to", at, 1),
-                );
+                let gloss = Message::new(if own.is_some() { "ask-8-worked" } else { "ask-made-up" });
                 Hint::Worked(vec![line(minus(at.1, at.0, 1), in_m(at.1 - at.0), gloss)])
             }
         }

@@ -7,8 +7,10 @@
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Input, Judged, Kind, Line, Plan, Question,
 };
-use crate::questions::ranges::{Range, Stand, accepted, almost, digits, number, span, stand};
-use crate::questions::say::{Numbers, bare, in_c, line, minus, result};
+use crate::questions::ranges::{
+    Range, Stand, accepted, almost, digits, number, quoted, right_said, span, stand,
+};
+use crate::questions::say::{Numbers, in_c, line, minus, result, rounded, spread_decimals};
 use crate::questions::text::{Fields, Measure, field, short};
 use crate::questions::water::{Source, Water};
 use layercast_core::Message;
@@ -19,6 +21,8 @@ pub(crate) const MEAN_TO_S: f64 = 0.886;
 const GIVE_C: f64 = 0.05;
 /// Give, as a share.
 const GIVE_SHARE: f64 = 0.2;
+/// Smallest mean difference that a worked hint shows, °C: below it 0.886 of it looks like all of it.
+const LEAST_SHOWN_C: f64 = 0.1;
 /// Fewest marks read twice.
 const FEWEST: usize = 2;
 
@@ -29,10 +33,15 @@ pub(crate) struct LegsAgree;
 
 fn ranges(water: &Water) -> Vec<Range> {
     let pairs = &water.analysis().pairs;
-    let values = [pairs.s_c, pairs.mean_abs_c.map(|m| MEAN_TO_S * m)];
+    let values = [pairs.s_c, by_mean_c(water)];
     (values.into_iter().flatten())
         .map(|value| Range { source: Source::Mean, value, give: (GIVE_SHARE * value).max(GIVE_C) })
         .collect()
+}
+
+/// How far off one reading typically is by the mean difference without signs, °C.
+fn by_mean_c(water: &Water) -> Option<f64> {
+    water.analysis().pairs.mean_abs_c.map(|m| MEAN_TO_S * m)
 }
 
 /// Depths read twice, with both readings.
@@ -85,7 +94,18 @@ impl Kind for LegsAgree {
             return Judged::idea(SIGNED, told("ask-13-signed"));
         }
         match stand(text, &typed, typed.value, &ranges(q.water), &[], None) {
-            Stand::Right(range) => Judged::yes(told("ask-13-yes"), accepted(&range)).note(digits(&typed, 2)),
+            Stand::Right(range) => {
+                // By the way that was taken: squares, else the mean, which is what the sum shows.
+                let by_squares = field(fields, "way") == "squares";
+                let worked = if by_squares { q.water.analysis().pairs.s_c } else { by_mean_c(q.water) };
+                let worked = rounded(worked.unwrap_or(range.value), 2);
+                let in_words = Message::new("ask-value-c")
+                    .message("value", Message::new("ask-sum-number").number("value", worked, 2));
+                let right = told("ask-13-yes");
+                let said = right_said(right, quoted(text), (typed.value, &typed), worked, in_words, 2);
+                let most = q.water.decimals_by(Source::Mean);
+                Judged::yes(said, accepted(&range)).note(digits(q.water, &typed, most))
+            }
             Stand::Slip(slip) => slip,
             Stand::Near => almost(told("ask-13-almost")),
             Stand::Off(_) => Judged::not_yet(told("ask-13-no")),
@@ -101,7 +121,7 @@ impl Kind for LegsAgree {
     }
 
     fn class_answer(&self, q: &Question, _part: usize) -> Accepted {
-        ranges(q.water).first().map(accepted).unwrap_or_default()
+        ranges(q.water).last().map(accepted).unwrap_or_default()
     }
 
     fn explain(&self, q: &Question, _part: usize) -> Explained {
@@ -109,24 +129,29 @@ impl Kind for LegsAgree {
         let mean = pairs.mean_abs_c.unwrap_or_default();
         let s = pairs.s_c.unwrap_or_default();
         let two = |value: f64| Message::new("ask-sum-c").number("value", value, 2);
-        let times = Message::new("ask-13-sum-times").number("mean", mean, 2);
+        let places = spread_decimals(mean);
+        let times = Message::new("ask-13-sum-times").number("mean", rounded(mean, places), places);
+        let notes =
+            vec![Message::new("ask-13-why"), Message::new("ask-13-squares").number("s", rounded(s, 2), 2)];
         let sum = vec![
             line(
                 Message::new("ask-13-sum-mean").count("n", pairs.count),
-                two(mean),
+                Message::new("ask-sum-c").number("value", rounded(mean, places), places),
                 Message::new("ask-13-sum-mean-gloss"),
             ),
-            result(times, two(MEAN_TO_S * mean), Message::new("ask-13-sum-times-gloss")),
+            result(times, two(rounded(MEAN_TO_S * mean, 2)), Message::new("ask-13-sum-times-gloss")),
         ];
         let fits = span(&ranges(q.water)).map(|(low, high)| {
             Message::new("ask-13-fits").number("low", low.max(0.0), 2).number("high", high, 2)
         });
         Explained {
-            shown: Message::new("ask-value-c")
-                .message("value", Message::new("ask-sum-number").number("value", s, 2)),
+            shown: Message::new("ask-value-c").message(
+                "value",
+                Message::new("ask-sum-number").number("value", rounded(MEAN_TO_S * mean, 2), 2),
+            ),
             sum,
             fits,
-            notes: vec![Message::new("ask-13-squares").number("s", s, 2)],
+            notes,
             own_words: Message::new("ask-13-own-words"),
         }
     }
@@ -135,7 +160,10 @@ impl Kind for LegsAgree {
 /// The first three marks whose own mean gives nothing away, worked.
 fn worked(twice: &[(f64, f64, f64)], right: &[Range]) -> Vec<crate::view::SumLine> {
     let mean = |w: &[(f64, f64, f64)]| w.iter().map(|(_, a, b)| (a - b).abs()).sum::<f64>() / w.len() as f64;
-    let quiet = |w: &&[(f64, f64, f64)]| !right.iter().any(|r| r.holds(MEAN_TO_S * mean(w)));
+    // Large enough to see what the factor does, and not right here.
+    let quiet = |w: &&[(f64, f64, f64)]| {
+        mean(w) >= LEAST_SHOWN_C && !right.iter().any(|r| r.holds(MEAN_TO_S * mean(w)))
+    };
     let Some(three) = twice.windows(3.min(twice.len().max(1))).find(quiet) else {
         // Nowhere without giving it away: invented differences show the way.
         return made_up(right);
@@ -148,11 +176,7 @@ fn worked(twice: &[(f64, f64, f64)], right: &[Range]) -> Vec<crate::view::SumLin
         .collect();
     let m = mean(three);
     let times = Message::new("ask-13-sum-times").number("mean", m, 2);
-    lines.push(result(
-        times,
-        bare((MEAN_TO_S * m * 100.0).round() / 100.0),
-        Message::new("ask-13-worked-mean"),
-    ));
+    lines.push(result(times, in_c(rounded(MEAN_TO_S * m, 2)), Message::new("ask-13-sum-times-gloss")));
     lines
 }
 
@@ -166,9 +190,9 @@ fn made_up(right: &[Range]) -> Vec<crate::view::SumLine> {
         .zip(["a", "b", "c"])
         .fold(Message::new("ask-13-made-up"), |m, (d, id)| m.number(id, *d, 1));
     let times = Message::new("ask-13-sum-times").number("mean", mean, 2);
-    let value = Message::new("ask-sum-number").number("value", MEAN_TO_S * mean, 2);
+    let value = Message::new("ask-sum-c").number("value", MEAN_TO_S * mean, 2);
     vec![
-        line(place, in_c(mean), Message::new("ask-13-made-up-gloss")),
-        result(times, value, Message::new("ask-13-worked-mean")),
+        line(place, in_c(mean), Message::new("ask-made-up")),
+        result(times, value, Message::new("ask-13-sum-times-gloss")),
     ]
 }

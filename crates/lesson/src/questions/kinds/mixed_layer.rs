@@ -13,18 +13,22 @@ mod crossing;
 mod sums;
 
 use self::crossing::{
-    Crossing, asks_depth, class_crossing, crossings, depths, drop_c, nearest_mark, other_rules, reference_m,
-    same, targets, wrong_pairs, wrong_targets,
+    Crossing, asks_depth, class_crossing, crossings, depths, drop_c, ends_at_a_mark, nearest_mark,
+    other_rules, reference_m, same, targets, wrong_pairs, wrong_targets,
 };
 use self::sums::{pair_lines, split};
 use super::colder_by::elsewhere;
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, Verdict, only,
 };
-use crate::questions::ranges::{Range, Stand, accepted, almost, digits, number, span, stand};
+use crate::questions::ranges::{
+    Range, Stand, accepted, almost, digits, fits_c, number, quoted, right_said, span, stand,
+};
 use crate::questions::rules::{Named, name, named};
-use crate::questions::say::{Numbers, bare, decimals, in_c, minus, result, rounded, stretch};
-use crate::questions::text::{Fields, Measure, field, read_range, short};
+use crate::questions::say::{Numbers, bare, in_c, minus, result, rounded, stretch};
+use crate::questions::text::{
+    Fields, Measure, field, in_metres, joined, read_range, short, stretch_in_metres,
+};
 use crate::questions::water::{SLACK, Source, Water};
 use layercast_core::{Message, MixedLayer, Rule};
 
@@ -60,7 +64,10 @@ impl MixedLayerEnd {
         match stand(text, &typed, typed.value, &targets(q.water), &wrong_targets(q.water), None) {
             Stand::Right(range) => {
                 let own = Accepted { value: Some(typed.value), ..accepted(&range) };
-                Judged::yes(told("ask-9-temp-yes"), own).note(digits(&typed, 2))
+                let in_words = Message::new("ask-value-c").message("value", bare(range.value));
+                let right = told("ask-9-temp-yes");
+                let said = right_said(right, quoted(text), (typed.value, &typed), range.value, in_words, 1);
+                Judged::yes(said, own).note(digits(q.water, &typed, q.water.decimals_by(Source::Mean)))
             }
             Stand::Slip(slip) => slip,
             Stand::Near => almost(told("ask-9-temp-almost")),
@@ -74,16 +81,13 @@ impl MixedLayerEnd {
 
     fn judge_pair(q: &Question, fields: &Fields) -> Judged {
         let (from, to) = (field(fields, "from"), field(fields, "to"));
-        let yours = short(&if from.is_empty() || to.is_empty() {
-            format!("{from}{to}")
-        } else {
-            format!("{from}–{to}")
-        });
-        let told =
-            |id: &'static str| Message::new(id).text("yours", yours.clone()).m("depth", reference_m(q.water));
-        let Some((a, b)) = read_range(from, to) else { return Judged::slip(told("ask-slip-two-depths")) };
+        let slip = |id: &'static str| Judged::slip(Message::new(id).text("yours", short(&joined(from, to))));
+        let Some((a, b)) = read_range(from, to) else { return slip("ask-slip-two-depths") };
         let meant = q.water.meant_mark(a).zip(q.water.meant_mark(b)).filter(|(a, b)| b > a);
-        let Some(given) = meant else { return Judged::slip(told("ask-slip-no-marks")) };
+        let Some(given) = meant else { return slip("ask-slip-no-marks") };
+        let told = |id: &'static str| {
+            Message::new(id).message("yours", stretch_in_metres(from, to)).m("depth", reference_m(q.water))
+        };
         let right = crossings(q.water, Self::own_target(q));
         if let Some((source, ..)) = right.iter().find(|(_, _, at)| same(at.marks_m, given)) {
             let accepted = Accepted { stretch_m: Some(given), source: Some(*source), ..Accepted::default() };
@@ -132,7 +136,7 @@ impl MixedLayerEnd {
 
     fn judge_depth(q: &Question, fields: &Fields) -> Judged {
         let text = field(fields, "depth");
-        let told = |id: &'static str| Message::new(id).text("yours", short(text));
+        let told = |id: &'static str| Message::new(id).message("yours", in_metres(text));
         let typed = match number(fields, "depth", Measure::Length) {
             Ok(typed) => typed,
             Err(slip) => return *slip,
@@ -157,7 +161,10 @@ impl MixedLayerEnd {
         match stand(text, &typed, typed.value, &ranges, &wrongs, None) {
             Stand::Right(range) => {
                 let own = Accepted { value: Some(typed.value), ..accepted(&range) };
-                Judged::yes(told("ask-9-depth-yes"), own)
+                let in_words = Message::new("ask-value-m").m("value", range.value);
+                let (right, typed_m) = (told("ask-9-depth-yes"), (typed.value, &typed));
+                let said = right_said(right, in_metres(text), typed_m, range.value, in_words, 1);
+                Judged::yes(said, own)
                     .note((typed.decimals > 2).then(|| Message::new("ask-note-digits-depth")))
             }
             Stand::Slip(slip) => slip,
@@ -172,8 +179,7 @@ impl MixedLayerEnd {
     /// A depth in the right step that another rule gives: right if that rule is named. `None`: no rule gives it, or "no
     /// rule" was said.
     fn by_other_rule(q: &Question, marks_m: (f64, f64), x: f64, fields: &Fields) -> Option<Judged> {
-        let text = short(field(fields, "depth"));
-        let told = |id: &'static str| Message::new(id).text("yours", text.clone());
+        let told = |id: &'static str| Message::new(id).message("yours", in_metres(field(fields, "depth")));
         let fitting: Vec<Rule> = (other_rules(q.water).into_iter())
             .filter(|(_, pair, z)| same(*pair, marks_m) && (x - z).abs() <= LEAST_M + SLACK)
             .map(|(rule, ..)| rule)
@@ -193,6 +199,16 @@ impl MixedLayerEnd {
             }
             _ => None,
         }
+    }
+
+    /// The class's own end, where the sum by the student's temperature gives another depth: that is what the picture shows.
+    fn class_too(q: &Question, shown_m: f64) -> Vec<Message> {
+        let Some((target, at)) = class_crossing(q.water) else { return Vec::new() };
+        let value_m = at.depth_m(target);
+        if (rounded(value_m, 2) - rounded(shown_m, 2)).abs() < 0.005 {
+            return Vec::new();
+        }
+        vec![stretch(Message::new("ask-9-class"), "from", "to", at.marks_m, 1).m("value", value_m)]
     }
 
     /// The temperature and crossing that an explanation goes by: those of the accepted pair, else the class's.
@@ -244,7 +260,7 @@ impl Kind for MixedLayerEnd {
         let pair = Line::new(
             Message::new("ask-9-label-pair"),
             vec![
-                Field::number("from", Message::new("ask-name-from"), Some(Message::new("ask-after-m-to"))),
+                Field::number("from", Message::new("ask-name-from"), Some(Message::new("ask-after-m-and"))),
                 Field::number("to", Message::new("ask-name-to"), metres()),
             ],
         );
@@ -261,7 +277,11 @@ impl Kind for MixedLayerEnd {
             ask: Message::new("ask-9").number("drop", drop, 1),
             lead: vec![Message::new("ask-9-lead").number("drop", drop, 1).m("depth", z)],
             parts,
-            notes: vec![Message::new(if three { "ask-9-note" } else { "ask-9-note-two" })],
+            notes: vec![Message::new(match (three, ends_at_a_mark(q.water)) {
+                (true, _) => "ask-9-note",
+                (false, true) => "ask-9-note-two",
+                (false, false) => "ask-9-note-near",
+            })],
         }
     }
 
@@ -307,7 +327,7 @@ impl Kind for MixedLayerEnd {
                 let third = at.temps_c.0 + (at.temps_c.1 - at.temps_c.0) / 3.0;
                 let target = rounded(third, if (at.temps_c.0 - at.temps_c.1) > 0.5 { 1 } else { 2 });
                 if part == 1 {
-                    Hint::Worked(pair_lines(&at, target))
+                    Hint::Worked(pair_lines(&at, Some(target)))
                 } else {
                     Hint::Worked(split(&at, target))
                 }
@@ -326,7 +346,7 @@ impl Kind for MixedLayerEnd {
     }
 
     fn explain(&self, q: &Question, part: usize) -> Explained {
-        let (drop, z) = (drop_c(q.water), reference_m(q.water));
+        let drop = drop_c(q.water);
         let own_words = Message::new("ask-9-own-words");
         let nothing = Explained {
             shown: Message::new("ask-sum-nothing"),
@@ -336,12 +356,13 @@ impl Kind for MixedLayerEnd {
             own_words: own_words.clone(),
         };
         if part == 0 {
-            let Some(range) = targets(q.water).first().copied() else { return nothing };
-            let gloss = Message::new("ask-9-sum-target").m("depth", z);
-            let fits = span(&targets(q.water)).map(|(low, high)| {
-                let d = decimals(low, 1, 2).max(decimals(high, 1, 2));
-                Message::new("ask-fits-c").number("low", low, d).number("high", high, d)
-            });
+            // By the readings the student took, else by the mean.
+            let by = q.part(0).and_then(|a| a.source);
+            let all = targets(q.water);
+            let own = all.iter().find(|r| Some(r.source) == by).or(all.first());
+            let Some(range) = own.copied() else { return nothing };
+            let gloss = Message::new("ask-9-sum-target");
+            let fits = span(&all).map(|(low, high)| fits_c(q.water, low, high));
             let sum = vec![result(minus(range.value + drop, drop, 1), in_c(range.value), gloss)];
             return Explained {
                 shown: Message::new("ask-value-c").message("value", bare(range.value)),
@@ -354,21 +375,27 @@ impl Kind for MixedLayerEnd {
         if q.part(1).is_some_and(|a| a.rule.is_some()) {
             let class = stretch(Message::new("ask-9-class"), "from", "to", at.marks_m, 1).number(
                 "value",
-                at.depth_m(target),
+                rounded(at.depth_m(target), 2),
                 2,
             );
             return Explained { notes: vec![class], ..nothing };
         }
         if part == 1 {
             let shown = stretch(Message::new("ask-value-from-to"), "from", "to", at.marks_m, 1);
-            return Explained { shown, sum: pair_lines(&at, target), ..nothing };
+            // The temperature is not told before its own part is settled. Where the depth is not asked, it is said.
+            let said = q.part(0).map(|_| target);
+            let depth = Message::new("ask-9-ends").m("value", at.depth_m(target));
+            let notes = if asks_depth(q.water) { Vec::new() } else { vec![depth] };
+            return Explained { shown, sum: pair_lines(&at, said), notes, ..nothing };
         }
+        let notes = Self::class_too(q, at.depth_m(target));
         let fits = span(&depths(q.water, at.marks_m, Self::own_target(q)))
             .map(|(low, high)| Message::new("ask-9-fits").number("low", low, 2).number("high", high, 2));
         Explained {
-            shown: Message::new("ask-value-m").number("value", at.depth_m(target), 2),
-            sum: split(&at, target),
+            shown: Message::new("ask-value-m").m("value", at.depth_m(target)),
+            sum: if q.part(0).is_some() { split(&at, target) } else { Vec::new() },
             fits,
+            notes,
             ..nothing
         }
     }

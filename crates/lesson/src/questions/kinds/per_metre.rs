@@ -4,18 +4,19 @@
 //! Over a metre nobody can tell whether a student divided. So it is asked over a single step that is no metre, or over a
 //! longer stretch, where no idea gives the right number. The same checker judges "how fast" of kind 6.
 
-use super::colder_by::{ROUNDING_C, changes, difference, elsewhere, made_up, warmer_below, worked};
+use super::colder_by::{changes, difference, elsewhere, made_up, warmer_below, worked};
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, only,
 };
 use crate::questions::ranges::{
-    Range, Stand, Wrong, accepted, almost, digits, number, other_source, source, span, stand, tellable,
+    Range, Stand, Wrong, accepted, almost, digits, fits_c, number, other_source, quoted, right_said, source,
+    span, stand, tellable,
 };
 use crate::questions::say::{
-    bare, decimals, divided, drop, in_c, in_m, line, lose, loses, lost, minus, result, stretch,
+    bare, divided, drop, in_c, in_m, line, lose, loses, lost, minus, result, stretch,
 };
 use crate::questions::text::{Fields, Measure, field, short};
-use crate::questions::water::{SLACK, Source, Water};
+use crate::questions::water::{ROUNDING_C, SLACK, Source, Water};
 use crate::view::SumLine;
 use layercast_core::{Message, State};
 
@@ -33,7 +34,7 @@ pub(crate) struct PerMetre;
 pub(crate) fn ranges(water: &Water, ends_m: (f64, f64)) -> Vec<Range> {
     let length = ends_m.1 - ends_m.0;
     (changes(water, ends_m).into_iter())
-        .map(|(source, change)| Range { source, value: change / length, give: ROUNDING_C / length })
+        .map(|(source, change)| Range { source, value: change / length, give: water.rounding_c() / length })
         .collect()
 }
 
@@ -80,10 +81,15 @@ pub(crate) fn judge_rate(water: &Water, ends_m: (f64, f64), fields: &Fields, use
         Stand::Right(range) => {
             let sign = (typed.value < 0.0)
                 .then(|| Message::new("ask-note-sign-rate").message("loses", loses(warmer)));
-            Judged::yes(Message::new("ask-5-yes").text("yours", yours), accepted(&range))
-                .note(sign)
-                .note(other_source(&range, used))
-                .note(digits(&typed, 1))
+            let right = Message::new("ask-5-yes").text("yours", yours);
+            let in_words = Message::new("ask-value-c-per-m").message("value", bare(range.value));
+            let size = (typed.value.abs(), &typed);
+            let said = right_said(right, quoted(text), size, range.value, in_words, 1);
+            Judged::yes(said, accepted(&range)).note(sign).note(other_source(&range, used)).note(digits(
+                water,
+                &typed,
+                water.decimals_by(range.source),
+            ))
         }
         Stand::Slip(slip) => slip,
         Stand::Near => almost(told("ask-5-almost")),
@@ -128,10 +134,7 @@ pub(crate) fn sum(water: &Water, ends_m: (f64, f64), by: Source, is_elsewhere: b
 /// What is said when a rate is settled.
 pub(crate) fn explain_rate(water: &Water, ends_m: (f64, f64), by: Source, first_wrong: Message) -> Explained {
     let value = ranges(water, ends_m).iter().find(|r| r.source == by).map_or(0.0, |r| r.value);
-    let fits = span(&ranges(water, ends_m)).map(|(low, high)| {
-        let d = decimals(low, 1, 2).max(decimals(high, 1, 2));
-        Message::new("ask-fits-c").number("low", low, d).number("high", high, d)
-    });
+    let fits = span(&ranges(water, ends_m)).map(|(low, high)| fits_c(water, low.max(0.0), high));
     Explained {
         shown: Message::new("ask-value-c-per-m").message("value", bare(value)),
         sum: sum(water, ends_m, by, false),
@@ -214,7 +217,10 @@ impl Kind for PerMetre {
         let warmer = warmer_below(q.water, q.stretch());
         let mut lines = vec![Line::new(
             Message::new("ask-5-label").message("loses", loses(warmer)),
-            vec![Field::number("rate", Message::new("ask-5-name"), None), Field::unit()],
+            vec![
+                Field::number("rate", Message::new("ask-5-name").message("loses", loses(warmer)), None),
+                Field::unit(),
+            ],
         )];
         let both = q.water.sources(&[q.depth(0), q.depth(1)]).len() > 1;
         if both {

@@ -11,7 +11,7 @@ use crate::questions::kind::{
 };
 use crate::questions::ranges::{accepted, almost};
 use crate::questions::say::{Numbers, loses, stretch, strip};
-use crate::questions::text::{Fields, field, read_range, short};
+use crate::questions::text::{Fields, field, joined, read_range, short, stretch_in_metres};
 use crate::questions::water::{SLACK, Source, Water};
 use layercast_core::{Message, Step};
 
@@ -90,16 +90,14 @@ fn asks_speed(water: &Water) -> bool {
 impl SteepestStep {
     fn judge_place(q: &Question, fields: &Fields) -> Judged {
         let (from, to) = (field(fields, "from"), field(fields, "to"));
-        let yours =
-            if from.is_empty() || to.is_empty() { format!("{from}{to}") } else { format!("{from}–{to}") };
-        let yours = short(&yours);
+        let yours = short(&joined(from, to));
         if read_range(from, to).is_none() {
             return Judged::slip(Message::new("ask-slip-two-depths").text("yours", yours));
         }
         let Some(given) = meant(q.water, fields) else {
             return Judged::slip(Message::new("ask-slip-no-marks").text("yours", yours));
         };
-        let told = |id: &'static str| Message::new(id).text("yours", yours.clone());
+        let told = |id: &'static str| Message::new(id).message("yours", stretch_in_metres(from, to));
         let members = q.water.members();
         // A run of equal steps counts as one, where its speed can be judged as one.
         let run = q.water.steep().map_or((0.0, 0.0), |s| s.step_m);
@@ -207,7 +205,7 @@ impl Kind for SteepestStep {
             Message::new("ask-6-label").message("loses", loses(warmer)),
             vec![Field::number(
                 "rate",
-                Message::new("ask-5-name"),
+                Message::new("ask-6-name"),
                 Some(Message::new("ask-after-each-metre")),
             )],
         );
@@ -224,8 +222,10 @@ impl Kind for SteepestStep {
             parts: if speed_too { vec![vec![place], vec![speed]] } else { vec![vec![place]] },
             notes: vec![if speed_too {
                 Message::new("ask-6-note").message("strip", strip(warmer))
-            } else {
+            } else if q.water.members().iter().all(|s| (s.bottom_m - s.top_m - 1.0).abs() < 1e-6) {
                 Message::new("ask-6-note-no-speed")
+            } else {
+                Message::new("ask-6-note-speed-not-tellable")
             }],
         }
     }

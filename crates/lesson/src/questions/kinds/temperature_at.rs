@@ -7,10 +7,12 @@
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, only,
 };
-use crate::questions::ranges::{Range, Stand, Wrong, almost, digits, number, span, stand, tellable};
+use crate::questions::ranges::{
+    Range, Stand, Wrong, almost, digits, number, quoted, right_said, span, stand, tellable,
+};
 use crate::questions::say::{Numbers, bare, in_c, line, rounded};
 use crate::questions::text::{Fields, Measure, field, short};
-use crate::questions::water::{Source, Water, whole};
+use crate::questions::water::{SLACK, Source, Water, whole};
 use layercast_core::Message;
 
 /// How well a temperature can be read from the picture, °C (convention of ours).
@@ -111,9 +113,18 @@ impl Kind for TemperatureAt {
         let depth = q.depth(0);
         match stand(text, &typed, typed.value, &ranges(q.water, depth), &wrongs(q.water, depth), None) {
             Stand::Right(_) => {
-                let said = Message::new("ask-1-yes").text("yours", yours).mark("depth", depth);
+                let right = Message::new("ask-1-yes").text("yours", yours).mark("depth", depth);
                 let accepted = Accepted { value: Some(typed.value), ..Accepted::default() };
-                Judged::yes(said, accepted).note(digits(&typed, 1))
+                // Between the two legs it is what the water has; further off it is near enough for a picture.
+                let (low, high) = q.water.legs_range_c(depth).unwrap_or_default();
+                let worked = if typed.value >= low - SLACK && typed.value <= high + SLACK {
+                    typed.value
+                } else {
+                    q.water.temp(depth, Source::Mean).unwrap_or_default()
+                };
+                let in_words = Message::new("ask-value-c").message("value", bare(worked));
+                let said = right_said(right, quoted(text), (typed.value, &typed), worked, in_words, 1);
+                Judged::yes(said, accepted).note(digits(q.water, &typed, q.water.reading_decimals().max(1)))
             }
             Stand::Slip(slip) => slip,
             Stand::Near => almost(Message::new("ask-1-almost").text("yours", yours)),

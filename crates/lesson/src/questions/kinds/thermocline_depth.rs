@@ -11,7 +11,7 @@ use crate::questions::kind::{
 use crate::questions::ranges::almost;
 use crate::questions::rules::{Named, name, named, others};
 use crate::questions::say::{Numbers, line, stretch};
-use crate::questions::text::{Fields, Measure, field, read, short};
+use crate::questions::text::{Fields, Measure, field, in_metres, read, short};
 use crate::questions::water::{FINEST_M, SLACK, Source, Steep, Water};
 use layercast_core::{Message, Rule};
 
@@ -109,7 +109,7 @@ impl Kind for ThermoclineDepth {
         let lead = if mark.refused {
             Some(Message::new("ask-7-refused"))
         } else if mark.depth_m.is_some() {
-            Some(Message::new("ask-7-marked").text("yours", short(&mark.depth_text)))
+            Some(Message::new("ask-7-marked").message("yours", in_metres(&mark.depth_text)))
         } else {
             None
         };
@@ -128,10 +128,10 @@ impl Kind for ThermoclineDepth {
 
     fn judge(&self, q: &Question, _part: usize, fields: &Fields) -> Judged {
         let text = field(fields, "depth");
-        let told = |id: &'static str| Message::new(id).text("yours", short(text));
         let Some(typed) = read(text, None, Measure::Length) else {
-            return Judged::slip(told("ask-slip-number"));
+            return Judged::slip(Message::new("ask-slip-number").text("yours", short(text)));
         };
+        let told = |id: &'static str| Message::new(id).message("yours", in_metres(text));
         let Some(steep) = q.water.steep() else { return Judged::not_yet(told("ask-7-no")) };
         let x = typed.to.map_or(typed.value, |to| f64::midpoint(typed.value, to));
         let width = typed.to.map_or(0.0, |to| (to - typed.value).abs());
@@ -165,7 +165,12 @@ impl Kind for ThermoclineDepth {
             }
         }
         match only(&ideas_of(q.water, &steep, x, typed.unit_is_wrong)) {
-            Some(TEMPERATURE) => return Judged::idea(TEMPERATURE, told("ask-7-temperature")),
+            Some(TEMPERATURE) => {
+                return Judged::idea(
+                    TEMPERATURE,
+                    Message::new("ask-7-temperature").text("yours", short(text)),
+                );
+            }
             Some(NEAR_SURFACE) => return Judged::idea(NEAR_SURFACE, told("ask-7-near-surface")),
             Some(BOTTOM) => return Judged::idea(BOTTOM, told("ask-7-bottom")),
             Some(MIRROR) => return Judged::idea(MIRROR, told("ask-7-mirror")),

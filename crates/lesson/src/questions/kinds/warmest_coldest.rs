@@ -1,16 +1,15 @@
 //! Kind 101 (even water): how much warmer is your warmest reading than your coldest? Within 0.1 °C, by single readings,
 //! the mean, going down or coming up.
 
-use super::colder_by::ROUNDING_C;
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, only,
 };
 use crate::questions::ranges::{
-    Range, Stand, Wrong, accepted, almost, digits, number, span, stand, tellable,
+    Range, Stand, Wrong, accepted, almost, digits, fits_c, number, quoted, right_said, span, stand, tellable,
 };
-use crate::questions::say::{Numbers, bare, in_c, minus, result, stretch};
+use crate::questions::say::{bare, from_to, in_c, minus, result};
 use crate::questions::text::{Fields, Measure, field, short};
-use crate::questions::water::{Source, Water};
+use crate::questions::water::{ROUNDING_C, SLACK, Source, Water};
 use layercast_core::Message;
 
 const SUM: &str = "sum";
@@ -35,7 +34,7 @@ fn extremes(water: &Water) -> Vec<(Source, f64, f64)> {
 fn ranges(water: &Water) -> Vec<Range> {
     extremes(water)
         .into_iter()
-        .map(|(source, high, low)| Range { source, value: high - low, give: ROUNDING_C })
+        .map(|(source, high, low)| Range { source, value: high - low, give: water.rounding_c() })
         .collect()
 }
 
@@ -84,7 +83,16 @@ impl Kind for WarmestColdest {
         let text = field(fields, "apart");
         let told = |id: &'static str| Message::new(id).text("yours", short(text));
         match stand(text, &typed, typed.value.abs(), &ranges(q.water), &wrongs(q.water), None) {
-            Stand::Right(range) => Judged::yes(told("ask-101-yes"), accepted(&range)).note(digits(&typed, 2)),
+            Stand::Right(range) => {
+                let in_words = Message::new("ask-value-c").message("value", bare(range.value));
+                let (right, size) = (told("ask-101-yes"), (typed.value.abs(), &typed));
+                let said = right_said(right, quoted(text), size, range.value, in_words, 1);
+                Judged::yes(said, accepted(&range)).note(digits(
+                    q.water,
+                    &typed,
+                    q.water.decimals_by(Source::Mean),
+                ))
+            }
             Stand::Slip(slip) => slip,
             Stand::Near => almost(told("ask-101-almost")),
             Stand::Off(ideas) => match only(&ideas) {
@@ -104,16 +112,15 @@ impl Kind for WarmestColdest {
                 let right = ranges(q.water);
                 let levels = q.water.levels();
                 let pair = levels.first().and_then(|top| {
-                    let far = |l: &&layercast_core::Level| {
-                        !right.iter().any(|r| r.holds((top.temp_c - l.temp_c).abs()))
+                    let apart = |l: &layercast_core::Level| (top.temp_c - l.temp_c).abs();
+                    let shows = |l: &&layercast_core::Level| {
+                        apart(l) >= ROUNDING_C - SLACK && !right.iter().any(|r| r.holds(apart(l)))
                     };
-                    Some((top, levels.iter().skip(1).find(far)?))
+                    Some((top, levels.iter().skip(1).find(shows)?))
                 });
                 let sum = pair.map(|(a, b)| {
                     let (high, low) = (a.temp_c.max(b.temp_c), a.temp_c.min(b.temp_c));
-                    let gloss =
-                        stretch(Message::new("ask-101-worked"), "from", "to", (a.depth_m, b.depth_m), 1);
-                    result(minus(high, low, 1), in_c(high - low), gloss)
+                    result(minus(high, low, 1), in_c(high - low), from_to((a.depth_m, b.depth_m)))
                 });
                 Hint::Worked(sum.map_or_else(made_up, |line| vec![line]))
             }
@@ -125,13 +132,27 @@ impl Kind for WarmestColdest {
     }
 
     fn explain(&self, q: &Question, _part: usize) -> Explained {
-        let (high, low) = extremes(q.water).first().map_or((0.0, 0.0), |e| (e.1, e.2));
+        let all = extremes(q.water);
+        // The way of reading that gives the accepted number: the sum is its own.
+        let own = q
+            .part(0)
+            .and_then(|a| a.value)
+            .and_then(|value| all.iter().position(|e| (e.1 - e.2 - value).abs() < SLACK));
+        let at = own.unwrap_or(0);
+        let (source, high, low) = all.get(at).copied().unwrap_or((Source::Mean, 0.0, 0.0));
+        let several = all.iter().any(|e| (e.1 - e.2 - (high - low)).abs() > SLACK);
+        let by = (at > 0 && several).then(|| {
+            Message::new(match source {
+                Source::Mean => "ask-note-by-mean",
+                Source::Down => "ask-note-by-down",
+                Source::Up => "ask-note-by-up",
+            })
+        });
         Explained {
             shown: Message::new("ask-value-c").message("value", bare(high - low)),
             sum: vec![result(minus(high, low, 1), in_c(high - low), Message::new("ask-101-gloss"))],
-            fits: span(&ranges(q.water))
-                .map(|(low, high)| Message::new("ask-fits-c").c("low", low.max(0.0)).c("high", high)),
-            notes: Vec::new(),
+            fits: span(&ranges(q.water)).map(|(low, high)| fits_c(q.water, low.max(0.0), high)),
+            notes: by.into_iter().collect(),
             own_words: Message::new("ask-101-own-words"),
         }
     }

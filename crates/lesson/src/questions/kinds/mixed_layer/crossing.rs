@@ -1,12 +1,14 @@
 //! Where the rule's temperature is met, by every kind of reading; where each wrong idea and each other rule puts it.
 
-use crate::questions::kinds::colder_by::ROUNDING_C;
 use crate::questions::ranges::{Range, Wrong, tellable};
 use crate::questions::rules::others;
-use crate::questions::water::{SLACK, Source, Water};
+use crate::questions::water::{ROUNDING_C, SLACK, Source, Water};
 use layercast_core::Rule;
 
 use super::{LEAST_M, NEAREST, PREVIOUS, SURFACE, THERMOCLINE};
+
+/// A crossing this near to a mark is shown as the mark, metres: half of the last place that is shown.
+const AT_A_MARK_M: f64 = 0.005;
 
 /// Where a temperature is met on the way down: the two marks and their temperatures.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -68,7 +70,7 @@ pub(super) fn targets(water: &Water) -> Vec<Range> {
     (water.sources(&marks).into_iter())
         .filter_map(|source| {
             let value = water.between(z, source)? - drop_c(water);
-            Some(Range { source, value, give: ROUNDING_C + between })
+            Some(Range { source, value, give: water.rounding_c() + between })
         })
         .collect()
 }
@@ -86,11 +88,11 @@ pub(super) fn crossing(water: &Water, source: Source, target: f64) -> Option<Cro
     })
 }
 
-/// Every right pair: by each kind of reading its own temperature, and the student's own accepted one.
+/// Every right pair: by each kind of reading the student's own accepted temperature first, then its own.
 pub(super) fn crossings(water: &Water, own_target: Option<f64>) -> Vec<(Source, f64, Crossing)> {
     let own = |source| own_target.map(|t| (source, t));
     (targets(water).into_iter())
-        .flat_map(|r| [Some((r.source, r.value)), own(r.source)])
+        .flat_map(|r| [own(r.source), Some((r.source, r.value))])
         .flatten()
         .filter_map(|(source, target)| Some((source, target, crossing(water, source, target)?)))
         .collect()
@@ -171,6 +173,13 @@ pub(super) fn asks_depth(water: &Water) -> bool {
     let Some((_, at)) = class_crossing(water) else { return false };
     let ranges = depths(water, at.marks_m, None);
     tellable(&ranges, &nearest_mark(&ranges, at.marks_m))
+}
+
+/// The rule's temperature is met at a mark, as near as a depth is said.
+pub(super) fn ends_at_a_mark(water: &Water) -> bool {
+    let Some((target, at)) = class_crossing(water) else { return false };
+    let z = at.depth_m(target);
+    (z - at.marks_m.0).min(at.marks_m.1 - z) <= AT_A_MARK_M + SLACK
 }
 
 /// A step that another rule puts the end into, and its depth.

@@ -1,0 +1,372 @@
+//! Right and wrong answers to every question, worked out from the rows alone, apart from the code under test.
+#![allow(dead_code, reason = "each test file uses its own part")]
+
+use super::{By, Fields, Pond, fields, one, two};
+use layercast_core::MixedLayer;
+use layercast_lesson::questions::{self, Asked};
+
+/// A wrong answer of a known idea.
+pub struct Wrong {
+    pub idea: &'static str,
+    pub part: usize,
+    pub fields: Fields,
+}
+
+pub fn at(series: &[(f64, f64)], z: f64) -> Option<f64> {
+    series.iter().find(|p| (p.0 - z).abs() < 1e-9).map(|p| p.1)
+}
+
+/// Straight between two rows.
+pub fn between(series: &[(f64, f64)], z: f64) -> Option<f64> {
+    at(series, z).or_else(|| {
+        series.windows(2).find(|w| w[0].0 < z && z < w[1].0).map(|w| {
+            let f = (z - w[0].0) / (w[1].0 - w[0].0);
+            w[0].1 + f * (w[1].1 - w[0].1)
+        })
+    })
+}
+
+pub fn steps(series: &[(f64, f64)]) -> Vec<(f64, f64, f64)> {
+    series.windows(2).map(|w| (w[0].0, w[1].0, (w[0].1 - w[1].1) / (w[1].0 - w[0].0))).collect()
+}
+
+/// °C lost per metre, turned round where the water warms downward.
+pub fn turned(pond: &Pond) -> f64 {
+    if pond.analysis.fastest_warming.is_some() { -1.0 } else { 1.0 }
+}
+
+pub fn place(from: f64, to: f64) -> Fields {
+    fields(&[("from", &two(from)), ("to", &two(to))])
+}
+
+pub fn wrongs(pond: &Pond, asked: &Asked) -> Vec<Wrong> {
+    let mut list = Vec::new();
+    let means = pond.means();
+    let z = &asked.depths_m;
+    let mut add = |idea, part, fields| list.push(Wrong { idea, part, fields });
+    match asked.kind {
+        1 => {
+            let mirrored = between(&means, pond.last_m() - z[0]).unwrap();
+            add("depth_as_height", 0, fields(&[("temp", &one(mirrored)), ("unit", "c")]));
+            add("axes_swapped", 0, fields(&[("temp", &format!("{}", z[0])), ("unit", "c")]));
+        }
+        4 => {
+            for by in By::ALL {
+                let series = pond.series(by);
+                let (a, b) = (at(&series, z[0]).unwrap(), at(&series, z[1]).unwrap());
+                let with = |x: f64| fields(&[("drop", &two(x)), ("unit", "c"), ("source", by.word())]);
+                add("sum", 0, with(a + b));
+                add("one_temperature", 0, with(a));
+                add("one_temperature", 0, with(b));
+            }
+        }
+        5 => {
+            for by in By::ALL {
+                let series = pond.series(by);
+                let change = (at(&series, z[0]).unwrap() - at(&series, z[1]).unwrap()).abs();
+                rates(change, (z[0], z[1]), &mut |idea, text| {
+                    add(idea, 0, fields(&[("rate", &text), ("unit", "c_per_m"), ("source", by.word())]));
+                });
+            }
+        }
+        6 => {
+            let turn = turned(pond);
+            let all = steps(&means);
+            let biggest = all
+                .iter()
+                .max_by(|a, b| (turn * a.2 * (a.1 - a.0)).total_cmp(&(turn * b.2 * (b.1 - b.0))))
+                .unwrap();
+            let shortest = all.iter().map(|s| s.1 - s.0).fold(f64::INFINITY, f64::min);
+            if biggest.1 - biggest.0 > shortest + 1e-6 {
+                add("biggest_drop_over_a_longer_step", 0, place(biggest.0, biggest.1));
+            }
+            let coldest = (0..means.len()).min_by(|a, b| means[*a].1.total_cmp(&means[*b].1)).unwrap();
+            let step = all[coldest.saturating_sub(1)];
+            add("coldest_place", 0, place(step.0, step.1));
+            let last = all.last().unwrap();
+            add("bottom", 0, place(last.0, last.1));
+            if let Some(first) = all.iter().find(|s| turn * s.2 >= 1.0 - 1e-9) {
+                add("first_steep_step", 0, place(first.0, first.1));
+            }
+            // How fast, on the steepest step of the class rule.
+            let found = pond.analysis.thermocline.or(pond.analysis.fastest_warming);
+            if let Some(t) = found {
+                let ends = (t.step_top_m, t.step_bottom_m);
+                if let (Some(a), Some(b)) = (at(&means, ends.0), at(&means, ends.1)) {
+                    rates((a - b).abs(), ends, &mut |idea, text| {
+                        let mut both = place(ends.0, ends.1);
+                        both.insert("rate".into(), text);
+                        add(idea, 1, both);
+                    });
+                }
+            }
+        }
+        7 => {
+            let depth = |z: f64| fields(&[("depth", &two(z))]);
+            let found = pond.analysis.thermocline.or(pond.analysis.fastest_warming);
+            if let Some(t) = found {
+                add(
+                    "a_temperature",
+                    0,
+                    fields(&[("depth", &format!("{:.1} °C", between(&means, t.value_m).unwrap()))]),
+                );
+                add("depth_as_height", 0, depth(pond.last_m() - t.value_m));
+            }
+            if let Some(today) = pond.analysis.warm_layer_today.filter(|w| !w.only) {
+                add("near_surface_layer", 0, depth(today.value_m));
+            }
+            add("bottom", 0, depth(pond.last_m()));
+        }
+        8 => {
+            let value = pond
+                .analysis
+                .thermocline
+                .map(|t| t.value_m)
+                .or(pond.analysis.warm_layer_today.map(|t| t.value_m));
+            let value = value.unwrap();
+            for give in [0.0, 0.1] {
+                add("as_sure_as_the_digits", 0, place(value - give, value + give));
+            }
+            add("the_whole_lake", 0, place(0.0, pond.last_m()));
+        }
+        9 => {
+            let target = between(&means, 0.5_f64.max(means[0].0)).unwrap() - 1.0;
+            let crossing =
+                |t: f64| means.windows(2).find(|w| w[1].0 > 0.5 && w[1].1 <= t + 1e-9).map(|w| (w[0], w[1]));
+            if means[0].0 < 0.5 {
+                add("from_the_surface", 0, fields(&[("temp", &two(means[0].1 - 1.0))]));
+                if let Some((a, b)) = crossing(means[0].1 - 1.0) {
+                    add("from_the_surface", 1, place(a.0, b.0));
+                }
+            }
+            if let Some(w) = means.windows(2).find(|w| w[0].1 - w[1].1 >= 1.0 - 1e-9) {
+                add("below_the_previous_mark", 0, fields(&[("temp", &two(w[0].1 - 1.0))]));
+                add("below_the_previous_mark", 1, place(w[0].0, w[1].0));
+            }
+            if let Some(t) = pond.analysis.thermocline {
+                add("the_thermocline", 1, place(t.step_top_m, t.step_bottom_m));
+            }
+            let (a, b) = crossing(target).unwrap();
+            let exact = a.0 + (b.0 - a.0) * (a.1 - target) / (a.1 - b.1);
+            let nearest = if exact - a.0 <= b.0 - exact { a.0 } else { b.0 };
+            let mut three = place(a.0, b.0);
+            three.insert("depth".into(), two(nearest));
+            add("nearest_mark", 2, three);
+        }
+        13 => {
+            let d: Vec<f64> = pond.rows.iter().filter_map(|r| Some(r.1 - r.2?)).collect();
+            let signed = d.iter().sum::<f64>() / d.len() as f64;
+            let with = |x: f64| fields(&[("apart", &two(x)), ("unit", "c"), ("way", "signed")]);
+            add("mean_with_signs", 0, with(signed));
+            add("mean_with_signs", 0, with(signed.abs()));
+        }
+        101 => {
+            let warm = means.iter().map(|p| p.1).fold(f64::NEG_INFINITY, f64::max);
+            let cold = means.iter().map(|p| p.1).fold(f64::INFINITY, f64::min);
+            let with = |x: f64| fields(&[("apart", &two(x)), ("unit", "c")]);
+            add("sum", 0, with(warm + cold));
+            add("one_temperature", 0, with(warm));
+            add("one_temperature", 0, with(cold));
+        }
+        102 => {
+            let s = pond.analysis.pairs.s_used_c;
+            add("the_typical_difference", 0, fields(&[("limit", &format!("{s:.3}")), ("unit", "c")]));
+            add("any_difference", 0, fields(&[("limit", "0"), ("unit", "c")]));
+        }
+        103 => {
+            let limit = 2.8 * pond.analysis.pairs.s_used_c;
+            let drops: Vec<f64> = means.windows(2).map(|w| w[0].1 - w[1].1).collect();
+            if drops.iter().all(|d| d.abs() < limit - 0.06) {
+                add("every_difference_is_a_step", 0, fields(&[("line", "by_turns")]));
+                add("every_difference_is_a_step", 0, fields(&[("line", "colder")]));
+            } else if drops.iter().any(|d| d.abs() > limit + 0.06) {
+                add("no_difference_counts", 0, fields(&[("line", "none")]));
+            }
+        }
+        104 => {
+            // Every set of three with a line that layered water has too.
+            let lines = fact_ids(pond);
+            let also = ["surface", "legs", "deepest", "count"];
+            for i in 0..6 {
+                for j in i + 1..6 {
+                    for k in j + 1..6 {
+                        let set = [&lines[i], &lines[j], &lines[k]];
+                        if set.iter().any(|id| also.contains(&id.as_str())) {
+                            let ticks: Vec<(&str, &str)> = set.iter().map(|id| (id.as_str(), "1")).collect();
+                            add("true_of_layered_water_too", 0, fields(&ticks));
+                        }
+                    }
+                }
+            }
+        }
+        105 => {
+            for value in pair_values(pond) {
+                let (a, b) = value.split_once('-').unwrap();
+                let temp = |z: &str| at(&means, z.parse().unwrap()).unwrap();
+                if temp(a) > temp(b) {
+                    add("warm_on_top_is_heavier", 0, fields(&[("pair", &value)]));
+                }
+            }
+        }
+        _ => {}
+    }
+    list
+}
+
+/// What each wrong way with a change over a stretch gives.
+fn rates(change: f64, ends: (f64, f64), add: &mut dyn FnMut(&'static str, String)) {
+    let length = ends.1 - ends.0;
+    add("not_divided", two(change));
+    add("multiplied", format!("{:.3}", change * length));
+    add("metres_per_degree", two(length / change));
+    for z in [ends.0, ends.1] {
+        if z > 0.0 {
+            add("divided_by_depth", two(change / z));
+        }
+    }
+}
+
+fn lines_of(pond: &Pond, kind: u8) -> Vec<layercast_lesson::view::FieldView> {
+    let paper = pond.paper();
+    let index = paper.asked.iter().position(|a| a.kind == kind).unwrap();
+    let view = questions::view(&pond.context(), &paper, index).unwrap();
+    view.parts.into_iter().flat_map(|p| p.lines).flat_map(|l| l.fields).collect()
+}
+
+fn fact_ids(pond: &Pond) -> Vec<String> {
+    lines_of(pond, 104).into_iter().map(|f| f.id).collect()
+}
+
+fn pair_values(pond: &Pond) -> Vec<String> {
+    use layercast_lesson::view::FieldKind;
+    match lines_of(pond, 105).into_iter().next().unwrap().kind {
+        FieldKind::Choice { options } => options.into_iter().map(|o| o.value).collect(),
+        _ => Vec::new(),
+    }
+}
+
+/// Right answers of every question, each by its own readings.
+pub fn rights(pond: &Pond, asked: &Asked) -> Vec<Fields> {
+    let z = &asked.depths_m;
+    let mut list = Vec::new();
+    match asked.kind {
+        1 => {
+            for by in By::ALL {
+                let t = at(&pond.series(by), z[0]).unwrap();
+                for off in [-0.4, 0.0, 0.4] {
+                    list.push(fields(&[("temp", &two(t + off)), ("unit", "c")]));
+                }
+                list.push(fields(&[("temp", &format!("{:.1} °F", t * 1.8 + 32.0))]));
+            }
+        }
+        4 | 5 => {
+            for by in By::ALL {
+                let series = pond.series(by);
+                let change = (at(&series, z[0]).unwrap() - at(&series, z[1]).unwrap()).abs();
+                let (id, unit, x) = if asked.kind == 4 {
+                    ("drop", "c", change)
+                } else {
+                    ("rate", "c_per_m", change / (z[1] - z[0]))
+                };
+                list.push(fields(&[(id, &format!("{x:.3}")), ("unit", unit), ("source", by.word())]));
+                list.push(fields(&[
+                    (id, &format!("{x:.3}").replace('.', ",")),
+                    ("unit", unit),
+                    ("source", by.word()),
+                ]));
+                list.push(fields(&[(id, &format!("{:.3}", -x)), ("unit", unit), ("source", by.word())]));
+            }
+        }
+        6 => {
+            for s in &pond.analysis.steps {
+                let today = s.in_warm_layer_today && pond.analysis.thermocline.is_none();
+                let top = pond
+                    .analysis
+                    .warm_layer_today
+                    .filter(|w| today && w.span_top_m <= s.top_m && s.bottom_m <= w.span_bottom_m);
+                if s.in_span || top.is_some() {
+                    let mut f = place(s.top_m, s.bottom_m);
+                    f.insert("rate".into(), format!("{:.3}", s.cooling_c_per_m.abs()));
+                    list.push(f);
+                }
+            }
+        }
+        7 | 8 => {
+            let t = pond.analysis.thermocline.or(pond.analysis.fastest_warming);
+            let span = t.map(|t| (t.value_m, t.span_top_m, t.span_bottom_m));
+            let span =
+                span.or(pond.analysis.warm_layer_today.map(|w| (w.value_m, w.span_top_m, w.span_bottom_m)));
+            let (value, top, bottom) = span.unwrap();
+            if asked.kind == 7 {
+                for z in [value, top, bottom] {
+                    list.push(fields(&[("depth", &two(z))]));
+                    list.push(fields(&[("depth", &format!("{} cm", (z * 100.0).round()))]));
+                    list.push(fields(&[("depth", &format!("{:.2} ft", z / 0.3048))]));
+                }
+            } else {
+                list.push(place(top, bottom));
+                list.push(fields(&[("from", &format!("{top:.2}–{bottom:.2}")), ("to", "")]));
+            }
+        }
+        9 => {
+            let Some(MixedLayer::At { value_m, target_c, between_m, .. }) = pond.analysis.mixed_layer else {
+                panic!()
+            };
+            let mut f = place(between_m.0, between_m.1);
+            f.insert("temp".into(), two(target_c));
+            f.insert("depth".into(), two(value_m));
+            list.push(f);
+        }
+        13 => {
+            let d: Vec<f64> = pond.rows.iter().filter_map(|r| Some(r.1 - r.2?)).collect();
+            let n = d.len() as f64;
+            let mean = d.iter().map(|d| d.abs()).sum::<f64>() / n;
+            let s = (d.iter().map(|d| d * d).sum::<f64>() / (2.0 * n)).sqrt();
+            list.push(fields(&[("apart", &two(s)), ("unit", "c"), ("way", "squares")]));
+            list.push(fields(&[("apart", &two(0.886 * mean)), ("unit", "c"), ("way", "unsigned")]));
+            list.push(fields(&[("apart", &two(mean)), ("unit", "c"), ("way", "unsigned")]));
+        }
+        101 => {
+            let all = || pond.rows.iter().flat_map(|r| [Some(r.1), r.2]).flatten();
+            let apart = all().fold(f64::NEG_INFINITY, f64::max) - all().fold(f64::INFINITY, f64::min);
+            list.push(fields(&[("apart", &two(apart)), ("unit", "c")]));
+        }
+        102 => {
+            let s = pond.analysis.pairs.s_used_c;
+            list.push(fields(&[("limit", &two(2.8 * s)), ("unit", "c")]));
+            list.push(fields(&[("limit", &two(2.77 * s)), ("unit", "c")]));
+        }
+        103 => {
+            let limit = 2.8 * pond.analysis.pairs.s_used_c;
+            let bigger: Vec<f64> =
+                pond.means().windows(2).map(|w| w[0].1 - w[1].1).filter(|d| d.abs() > limit + 1e-9).collect();
+            let line = match (bigger.is_empty(), bigger.iter().any(|d| *d < 0.0)) {
+                (true, _) => "none",
+                (false, true) => "by_turns",
+                (false, false) => "colder",
+            };
+            list.push(fields(&[("line", line)]));
+        }
+        104 => {
+            let also = ["surface", "legs", "deepest", "count"];
+            let ids = fact_ids(pond);
+            let ticks: Vec<(&str, &str)> =
+                ids.iter().filter(|id| !also.contains(&id.as_str())).map(|id| (id.as_str(), "1")).collect();
+            assert_eq!(ticks.len(), 3);
+            list.push(fields(&ticks));
+        }
+        105 => {
+            let means = pond.means();
+            let temp = |z: &str| at(&means, z.parse().unwrap()).unwrap();
+            for value in pair_values(pond) {
+                let (a, b) = value.split_once('-').unwrap();
+                if temp(a) < temp(b) && temp(a) > 4.0 {
+                    list.push(fields(&[("pair", &value)]));
+                }
+            }
+            assert_eq!(list.len(), 1);
+        }
+        _ => {}
+    }
+    list
+}
