@@ -51,9 +51,9 @@ pub fn middle(depth_m: f64) -> Num {
     Num { value: rounded(depth_m, 2), decimals: 2 }
 }
 
-/// A computed depth: one decimal.
+/// A computed depth: where its line stands, so two decimals unless it is a multiple of 0.1.
 pub fn computed(depth_m: f64) -> Num {
-    Num { value: rounded(depth_m, 1), decimals: 1 }
+    mark(rounded(depth_m, 2))
 }
 
 /// A whole metre.
@@ -161,7 +161,10 @@ mod tests {
         assert_eq!(mark_decimals(1.25), 2);
         assert_eq!(mark_decimals(3.048), 2);
         assert_eq!(middle(1.0), Num { value: 1.0, decimals: 2 });
-        assert_eq!(computed(2.684), Num { value: 2.7, decimals: 1 });
+        assert_eq!(computed(2.684), Num { value: 2.68, decimals: 2 });
+        assert_eq!(computed(3.05), Num { value: 3.05, decimals: 2 });
+        assert_eq!(computed(3.0499999), Num { value: 3.05, decimals: 2 });
+        assert_eq!(computed(2.9999), Num { value: 3.0, decimals: 1 });
     }
 
     #[test]

@@ -4,44 +4,14 @@
 
 mod questions_support;
 
-use layercast_core::{Leg, Method, MixedLayer, analyse};
+use layercast_core::{Leg, MixedLayer};
 use layercast_lesson::document::Answer;
-use layercast_lesson::questions::{self, Asked, Verdict};
-use layercast_lesson::view::{FieldKind, QuestionView, Said, SaidArg};
+use layercast_lesson::questions;
+use layercast_lesson::view::{FieldKind, QuestionView};
+use questions_support::pages::{number, said, view};
 use questions_support::words::Words;
 use questions_support::{Fields, Pond, Row, all_ponds, answer, demo, fields, placed};
-use std::collections::{BTreeMap, BTreeSet};
-
-/// A question with these tries, as it is shown.
-fn view(pond: &mut Pond, asked: &Asked, tries: &[Fields]) -> QuestionView {
-    pond.sheet.answers.insert(asked.id.clone(), answer(tries));
-    let paper = pond.paper();
-    let index = paper.asked.iter().position(|a| a.id == asked.id).unwrap();
-    questions::view(&pond.context(), &paper, index).unwrap()
-}
-
-/// Everything said at the top of a question and under its parts.
-fn said(view: &QuestionView) -> Vec<String> {
-    let parts = || view.parts.iter();
-    let verdicts = parts().filter_map(|p| Some(&p.verdict.as_ref()?.said));
-    let under = parts().flat_map(|p| p.notes.iter().chain(&p.fits));
-    let hints = parts().flat_map(|p| p.hints.iter().filter_map(|h| h.said.as_ref()));
-    let before = parts().flat_map(|p| p.lines.iter().filter_map(|l| l.before.as_ref()));
-    let all = view.lead.iter().chain(&view.notes).chain(verdicts).chain(under).chain(hints).chain(before);
-    all.map(|s| s.id.clone()).collect()
-}
-
-fn verdict(view: &QuestionView, part: usize) -> &Said {
-    &view.parts[part].verdict.as_ref().unwrap().said
-}
-
-fn number(said: &Said, name: &str) -> f64 {
-    match said.args.get(name) {
-        Some(SaidArg::Number { value, .. }) => *value,
-        Some(SaidArg::Message { said }) => number(said, "value"),
-        other => panic!("{name}: {other:?}"),
-    }
-}
+use std::collections::BTreeMap;
 
 /// Even water whose two readings hardly differ, read twice at a few marks.
 fn even(twice: usize) -> Pond {
@@ -105,29 +75,6 @@ fn a_question_that_is_not_asked_is_not_referred_to() {
     }
 }
 
-#[test]
-fn the_own_limit_is_followed_through() {
-    let mut pond = demo("mixed");
-    let believe = |x: &str| fields(&[("limit", x), ("unit", "c")]);
-    let typical = |x: &str| fields(&[("apart", x), ("unit", "c"), ("way", "unsigned")]);
-    pond.sheet.answers.insert("13".into(), answer(&[typical("0.09")]));
-    let asked = pond.asked(102).unwrap();
-    // 2.8 × 0.09, and 2.8 times what the water gives; the own typical value is the idea, not a limit.
-    assert!(pond.right(&asked, &believe("0.25")) && pond.right(&asked, &believe("0.14")));
-    let idea = pond.verdict(&asked, 0, &believe("0.09")).unwrap();
-    assert_eq!(idea.idea, Some("the_typical_difference"));
-    let page = view(&mut pond, &asked, &[believe("0.25")]);
-    assert!((number(&page.parts[0].sum[0].left, "s") - 0.09).abs() < 1e-9);
-    // The sum that is shown is the one that gives the number taken as right.
-    let page = view(&mut pond, &asked, &[believe("0.14")]);
-    assert!((number(&page.parts[0].sum[0].right, "value") - 0.14).abs() < 0.006);
-    // 103 goes by the limit given in 102.
-    let asked = pond.asked(103).unwrap();
-    let page = view(&mut pond, &asked, &[fields(&[("line", "none")])]);
-    let biggest = page.parts[0].notes.iter().find(|n| n.id == "ask-103-biggest").unwrap();
-    assert!((number(biggest, "limit") - 0.14).abs() < 1e-9);
-}
-
 /// Two legs alike, given from the top every half metre.
 fn alike(temps_c: &[f64]) -> Pond {
     let rows = (0..).zip(temps_c).map(|(i, t)| (0.5 * f64::from(i), *t, Some(*t))).collect();
@@ -185,43 +132,6 @@ fn the_temperature_of_the_rule_is_not_told_before_its_part_is_settled() {
 }
 
 #[test]
-fn what_fits_says_the_place_the_readings_are_good_to() {
-    let fits = |digit_c: f64| {
-        let mut pond = demo("group_c");
-        pond.cast.digit_c = digit_c;
-        pond.analysis = analyse(&pond.cast, &Method::default());
-        let asked = pond.asked(4).unwrap();
-        let page = view(
-            &mut pond,
-            &asked,
-            &[
-                fields(&[("drop", "99"), ("unit", "c")]),
-                fields(&[("drop", "88"), ("unit", "c")]),
-                fields(&[("drop", "77"), ("unit", "c")]),
-            ],
-        );
-        let fits = page.parts[0].fits.clone().unwrap();
-        let width = number(&fits, "high") - number(&fits, "low");
-        (fits.id.clone(), number(&fits, "digit"), width, Words::new("en").say(&fits))
-    };
-    let (id, digit, tenth, text) = fits(0.1);
-    assert!(id == "ask-fits-c" && (digit - 0.1).abs() < 1e-9, "{text}");
-    let (id, digit, _, text) = fits(0.01);
-    assert!(id == "ask-fits-c-rounded" && (digit - 0.01).abs() < 1e-9 && text.contains("0.01"), "{text}");
-    let (id, _, _, text) = fits(5.0 / 90.0);
-    assert!(id == "ask-fits-c-rounded" && text.contains("0.06"), "{text}");
-    // Coarser readings allow more, and say so.
-    let (id, digit, half, text) = fits(0.5);
-    assert!(id == "ask-fits-c" && (digit - 0.5).abs() < 1e-9 && half > tenth + 0.7, "{text}");
-    // Digits too many are counted by the same place.
-    let mut pond = demo("group_c");
-    pond.cast.digit_c = 0.01;
-    let asked = pond.asked(4).unwrap();
-    let page = view(&mut pond, &asked, &[fields(&[("drop", "4.050"), ("unit", "c"), ("source", "mean")])]);
-    assert!(!said(&page).contains(&"ask-note-digits".to_owned()));
-}
-
-#[test]
 fn no_box_is_named_by_the_unit_that_is_asked_for() {
     for mut pond in all_ponds() {
         for asked in pond.paper().asked {
@@ -245,32 +155,6 @@ fn no_box_is_named_by_the_unit_that_is_asked_for() {
             }
         }
     }
-}
-
-#[test]
-fn a_right_number_in_fahrenheit_is_known_as_one() {
-    let mut pond = demo("group_c");
-    let temp = |text: &str, unit: &str| fields(&[("temp", text), ("unit", unit)]);
-    let asked = pond.asked(1).unwrap();
-    // 21.8 °C is 71.2 °F.
-    for (text, unit) in [("71.2", "m"), ("71.2", "c"), ("71,2 m", ""), ("71.2", "c_per_m")] {
-        let page = view(&mut pond, &asked, &[temp(text, unit)]);
-        let said = verdict(&page, 0);
-        assert_eq!(said.id, "ask-slip-fahrenheit", "{text} {unit}");
-        assert!(Words::new("es").say(said).contains("«71,2\u{a0}°F»"), "{}", Words::new("es").say(said));
-        assert_eq!(pond.verdict(&asked, 0, &temp(text, unit)).unwrap().verdict, Verdict::Slip);
-    }
-    assert!(pond.right(&asked, &temp("71.2 °F", "")));
-    assert_ne!(pond.verdict(&asked, 0, &temp("71.2 °C", "")).unwrap().verdict, Verdict::Slip);
-    // A box without a list of units.
-    let asked = pond.asked(9).unwrap();
-    let page = view(&mut pond, &asked, &[fields(&[("temp", "72.3")])]);
-    assert_eq!(verdict(&page, 0).id, "ask-slip-fahrenheit");
-    // A difference, 4.05 °C: with °C chosen it is simply not right.
-    let asked = pond.asked(4).unwrap();
-    let drop = |unit: &str| fields(&[("drop", "7.3"), ("unit", unit), ("source", "mean")]);
-    assert_eq!(verdict(&view(&mut pond, &asked, &[drop("m")]), 0).id, "ask-slip-fahrenheit");
-    assert_eq!(verdict(&view(&mut pond, &asked, &[drop("c")]), 0).id, "ask-4-no");
 }
 
 #[test]
@@ -301,112 +185,6 @@ fn the_mark_on_profile_is_named_as_that() {
     pond.sheet.marks.thermocline =
         layercast_lesson::document::MarkDoc { refused: true, ..Default::default() };
     assert_eq!(before(&view(&mut pond, &seven, &[depth("5.5")])), "first answer: <mine>5.5</mine>");
-}
-
-#[test]
-fn an_answer_beside_another_sum_is_close_enough_not_right() {
-    let say = |water: &str, kind: u8, tried: &[(&str, &str)]| {
-        let mut pond = demo(water);
-        let asked = pond.asked(kind).unwrap();
-        let page = view(&mut pond, &asked, &[fields(tried)]);
-        assert!(page.parts[0].settled, "{water} {kind} {tried:?}");
-        Words::new("en").say(verdict(&page, 0))
-    };
-    let drop = |x: &'static str| [("drop", x), ("unit", "c"), ("source", "mean")];
-    assert_eq!(say("group_c", 4, &drop("4.05")), "<mine>4.05</mine> is right.");
-    assert_eq!(say("group_c", 4, &drop("4.1")), "<mine>4.1</mine> is right: it is 4.05\u{a0}°C, rounded.");
-    assert_eq!(
-        say("group_c", 4, &drop("4.13")),
-        "<mine>4.13</mine> is close enough: your readings give 4.05\u{a0}°C."
-    );
-    let rate = |x: &'static str| [("rate", x), ("unit", "c_per_m"), ("source", "mean")];
-    assert_eq!(say("group_c", 5, &rate("4.5")), "<mine>4.5</mine> is right.");
-    assert_eq!(
-        say("group_c", 5, &rate("4.3")),
-        "<mine>4.3</mine> is close enough: your readings give 4.5\u{a0}°C per metre."
-    );
-    let temp = |x: &'static str| [("temp", x), ("unit", "c")];
-    assert_eq!(say("group_c", 1, &temp("21.7")), "<mine>21.7</mine> is what your water has at 3\u{a0}m.");
-    assert_eq!(
-        say("group_c", 1, &temp("21.3")),
-        "<mine>21.3</mine> is close enough: your readings give 21.8\u{a0}°C."
-    );
-    let apart = |x: &'static str| [("apart", x), ("unit", "c")];
-    assert_eq!(say("mixed", 101, &apart("0.5")), "<mine>0.5</mine> is all that your whole cast differs by.");
-    assert_eq!(
-        say("mixed", 101, &apart("0.6")),
-        "<mine>0.6</mine> is close enough: your readings give 0.5\u{a0}°C."
-    );
-    // 0.04 by the readings: 0.08 is taken, and not called typical.
-    let typical = |x: &'static str| [("apart", x), ("unit", "c"), ("way", "unsigned")];
-    assert_eq!(
-        say("mixed", 13, &typical("0.08")),
-        "<mine>0.08</mine> is close enough: your readings give 0.04\u{a0}°C."
-    );
-    assert!(say("mixed", 13, &typical("0.04")).contains("how far off one of your readings typically is"));
-    // The number of another unit is right, or close enough, by the same measure.
-    let mut pond = demo("group_c");
-    let asked = pond.asked(4).unwrap();
-    let unit = |x: &str| fields(&[("drop", x), ("unit", "m"), ("source", "mean")]);
-    assert_eq!(verdict(&view(&mut pond, &asked, &[unit("4.1")]), 0).id, "ask-slip-unit");
-    assert_eq!(verdict(&view(&mut pond, &asked, &[unit("4.13")]), 0).id, "ask-slip-unit-close");
-}
-
-#[test]
-fn no_water_calls_a_number_right_beside_another_sum() {
-    use questions_support::answers::rights;
-    let words = Words::new("en");
-    let mut seen = BTreeSet::new();
-    for mut pond in all_ponds() {
-        for asked in pond.paper().asked {
-            let Some(id) = (match asked.kind {
-                4 => Some("drop"),
-                5 => Some("rate"),
-                13 | 101 => Some("apart"),
-                102 => Some("limit"),
-                _ => None,
-            }) else {
-                continue;
-            };
-            for right in rights(&pond, &asked) {
-                for off in [-0.1, -0.04, 0.0, 0.03, 0.1] {
-                    let mut tried = right.clone();
-                    let Ok(x) = right[id].replace(',', ".").parse::<f64>() else { continue };
-                    tried.insert(id.into(), format!("{:.2}", x.abs() + off));
-                    let page = view(&mut pond, &asked, &[tried.clone()]);
-                    let Some(result) = page.parts[0].sum.last().filter(|_| page.parts[0].settled) else {
-                        continue;
-                    };
-                    let said = verdict(&page, 0);
-                    let (x, worked) = (tried[id].parse::<f64>().unwrap(), number(&result.right, "value"));
-                    let squares = tried.get("way").is_some_and(|w| w == "squares");
-                    if said.id.ends_with("-yes") && !squares {
-                        assert!(
-                            (x - worked).abs() < 0.0101,
-                            "{} {}: {} beside {worked}",
-                            pond.name,
-                            asked.id,
-                            words.say(said)
-                        );
-                    }
-                    if said.id == "ask-yes-close" && !squares {
-                        assert!(
-                            (number(said, "value") - worked).abs() < 1e-9,
-                            "{} {}: {} beside {worked}",
-                            pond.name,
-                            asked.id,
-                            words.say(said)
-                        );
-                    }
-                    seen.insert(said.id.clone());
-                }
-            }
-        }
-    }
-    assert!(
-        seen.contains("ask-yes-close") && seen.contains("ask-4-yes") && seen.contains("ask-102-yes"),
-        "{seen:?}"
-    );
 }
 
 #[test]
@@ -467,7 +245,7 @@ fn no_two_messages_say_the_same() {
             let (id, words) = line.split_once(" = ").unwrap();
             for sentence in words.split(". ").filter(|s| s.split(' ').count() >= 6 && !s.contains('$')) {
                 if let Some(other) = seen.insert(sentence.trim_end_matches('.'), id) {
-                    let kin = |id: &str| id.splitn(3, '-').nth(1).unwrap().to_owned();
+                    let kin = |id: &str| id.split('-').nth(1).unwrap().to_owned();
                     assert_eq!(kin(other), kin(id), "{id} and {other}: {sentence}");
                 }
             }

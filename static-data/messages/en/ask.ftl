@@ -406,7 +406,7 @@ ask-102-hint-2 = Multiply what one reading is typically off by 2.8.
 ask-102-worked = for another probe
 ask-102-gloss = what you may believe
 ask-102-sum = { $limit } × { $s } =
-ask-102-why = Why 2.8? It is 1.96 × √2: 1.96 keeps 95 of 100 inside, and √2 is there because two readings are off at once.
+ask-102-why = Why 2.8? It is 1.96 times the root of 2: 1.96 keeps 95 of 100 inside, and the root is there because two readings are off at once.
 ask-102-own-words = In your own words: why is a smaller difference not to be believed?
 
 ## Even water: is any step bigger

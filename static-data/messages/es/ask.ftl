@@ -406,7 +406,7 @@ ask-102-hint-2 = Multiplica por 2,8 lo que se desvía normalmente una lectura.
 ask-102-worked = con otra sonda
 ask-102-gloss = lo que puedes creer
 ask-102-sum = { $limit } × { $s } =
-ask-102-why = ¿Por qué 2,8? Es 1,96 × √2: con 1,96 quedan dentro 95 de cada 100, y √2 está porque se desvían dos lecturas a la vez.
+ask-102-why = ¿Por qué 2,8? Es 1,96 por la raíz de 2: con 1,96 quedan dentro 95 de cada 100, y la raíz está porque se desvían dos lecturas a la vez.
 ask-102-own-words = Con tus palabras: ¿por qué no se cree una diferencia más pequeña?
 
 ## Agua uniforme: si algún tramo es mayor

@@ -2,6 +2,7 @@
 #![allow(dead_code, reason = "each test file uses its own part")]
 
 pub mod answers;
+pub mod pages;
 pub mod words;
 
 use layercast_core::{Analysis, Cast, Leg, Method, Reading, Switch, analyse};
