@@ -129,6 +129,12 @@ test("a large table is read, a window of it stands in the page, and no key of wh
   await page.until(rests);
   const made = await page.run(() => document.querySelectorAll("#log-rows tr").length);
   assert.ok(made < 200, `${made} rows in the page`);
+  // The others are a choice away: ten parts of 2,000.
+  const first_depth = () => document.querySelector('#log-rows [data-col="depth"]').value;
+  assert.equal(await page.run(first_depth), "0.0");
+  await page.inner.select("#log-part", "18000");
+  await page.until(() => document.querySelector('#log-rows [data-col="depth"]').value === "90.0");
+  await page.until(rests);
   await page.inner.focus("#log-water");
   await page.type("Quillet Pond");
   await page.inner.focus("#log-group");

@@ -1,5 +1,5 @@
-// Pictures of the page in its states. `node shots.js FOLDER [all]`: those of the README, or every state in four themes and
-// at three sizes, to look at.
+// Pictures of the page in its states. `node shots.js FOLDER [all [NAME]]`: those of the README, or every state (or those
+// whose name holds NAME) in four themes and at three sizes, to look at.
 
 import { mkdirSync } from "node:fs";
 import path from "node:path";
@@ -25,12 +25,21 @@ const ALL = Object.keys(STATES).flatMap((state) => [
 ]);
 
 const folder = process.argv[2];
-const wanted = process.argv[3] === "all" ? ALL : README;
+const only = process.argv[4];
+const wanted = (process.argv[3] === "all" ? ALL : README).filter((one) => only === undefined || one.file.includes(only));
 mkdirSync(folder, { recursive: true });
-for (const { state, theme, lang, file, ...size } of wanted) {
-  const browser = await start({ ...size, language: lang === "es" ? "es-ES" : "en-US" });
+for (const lang of new Set(wanted.map((one) => one.lang))) {
+  const browser = await start({ language: lang === "es" ? "es-ES" : "en-US" });
+  for (const one of wanted.filter((shot) => shot.lang === lang)) await take(browser, one);
+  await browser.close();
+}
+
+/** One picture, in a store of its own. */
+async function take(browser, { state, theme, file, width, height, scale = 1, touch = false }) {
+  const page = await browser.apart({ width, height, deviceScaleFactor: scale, hasTouch: touch });
+  page.hurry = true;
   try {
-    const page = await browser.open();
+    await page.go();
     if (theme !== "day") await steps.choose_in_view(page, "theme", theme);
     await STATES[state](page);
     // The cover has slid off, the clock stands still.
@@ -42,6 +51,6 @@ for (const { state, theme, lang, file, ...size } of wanted) {
     console.error(`${file}: ${error.message}`);
     process.exitCode = 1;
   } finally {
-    await browser.close();
+    await page.close();
   }
 }

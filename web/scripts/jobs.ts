@@ -5,7 +5,7 @@ import type * as wasm from "../generated/core";
 import type { Action, Look, Opened, PictureWords, Screen } from "../generated/core";
 
 /** The calculation, in the page or in the worker. */
-type Core = Pick<typeof wasm, "open_bytes" | "act" | "look" | "words" | "__wbg_reset_state">;
+type Core = Pick<typeof wasm, "open_bytes" | "act" | "look_from" | "words" | "__wbg_reset_state">;
 
 /** A notebook after some actions, how it looks, and the words of the picture on its screen. */
 export interface Changed {
@@ -15,10 +15,13 @@ export interface Changed {
   words: PictureWords;
 }
 
-/** What can be asked. `replay`: an action that fails is left out, the others still count. */
+/**
+ * What can be asked. `replay`: an action that fails is left out, the others still count. `first_row`: where Log's table
+ * begins, in a very long cast.
+ */
 export type Job =
   | { do: "open"; bytes: Uint8Array }
-  | { do: "change"; notebook: string; actions: readonly Action[]; replay: boolean }
+  | { do: "change"; notebook: string; actions: readonly Action[]; replay: boolean; first_row: number }
   | { do: "words"; notebook: string; screen: Screen };
 
 /** What each job gives. */
@@ -57,7 +60,7 @@ export function do_job(core: Core, job: Job, calculating: () => void): Done[Job[
         }
       }
       calculating();
-      const look = core.look(notebook);
+      const look = core.look_from(notebook, job.first_row);
       const { screen } = look.place;
       return { notebook, look, screen, words: core.words(notebook, screen) };
     }

@@ -28,6 +28,7 @@ async function start(): Promise<void> {
     rule: null,
     menu: null,
     panel: "main",
+    first_row: 0,
     pasting: false,
     file: null,
     stopped: null,

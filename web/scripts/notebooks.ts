@@ -229,6 +229,7 @@ function plain_ui(): Ui {
     rule: null,
     menu: null,
     panel: "main",
+    first_row: 0,
     pasting: false,
     file: null,
     notice: null,

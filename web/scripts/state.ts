@@ -31,6 +31,8 @@ export interface Ui {
   menu: "notebooks" | "view" | "help" | null;
   /** Which panel Profile shows ("other": the panel that asks what to do about another tab). */
   panel: "main" | "table" | "rules" | "early" | "other";
+  /** The row Log's table begins with, in a very long cast. */
+  first_row: number;
   /** Log shows the field a table is pasted into. */
   pasting: boolean;
   /** Log shows why a file was not opened. */
@@ -90,9 +92,8 @@ export function dispatch(action: Action, after: (went_in: boolean) => void = () 
   }
   if (working || is_long(before.notebook, [action])) {
     const noted = before.writable ? note_action(before.id, action) : null;
-    waiting.push({ action, noted, after });
     hold_field(true);
-    void work();
+    working_on([{ action, noted, after }]);
     return;
   }
   const made = calculated(before.notebook, action);
@@ -138,18 +139,34 @@ export function idle(): Promise<void> {
   return working ? new Promise((done) => idle_listeners.push(done)) : Promise.resolve();
 }
 
+/** Lists a very long cast from another row on. */
+export async function list_from(first_row: number): Promise<void> {
+  set_ui({ first_row });
+  working_on([]);
+  await idle();
+}
+
 /** Something is being worked in that the journal has not: closing the page now would lose it. */
 export function unsafe(): boolean {
   return working && waiting.concat(in_hand).some((one) => one.noted?.safe === false);
 }
 
 let in_hand: Waiting[] = [];
+/** Nothing was done, but the notebook is to be looked at anew. */
+let look_again = false;
+
+function working_on(more: readonly Waiting[]): void {
+  waiting.push(...more);
+  look_again ||= more.length === 0;
+  void work();
+}
 
 async function work(): Promise<void> {
   if (working) return;
   working = true;
   try {
-    while (waiting.length > 0) {
+    while (waiting.length > 0 || look_again) {
+      look_again = false;
       in_hand = waiting;
       waiting = [];
       await work_in(in_hand);
@@ -167,11 +184,18 @@ async function work(): Promise<void> {
 async function work_in(batch: readonly Waiting[]): Promise<void> {
   const before = state();
   const actions = batch.map((one) => one.action);
-  const first = actions.some(brings_table) ? "table" : "change";
+  const pasted = actions.some(brings_table);
+  const first = pasted ? "table" : actions.length > 0 ? "change" : "opening";
+  if (pasted) set_ui({ first_row: 0 });
   const busy = begin_busy([first, "calculating"], halt);
   let went_in = false;
   try {
-    const made = await beside({ do: "change", notebook: before.notebook, actions, replay: false }, busy, first);
+    const { first_row } = state().ui;
+    const made = await beside(
+      { do: "change", notebook: before.notebook, actions, replay: false, first_row },
+      busy,
+      first,
+    );
     core.know_words(made);
     take_in(made);
     const noted = batch[batch.length - 1]?.noted;

@@ -19,4 +19,4 @@ pub mod view;
 pub use act::act;
 pub use prepared::{Prepared, prepare};
 pub use scene::{scene, shown};
-pub use screens::{look, look_with};
+pub use screens::{look, look_from, look_with};

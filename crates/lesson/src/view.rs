@@ -149,6 +149,10 @@ pub struct LogView {
     pub bed_text: String,
     /// How many rows are not listed, in a very long cast.
     pub more_rows: Option<Said>,
+    /// The row listed first, counted from 0.
+    pub first_row: usize,
+    /// How many rows there are, listed or not.
+    pub row_count: usize,
     /// How many doubts are not listed yet.
     pub more_doubts: Option<Said>,
     /// How many decisions are not listed.

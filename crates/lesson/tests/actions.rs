@@ -7,7 +7,7 @@ mod support;
 
 use layercast_exchange::document::{LegChoice, LegDoc, Role, SwitchDoc, Unit};
 use layercast_lesson::action::{Action, MarkKey};
-use layercast_lesson::document::{MarkName, Notebook, Place, Screen, UndoWhat};
+use layercast_lesson::document::{Lesson, MarkName, Notebook, Place, Screen, UndoWhat};
 use layercast_lesson::view::Sign;
 use layercast_lesson::{act, look};
 use support::{checked, doing, empty, notebook, pasted};
@@ -428,5 +428,23 @@ fn whatever_is_typed_can_be_saved_and_opened() {
         let typed = doing(&empty(), &[cell(0.0, LegDoc::Down, text), cell(1e308, LegDoc::Up, text)]);
         let bed = act(&typed, &Action::SetBed { text: text.into() });
         assert_eq!(Notebook::from_json(&bed.to_json()), Ok(bed), "{text}");
+    }
+}
+
+#[test]
+fn a_very_long_cast_is_listed_in_parts() {
+    let lines: String = (0..5000)
+        .map(|i| format!("{:.3},{:.2}\n", f64::from(i) / 100.0, 20.0 - f64::from(i) / 500.0))
+        .collect();
+    let long = act(
+        &Notebook::new("4T7K", Lesson::first()),
+        &Action::Paste { text: format!("Depth (m),Temp (°C)\n{lines}") },
+    );
+    let all = look(&long).log;
+    assert_eq!((all.first_row, all.rows.len(), all.row_count), (0, 2000, 5000));
+    for (asked, first) in [(2000, 2000), (4000, 3000), (usize::MAX, 3000)] {
+        let part = layercast_lesson::look_from(&long, asked).log;
+        assert_eq!((part.first_row, part.rows.len(), part.row_count), (first, 2000, 5000));
+        assert!((part.rows[0].depth.value - first as f64 / 100.0).abs() < 1e-9);
     }
 }

@@ -72,6 +72,15 @@ pub fn look(notebook: &str) -> Result<Ts<Look>, JsError> {
     view(&layercast_lesson::look(&read(notebook)?))
 }
 
+/// The same, with the log's table from another row on: a very long cast is listed in parts.
+///
+/// # Errors
+/// When the text is no notebook.
+#[wasm_bindgen]
+pub fn look_from(notebook: &str, first_row: usize) -> Result<Ts<Look>, JsError> {
+    view(&layercast_lesson::look_from(&read(notebook)?, first_row))
+}
+
 /// The CSV text of an example cast: "layered-summer", "mixed-autumn" or "under-ice".
 ///
 /// # Errors

@@ -10,7 +10,7 @@ import { focus_is_lost } from "../focus";
 import { open_example, open_made } from "../notebooks";
 import { mount_picture, type Picture } from "../picture";
 import { say, say_into, speak, t, t_into } from "../say";
-import { dispatch, on_show, type State, set_ui, state } from "../state";
+import { dispatch, list_from, on_show, type State, set_ui, state } from "../state";
 import { is_stacked } from "../view_menu";
 import { show_ways } from "../ways";
 import {
@@ -60,6 +60,10 @@ export function mount_log(): void {
       keep_focus();
       if (!state().look.empty) speak(say(state().look.log.title));
     });
+  });
+  by_id<HTMLSelectElement>("log-part").addEventListener("change", (event) => {
+    const { value } = event.target as HTMLSelectElement;
+    void list_from(Number(value)).then(() => speak(say_part(state().look.log)));
   });
   field("log-water", (text) => ({ do: "set_water", text }));
   field("log-group-first", (text) => ({ do: "set_group", text }));
@@ -230,6 +234,7 @@ function show_main(s: Readonly<State>, log: LogView): void {
   });
   show_line("log-more-settled", log.more_settled);
   show_line("log-more-rows", log.more_rows);
+  show_parts(s.look.log);
   list(by_id("log-notices"), template("template-line"), log.notices, (el, said) => say_into(el, said));
 
   set_value(by_id<HTMLInputElement>("log-water"), s.look.water);
@@ -242,6 +247,25 @@ function show_main(s: Readonly<State>, log: LogView): void {
   if (log.undo) set_text(by_id("log-undo"), say(log.undo.label));
   toggle(by_id("log-add"), log.more_rows === null);
   set_text(by_id("log-foot"), t(log.doubts.length > 0 ? "page-log-foot-doubts" : "page-log-foot"));
+}
+
+/** "2001 to 4000": the rows in the table, of a very long cast. */
+function say_part({ first_row, rows }: LogView, from = first_row, to = from + rows.length): string {
+  return t("page-log-part-rows", { from: from + 1, to });
+}
+
+/** All rows of a very long cast can be listed, a part at a time. */
+function show_parts(log: LogView): void {
+  toggle(by_id("log-parts"), log.more_rows !== null);
+  const size = Math.max(1, log.rows.length);
+  const starts = log.more_rows ? Array.from({ length: Math.ceil(log.row_count / size) }, (_, part) => part * size) : [];
+  const select = by_id<HTMLSelectElement>("log-part");
+  list(select, template("template-option"), starts, (el, from) => {
+    (el as HTMLOptionElement).value = String(from);
+    set_text(el, say_part(log, from, Math.min(from + size, log.row_count)));
+  });
+  // The last part is filled up from the one before it.
+  set_value(select, String(Math.ceil(log.first_row / size) * size));
 }
 
 function show_line(id: string, said: Said | null): void {

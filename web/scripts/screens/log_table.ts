@@ -24,6 +24,8 @@ let typing_end: () => void = () => {};
 /** The first row in the page, and how many rows there are. */
 let from = 0;
 let rows: readonly LogRow[] = [];
+/** The first of the rows that are listed, in a very long cast. */
+let listed_from = 0;
 /** The row in hand: only its cells are stops of the Tab key, so that the way past the table is short. */
 let in_hand = 0;
 
@@ -181,6 +183,11 @@ export function focus_entry(entry: number, depth: boolean): void {
 export function show_log_table(s: Readonly<State>): void {
   const { log } = s.look;
   rows = log.rows;
+  if (log.first_row !== listed_from) {
+    listed_from = log.first_row;
+    from = 0;
+    by_id("log-cells").scrollTop = 0;
+  }
   by_id("log-cells").classList.toggle("one", log.one_column);
   set_text(by_id("log-head-down"), t(log.one_column ? "page-log-head-one" : "page-log-head-down"));
   for (const el of by_id("log-table").querySelectorAll<HTMLElement>("[data-two]")) toggle(el, !log.one_column);
@@ -193,7 +200,7 @@ function show_window(wanted: number): void {
   const shown = rows.slice(from, from + WINDOW_ROWS);
   list(by_id("log-rows"), template("template-row"), shown, (el, row) => show_row(el, row, s));
   set_stops();
-  set_attr(by_id("log-table"), "aria-rowcount", rows.length > WINDOW_ROWS ? String(rows.length + 1) : null);
+  set_attr(by_id("log-table"), "aria-rowcount", rows.length > WINDOW_ROWS ? String(s.look.log.row_count + 1) : null);
   lay();
 }
 
@@ -277,7 +284,7 @@ function lay(): void {
     const here = centres[index] ?? 0;
     const gaps = [here - (centres[index - 1] ?? -Infinity), (centres[index + 1] ?? Infinity) - here];
     // As high as the nearer neighbour leaves room for, the depth in its middle; the last one ends with the sheet.
-    const half = Math.min(...gaps, 1.6 * row_px) / 2;
+    const half = Math.min(...gaps, 1.3 * row_px) / 2;
     const top = Math.round(here - half - 0.75);
     const bottom = Math.min(Math.round(here + half - 0.75) + 1, height);
     tr.style.setProperty("top", `${top}px`);

@@ -44,6 +44,8 @@ pub fn view(sight: &Sight) -> LogView {
         can_reopen: sight.notebook.cast.source.as_ref().is_some_and(|source| !source.text.is_empty()),
         undo: undo(sight),
         one_column: table.one_column,
+        first_row: table.first,
+        row_count: table.rows.len().saturating_add(table.more),
         rows: table.rows,
         doubts: blocks.into_iter().map(|block| block.view).collect(),
         settled: decided,

@@ -30,11 +30,21 @@ pub fn look(notebook: &Notebook) -> Look {
     look_with(notebook, &prepare(notebook))
 }
 
+/// [`look`] at a very long cast: the log lists its rows from `first_row` on, counted from 0.
+pub fn look_from(notebook: &Notebook, first_row: usize) -> Look {
+    look_at(notebook, &prepare(notebook), first_row)
+}
+
 /// [`look`] with the analysis at hand.
 pub fn look_with(notebook: &Notebook, prepared: &Prepared) -> Look {
+    look_at(notebook, prepared, 0)
+}
+
+fn look_at(notebook: &Notebook, prepared: &Prepared, first_row: usize) -> Look {
     let context = prepared.context(notebook);
     let paper = bank::paper(&context);
-    let sight = Sight { notebook, prepared, context, paper: &paper, shown: shown(&context, &paper) };
+    let sight =
+        Sight { notebook, prepared, context, paper: &paper, shown: shown(&context, &paper), first_row };
     Look {
         code: notebook.code.clone(),
         water: notebook.cast.water.clone(),
@@ -57,6 +67,8 @@ struct Sight<'a> {
     context: bank::Context<'a>,
     paper: &'a bank::Paper,
     shown: Shown,
+    /// The first row the log lists.
+    first_row: usize,
 }
 
 /// The code, without signs that file systems refuse.

@@ -33,7 +33,9 @@ struct AtDepth {
 pub struct Rows {
     /// The rows, at most [`MOST_ROWS`].
     pub rows: Vec<LogRow>,
-    /// How many more there are.
+    /// The first of them, counted from 0 over all rows.
+    pub first: usize,
+    /// How many there are before and behind them.
     pub more: usize,
     /// One temperature column.
     pub one_column: bool,
@@ -54,9 +56,12 @@ pub fn table(sight: &Sight, doubt_of: &BTreeMap<usize, usize>) -> Rows {
     let decimals = reading_decimals(cast.digit_c);
     let mut rows = Vec::new();
     let mut more = 0;
+    let all: usize = at_depths.values().map(|at| at.down.len().max(at.up.len()).max(1)).sum();
+    // Where a row too far is asked for, the last ones are listed.
+    let first = sight.first_row.min(all.saturating_sub(MOST_ROWS));
     for at in at_depths.values() {
         for i in 0..at.down.len().max(at.up.len()).max(1) {
-            if rows.len() >= MOST_ROWS {
+            if more < first || rows.len() >= MOST_ROWS {
                 more += 1;
                 continue;
             }
@@ -78,7 +83,7 @@ pub fn table(sight: &Sight, doubt_of: &BTreeMap<usize, usize>) -> Rows {
             });
         }
     }
-    Rows { rows, more, one_column }
+    Rows { rows, first, more, one_column }
 }
 
 /// Readings by depth, and the marks of a typed table.
