@@ -4,7 +4,7 @@ mod shown;
 mod words;
 
 use crate::notebook::read;
-use crate::view::view;
+use crate::view::{large_view, view};
 use layercast_chart::{Layout, Mark, Picture, Placement, Size, Surface, Theme};
 use layercast_lesson::document::{Notebook, Screen};
 use layercast_lesson::scene::Scene;
@@ -169,7 +169,7 @@ pub fn words(notebook: &str, screen: Ts<Screen>) -> Result<Ts<PictureWords>, JsE
     let scene = scene(&notebook, &prepared, screen);
     let look = look_with(&notebook, &prepared);
     let explained = shown::explained(&prepared.analysis, &scene);
-    view(&words::words(&prepared.analysis, &scene, &look, screen, explained))
+    large_view(&words::words(&prepared.analysis, &scene, &look, screen, explained))
 }
 
 /// Draws a picture on a canvas of the page (sets the size of its backing) and says where things stand.

@@ -8,6 +8,7 @@ use crate::questions::kind::{
 use crate::questions::say::{in_c, line, minus, stretch};
 use crate::questions::text::{Fields, field};
 use crate::questions::water::{SLACK, Water};
+use layercast_core::order::sort_by;
 use layercast_core::{Level, Message};
 
 const EVERY: &str = "every_difference_is_a_step";
@@ -51,7 +52,7 @@ fn right(water: &Water) -> Vec<&'static str> {
         }
     }
     // On the line, the answer that claims less comes first.
-    lines.sort_by_key(|line| *line != NONE);
+    sort_by(&mut lines, |a, b| (*a != NONE).cmp(&(*b != NONE)));
     lines
 }
 
