@@ -39,7 +39,7 @@ fn act_with(mut next: Notebook, action: &Action, ready: &mut Ready) -> Notebook 
         Action::SetWater { text } => next.cast.water = kept(text, MOST_CELL_CHARS),
         Action::SetGroup { text } => {
             next.cast.group = kept(text, MOST_CELL_CHARS);
-            next.code = code::of_group(&notebook.code, &next.cast.group);
+            next.code = code::of_group(&next.code, &next.cast.group);
         }
         Action::SetBed { text } => {
             next.bed_text = kept(text, MOST_CELL_CHARS);
