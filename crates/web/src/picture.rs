@@ -1,5 +1,6 @@
 //! Pictures: what the scene of a screen and the analysis make of a notebook, drawn by the chart.
 
+mod canvas;
 mod shown;
 mod words;
 
@@ -9,7 +10,6 @@ use layercast_chart::{Layout, Mark, Picture, Placement, Size, Surface, Theme};
 use layercast_lesson::document::{Notebook, Screen};
 use layercast_lesson::scene::Scene;
 use layercast_lesson::{Prepared, look_with, prepare, scene};
-use plotters_canvas::CanvasBackend;
 use serde::{Deserialize, Serialize};
 use tsify::{Ts, Tsify};
 use wasm_bindgen::prelude::*;
@@ -189,7 +189,7 @@ pub fn draw(
     let backing = |css_px: f64| (css_px * size.scale).round().clamp(1.0, 16_384.0) as u32;
     canvas.set_width(backing(size.width_px));
     canvas.set_height(backing(size.height_px));
-    let backend = CanvasBackend::with_canvas_object(canvas)
+    let backend = canvas::Canvas::new(canvas)
         .ok_or_else(|| JsError::new("this browser gives no canvas to draw on"))?;
     let words = request.words.to_words();
     let placement =
