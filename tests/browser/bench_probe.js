@@ -17,13 +17,15 @@ export function probe() {
       bench.calls = [];
       return taken;
     },
+    /** From an action to what is shown of it, in the calls since the last `take`, ms. */
+    analysis: () => bench.calls.reduce((sum, [name, ms]) => sum + (["act", "look", "step"].includes(name) ? ms : 0), 0),
   };
   globalThis.bench = bench;
 
   /** The exports of the module, each with a clock around it. */
   const timed = (exports) => {
     const wrapped = { ...exports };
-    for (const name of ["act", "look", "words", "draw"]) {
+    for (const name of ["act", "look", "step", "words", "draw"]) {
       wrapped[name] = (...args) => {
         const from = clock();
         try {
@@ -93,8 +95,10 @@ export function probe() {
         later(() => {
           bench.take();
           bench.paste(table);
-          const ms = Object.fromEntries(bench.calls);
-          bench.on_redraw = ({ at }) => resolve({ ms: at, analysis: ms.act + ms.look, began: ms.act + ms.look > 0 });
+          bench.on_redraw = ({ at }) => {
+            const analysis = bench.analysis();
+            if (analysis > 0) resolve({ ms: at, analysis });
+          };
         }, 0);
       };
     });

@@ -15,8 +15,11 @@ if (lacks) {
   const has = characters_of(await convert(font, "sfnt"));
   process.stdout.write([...characters].filter((c) => !has.has(c.codePointAt(0))).join(""));
 } else {
-  const wght = { min: Number(args[1]), max: Number(args[2]) };
-  process.stdout.write(await subsetFont(font, characters, { targetFormat: "woff2", variationAxes: { wght } }));
+  const [min, max] = [Number(args[1]), Number(args[2])];
+  const variationAxes = { wght: min === max ? min : { min, max } };
+  // Signs that only a feature of the font would put in place of others (small capitals, old-style figures) are left out.
+  const options = { targetFormat: "woff2", variationAxes, noLayoutClosure: true };
+  process.stdout.write(await subsetFont(font, characters, options));
 }
 
 /** Code points of an OpenType font, read from the formats 4 and 12 of its `cmap` table. */

@@ -1,7 +1,7 @@
 // Every call into the calculation goes through here. It keeps nothing between calls, so a stop loses nothing: the page says
 // so, makes a fresh instance and goes on with the notebook it still has.
 
-import type { Action, Look, Opened, PictureRequest, PictureWords, PlacementView, Screen } from "../generated/core";
+import type { Action, Look, Opened, PictureRequest, PictureWords, PlacementView, Screen, Stepped } from "../generated/core";
 import start, * as wasm from "../generated/core";
 import { wasm_module } from "./inlined";
 import { type Done, do_job, type Job } from "./jobs";
@@ -58,6 +58,11 @@ export function open_bytes(bytes: Uint8Array): Opened {
 /** The notebook after one thing a person did. */
 export function act(notebook: string, action: Action): string {
   return guarded(`act ${action.do}`, () => wasm.act(notebook, action));
+}
+
+/** The notebook after one thing a person did, and everything the page shows of it. */
+export function step(notebook: string, action: Action): Stepped {
+  return guarded(`step ${action.do}`, () => wasm.step(notebook, action));
 }
 
 /** Everything the page shows of a notebook. */

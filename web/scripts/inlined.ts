@@ -27,9 +27,9 @@ export function worker_script(): Promise<string> {
   return unpacked("worker").text();
 }
 
-/** A data block is base64 of gzip. */
+/** A data block is gzip, written as signs. */
 function unpacked(id: string): Response {
-  const packed = bytes_of(block(id).trim());
+  const packed = bytes_of_signs(block(id));
   return new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip")));
 }
 
@@ -60,8 +60,23 @@ function block(id: string): string {
   return document.getElementById(id)?.textContent ?? "";
 }
 
-function bytes_of(base64: string): Uint8Array<ArrayBuffer> {
-  const quick = Uint8Array as unknown as { fromBase64?: (text: string) => Uint8Array<ArrayBuffer> };
-  if (quick.fromBase64) return quick.fromBase64(base64);
-  return Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
+/** What `crates/xtask/src/page/html.rs` writes: the number of bytes, a space, then each 13 bits as two of 91 signs. */
+export function bytes_of_signs(text: string): Uint8Array<ArrayBuffer> {
+  const values = new Uint8Array(128);
+  let value = 0;
+  for (let sign = 0x21; sign < 0x7f; sign += 1) if (!"<>&".includes(String.fromCharCode(sign))) values[sign] = value++;
+  const digit = (at: number): number => values[text.charCodeAt(at) & 127] ?? 0;
+  const start = text.indexOf(" ") + 1;
+  const bytes = new Uint8Array(Number(text.slice(0, start)));
+  let held = 0;
+  let bits = 0;
+  let filled = 0;
+  for (let at = start; filled < bytes.length && at < text.length; at += 2) {
+    held |= (digit(at) * 91 + digit(at + 1)) << bits;
+    for (bits += 13; bits >= 8; bits -= 8) {
+      bytes[filled++] = held;
+      held >>>= 8;
+    }
+  }
+  return bytes;
 }

@@ -5,6 +5,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { gzipSync } from "node:zlib";
 import { load_messages } from "./inlined";
+import { signs_of } from "./inlined.test";
 import { count, decimal_sign, num, say, set_language, t } from "./say";
 
 const EN =
@@ -12,7 +13,7 @@ const EN =
 const ES = "found = a { $depth }\u00A0m\n";
 
 function page_in(languages: string[]): void {
-  const block = (id: string) => gzipSync(id === "messages-en" ? EN : ES).toString("base64");
+  const block = (id: string) => signs_of(gzipSync(id === "messages-en" ? EN : ES));
   const stubs = {
     document: { getElementById: (id: string) => ({ textContent: block(id) }) },
     navigator: { languages },

@@ -220,8 +220,7 @@ async function work_in(batch: readonly Waiting[]): Promise<void> {
 function calculated(before: string, action: Action): { notebook: string; look: Look } | null {
   for (let tries = 0; tries < 2; tries += 1) {
     try {
-      const notebook = core.act(before, action);
-      return { notebook, look: core.look(notebook) };
+      return core.step(before, action);
     } catch (error) {
       if (!(error instanceof core.Stopped)) throw error; // a stop is said by trouble.ts; the notebook stays as it was
     }

@@ -14,6 +14,7 @@ pub mod bibliography;
 pub mod cast;
 pub mod layers;
 pub mod message;
+pub mod order;
 mod slack;
 pub mod water;
 

@@ -1,5 +1,7 @@
 //! Everything a person can do to a notebook, and the one pure function that does it.
 
+mod read;
+
 use crate::document::{MarkName, Screen};
 use layercast_exchange::document::{LegChoice, LegDoc, Role, Unit};
 use serde::{Deserialize, Serialize};
@@ -9,7 +11,7 @@ use serde::{Deserialize, Serialize};
 /// `question` counts from 0; `entry` and `entries` are indices into the cast's entries; `column` counts from 0. The
 /// fields' names say the rest.
 #[allow(missing_docs, reason = "each variant's line names its fields")]
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
 #[serde(tag = "do", rename_all = "snake_case")]
 pub enum Action {

@@ -1,7 +1,7 @@
 //! Questions, verdicts, hints, credit, and what may be shown.
 //!
 //! A [`document::Notebook`] is all that is known of one group. [`act::act`] returns the notebook after one thing a person
-//! did; [`screens::look`] says what the page shows of it; [`scene::scene`] what its picture shows. All are pure and
+//! did ([`act::step`] with how it looks then); [`screens::look`] says what the page shows of it; [`scene::scene`] what its picture shows. All are pure and
 //! total: no clock, no randomness, no state between calls.
 
 pub mod act;
@@ -16,7 +16,7 @@ pub mod screens;
 mod tables;
 pub mod view;
 
-pub use act::act;
+pub use act::{act, step};
 pub use prepared::{Prepared, prepare};
 pub use scene::{scene, shown};
 pub use screens::{look, look_from, look_with};

@@ -3,6 +3,7 @@
 use crate::document::{MarkDoc, MarkDocs, MarkName};
 use crate::numbers::{mark_decimals, rounded};
 use layercast_core::Analysis;
+use layercast_core::order::sort_numbers;
 use layercast_exchange::document::typed_depth;
 
 /// All marks, top to bottom.
@@ -57,7 +58,7 @@ pub fn reach(analysis: &Analysis) -> Option<Reach> {
     let first = analysis.profile.first()?;
     let last = analysis.profile.last()?;
     let mut steps: Vec<f64> = analysis.steps.iter().map(|step| step.bottom_m - step.top_m).collect();
-    steps.sort_by(f64::total_cmp);
+    sort_numbers(&mut steps);
     let step_m = steps.get(steps.len() / 2).copied().filter(|step| *step > 0.0).unwrap_or(0.5);
     Some(Reach { first_m: first.depth_m, last_m: last.depth_m.max(0.0), step_m })
 }

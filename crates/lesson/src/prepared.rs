@@ -2,8 +2,12 @@
 
 use crate::document::{Notebook, Sheet};
 use crate::questions::Context;
+use crate::tables;
+use layercast_core::order::sort_by;
 use layercast_core::{Analysis, Cast, Leg, analyse};
-use layercast_exchange::document::{content_id, to_cast};
+use layercast_exchange::document::{Source, content_id, to_cast};
+use layercast_exchange::read::TableRead;
+use std::borrow::Cow;
 
 /// A notebook's cast, analysed.
 #[derive(Clone, Debug)]
@@ -16,6 +20,49 @@ pub struct Prepared {
     pub cast_id: String,
     /// Stands in where a notebook has no sheet.
     blank: Sheet,
+    /// A table that was read on the way here.
+    table: Option<Table>,
+}
+
+/// A table and what was read of it.
+#[derive(Clone, Debug)]
+pub(crate) struct Table {
+    /// The text and the choices it was read with.
+    pub source: Source,
+    /// What was read.
+    pub read: TableRead,
+}
+
+/// What one call has found out of the notebook so far, so that doing a thing and looking at it analyse once.
+#[derive(Debug, Default)]
+pub(crate) struct Ready {
+    prepared: Option<Prepared>,
+    table: Option<Table>,
+}
+
+impl Ready {
+    /// The notebook's cast, analysed now or before. The cast is the one of the last call, or [`Ready::cast_changed`] was
+    /// called in between.
+    pub fn of(&mut self, notebook: &Notebook) -> &Prepared {
+        self.prepared.get_or_insert_with(|| prepare(notebook))
+    }
+
+    /// The analysis so far is of another cast.
+    pub fn cast_changed(&mut self) {
+        self.prepared = None;
+    }
+
+    /// A table was read that may be asked for again.
+    pub fn keep(&mut self, source: Source, read: TableRead) {
+        self.table = Some(Table { source, read });
+    }
+
+    /// All of it, to look at the notebook with.
+    pub fn into_prepared(mut self, notebook: &Notebook) -> Prepared {
+        let mut prepared = self.prepared.take().unwrap_or_else(|| prepare(notebook));
+        prepared.table = self.table;
+        prepared
+    }
 }
 
 impl Prepared {
@@ -38,8 +85,16 @@ impl Prepared {
         let mut walk: Vec<(f64, Leg, usize)> = used
             .filter_map(|i| self.cast.readings.get(i).map(|reading| (reading.depth_m, reading.leg, i)))
             .collect();
-        walk.sort_by(|a, b| a.0.total_cmp(&b.0).then(a.1.cmp(&b.1)).then(a.2.cmp(&b.2)));
+        sort_by(&mut walk, |a, b| a.0.total_cmp(&b.0).then(a.1.cmp(&b.1)).then(a.2.cmp(&b.2)));
         walk.into_iter().map(|(_, _, i)| i).collect()
+    }
+
+    /// What a table says, read now or on the way here.
+    pub(crate) fn read(&self, source: &Source) -> Cow<'_, TableRead> {
+        match &self.table {
+            Some(table) if table.source == *source => Cow::Borrowed(&table.read),
+            _ => Cow::Owned(tables::read(source)),
+        }
     }
 }
 
@@ -47,5 +102,5 @@ impl Prepared {
 pub fn prepare(notebook: &Notebook) -> Prepared {
     let cast = to_cast(&notebook.cast);
     let analysis = analyse(&cast, &notebook.lesson.method.to_method());
-    Prepared { cast, analysis, cast_id: content_id(&notebook.cast), blank: Sheet::default() }
+    Prepared { cast, analysis, cast_id: content_id(&notebook.cast), blank: Sheet::default(), table: None }
 }

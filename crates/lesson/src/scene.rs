@@ -4,6 +4,7 @@ use crate::document::{MarkDocs, Notebook, Screen};
 use crate::prepared::Prepared;
 use crate::questions::{self, Context, Paper};
 use layercast_core::Step;
+use layercast_core::order::sort_by;
 
 /// What may be revealed, per quantity. Every picture, table, alt text, export and spoken line asks this.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -83,7 +84,7 @@ pub fn shown(context: &Context, paper: &Paper) -> Shown {
         }
     }
     if !shown.steps {
-        bars.sort_unstable();
+        sort_by(&mut bars, usize::cmp);
         bars.dedup();
         shown.some_steps = bars;
     }

@@ -5,7 +5,7 @@ mod notebook;
 mod picture;
 mod view;
 
-pub use notebook::{Opened, act, example, look, look_from, new_notebook, open_bytes};
+pub use notebook::{Opened, Stepped, act, example, look, look_from, new_notebook, open_bytes, step};
 pub use picture::{
     GripPlace, LayoutName, PictureRequest, PictureText, PictureWords, PlacementView, ThemeName, draw, svg,
     words,

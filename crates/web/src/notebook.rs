@@ -1,6 +1,6 @@
 //! Notebooks: made, opened, changed, looked at.
 
-use crate::view::view;
+use crate::view::{beside, large_view};
 use layercast_exchange::read::{self as tables, Outcome};
 use layercast_lesson::action::Action;
 use layercast_lesson::document::{Lesson, Notebook, Unopened};
@@ -38,6 +38,16 @@ pub enum Opened {
     },
 }
 
+/// A notebook after one thing a person did.
+#[derive(Clone, Debug, PartialEq, Serialize, Tsify)]
+#[tsify(missing_as_null)]
+pub struct Stepped {
+    /// The notebook.
+    pub notebook: String,
+    /// Everything the page shows of it.
+    pub look: Look,
+}
+
 /// A new, empty notebook with the class's own lesson.
 #[wasm_bindgen]
 pub fn new_notebook(code: &str) -> String {
@@ -50,7 +60,7 @@ pub fn new_notebook(code: &str) -> String {
 /// Never for what it is given; the crossing itself may fail.
 #[wasm_bindgen]
 pub fn open_bytes(bytes: &[u8]) -> Result<Ts<Opened>, JsError> {
-    view(&opened(bytes))
+    large_view(&opened(bytes))
 }
 
 /// Does one thing to a notebook and gives the new one.
@@ -63,13 +73,25 @@ pub fn act(notebook: &str, action: Ts<Action>) -> Result<String, JsError> {
     Ok(layercast_lesson::act(&read(notebook)?, &action).to_json())
 }
 
+/// Does one thing to a notebook: the new one and everything the page shows of it. The same as [`act`] and [`look`] one
+/// after the other, in a good half of their time.
+///
+/// # Errors
+/// When the text is no notebook or the action is none of ours.
+#[wasm_bindgen]
+pub fn step(notebook: &str, action: Ts<Action>) -> Result<Ts<Stepped>, JsError> {
+    let action: Action = action.to_rust()?;
+    let (next, look) = layercast_lesson::step(read(notebook)?, &action);
+    beside(&next.to_json(), "look", &look)
+}
+
 /// Everything the page shows of a notebook.
 ///
 /// # Errors
 /// When the text is no notebook.
 #[wasm_bindgen]
 pub fn look(notebook: &str) -> Result<Ts<Look>, JsError> {
-    view(&layercast_lesson::look(&read(notebook)?))
+    large_view(&layercast_lesson::look(&read(notebook)?))
 }
 
 /// The same, with the log's table from another row on: a very long cast is listed in parts.
@@ -78,7 +100,7 @@ pub fn look(notebook: &str) -> Result<Ts<Look>, JsError> {
 /// When the text is no notebook.
 #[wasm_bindgen]
 pub fn look_from(notebook: &str, first_row: usize) -> Result<Ts<Look>, JsError> {
-    view(&layercast_lesson::look_from(&read(notebook)?, first_row))
+    large_view(&layercast_lesson::look_from(&read(notebook)?, first_row))
 }
 
 /// The CSV text of an example cast: "layered-summer", "mixed-autumn" or "under-ice".

@@ -1,15 +1,15 @@
 //! Pictures: what the scene of a screen and the analysis make of a notebook, drawn by the chart.
 
+mod canvas;
 mod shown;
 mod words;
 
 use crate::notebook::read;
-use crate::view::view;
+use crate::view::{large_view, view};
 use layercast_chart::{Layout, Mark, Picture, Placement, Size, Surface, Theme};
 use layercast_lesson::document::{Notebook, Screen};
 use layercast_lesson::scene::Scene;
 use layercast_lesson::{Prepared, look_with, prepare, scene};
-use plotters_canvas::CanvasBackend;
 use serde::{Deserialize, Serialize};
 use tsify::{Ts, Tsify};
 use wasm_bindgen::prelude::*;
@@ -169,7 +169,7 @@ pub fn words(notebook: &str, screen: Ts<Screen>) -> Result<Ts<PictureWords>, JsE
     let scene = scene(&notebook, &prepared, screen);
     let look = look_with(&notebook, &prepared);
     let explained = shown::explained(&prepared.analysis, &scene);
-    view(&words::words(&prepared.analysis, &scene, &look, screen, explained))
+    large_view(&words::words(&prepared.analysis, &scene, &look, screen, explained))
 }
 
 /// Draws a picture on a canvas of the page (sets the size of its backing) and says where things stand.
@@ -189,8 +189,8 @@ pub fn draw(
     let backing = |css_px: f64| (css_px * size.scale).round().clamp(1.0, 16_384.0) as u32;
     canvas.set_width(backing(size.width_px));
     canvas.set_height(backing(size.height_px));
-    let backend = CanvasBackend::with_canvas_object(canvas)
-        .ok_or_else(|| JsError::new("this browser gives no canvas to draw on"))?;
+    let backend =
+        canvas::Canvas::new(canvas).ok_or_else(|| JsError::new("this browser gives no canvas to draw on"))?;
     let words = request.words.to_words();
     let placement =
         layercast_chart::draw(backend, &picture, request.theme.into(), size, &words, Surface::Canvas)?;

@@ -7,6 +7,7 @@ use crate::numbers::number;
 use crate::pen::{Anchor, Area, Pen, faint};
 use crate::picture::{Bar, BarLook, Picture, Strip, Words};
 use crate::widths::width;
+use layercast_core::order::sort_by;
 
 /// Intervals thinner than this (u) carry a number only where it matters.
 const THIN_U: f64 = 12.0;
@@ -51,7 +52,7 @@ fn one_per_metre_words(pen: &mut Pen, frame: &Frame, (left, right): Across, word
 fn covered(pen: &mut Pen, frame: &Frame, strip: Across, open: &[Bar], words: &Words) {
     let u = frame.u;
     let mut open: Vec<Bar> = open.iter().copied().filter(|bar| drawable(bar, frame)).collect();
-    open.sort_by(|a, b| a.top_m.total_cmp(&b.top_m));
+    sort_by(&mut open, |a, b| a.top_m.total_cmp(&b.top_m));
     let (top, bottom) = (frame.surface_y + u, frame.floor_y - u);
     let mut from = top;
     let mut largest = (top, top);

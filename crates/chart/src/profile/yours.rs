@@ -5,6 +5,7 @@ use crate::numbers::mark;
 use crate::pen::{Anchor, Pen, faint};
 use crate::picture::{Mark, Marks, Picture, Words};
 use crate::widths::width;
+use layercast_core::order::sort_by;
 
 const GRIP_U: f64 = 26.0;
 const APART_U: f64 = 28.0;
@@ -160,7 +161,7 @@ pub(super) fn grips(frame: &Frame, picture: &Picture) -> Grips {
 /// Moves grips that are closer than 28 u apart, each pair by the same amount; none leaves the foot of the column.
 fn part(places: &mut [(usize, f64)], frame: &Frame) {
     let need = APART_U * frame.u;
-    places.sort_by(|a, b| a.1.total_cmp(&b.1));
+    sort_by(places, |a, b| a.1.total_cmp(&b.1));
     for _ in 0..60 {
         for place in 1..places.len() {
             let (upper, lower) = places.split_at_mut(place);

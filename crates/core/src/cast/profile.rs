@@ -4,6 +4,7 @@ use super::pairs::pairs;
 use super::station::{SAME_DEPTH_M, depth_of, temp_of};
 use super::{Cast, Leg};
 use crate::analysis::{Checked, Level, Pairs};
+use crate::order::sort_by;
 use crate::water::density::density_kg_m3;
 
 impl Level {
@@ -27,7 +28,7 @@ pub fn profile(cast: &Cast, checked: &[Checked]) -> (Vec<Level>, Pairs) {
         .filter_map(|(r, _)| Some((depth_of(r)?, temp_of(r)?, r.leg)))
         .collect();
     // By value too, so that the order in which readings were written cannot move the last bit of a mean.
-    used.sort_by(|a, b| a.0.total_cmp(&b.0).then(a.2.cmp(&b.2)).then(a.1.total_cmp(&b.1)));
+    sort_by(&mut used, |a, b| a.0.total_cmp(&b.0).then(a.2.cmp(&b.2)).then(a.1.total_cmp(&b.1)));
     let same = |a: &(f64, f64, Leg), b: &(f64, f64, Leg)| b.0 - a.0 < SAME_DEPTH_M;
     let mut levels: Vec<Level> = used.chunk_by(same).filter_map(level).collect();
     let differences: Vec<f64> = levels.iter().filter_map(|l| Some(l.down_c? - l.up_c?)).collect();

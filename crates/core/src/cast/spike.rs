@@ -3,6 +3,7 @@
 use super::station::{Station, temp_of};
 use super::{Cast, Reading};
 use crate::analysis::Flag;
+use crate::order::sort_by;
 use crate::slack::more_than;
 
 /// Thresholds of the spike test, °C; a spike of exactly this size does not reach the flag.
@@ -93,7 +94,7 @@ pub(crate) fn spikes(cast: &Cast, stations: &[Station], thresholds: &Thresholds)
             all.push(Spike { reading, flag: verdict, neighbours_c });
         }
     }
-    flagged.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.2.cmp(&b.2)));
+    sort_by(&mut flagged, |a, b| b.0.total_cmp(&a.0).then(a.2.cmp(&b.2)));
     // Equal sizes are judged together: where two neighbours stick out alike, nothing says which of them is wrong.
     for alike in flagged.chunk_by(|a, b| !more_than(a.0, b.0)) {
         let mut out: Vec<(usize, usize)> = Vec::new();

@@ -1,6 +1,7 @@
 //! Readings of one leg gathered depth by depth: what stands above and below a reading.
 
 use super::{Cast, Leg, Reading};
+use crate::order::{sort_by, sort_numbers};
 
 /// Depths closer than this are one depth, metres: unit conversions may differ in their last bits, cables do not.
 pub(crate) const SAME_DEPTH_M: f64 = 1e-6;
@@ -33,7 +34,7 @@ pub(crate) fn stations(cast: &Cast, leg: Leg, stands: &[bool]) -> Vec<Station> {
         .filter(|(_, r)| r.leg == leg)
         .filter_map(|(i, r)| depth_of(r).map(|z| (z, i)))
         .collect();
-    order.sort_by(|a, b| a.0.total_cmp(&b.0));
+    sort_by(&mut order, |a, b| a.0.total_cmp(&b.0));
     let same = |a: &(f64, usize), b: &(f64, usize)| b.0 - a.0 < SAME_DEPTH_M;
     order
         .chunk_by(same)
@@ -41,7 +42,7 @@ pub(crate) fn stations(cast: &Cast, leg: Leg, stands: &[bool]) -> Vec<Station> {
             let members: Vec<usize> = group.iter().map(|(_, i)| *i).collect();
             let mut standing: Vec<usize> =
                 members.iter().copied().filter(|i| stands.get(*i).copied().unwrap_or(false)).collect();
-            standing.sort_unstable();
+            sort_by(&mut standing, usize::cmp);
             let mut temps: Vec<f64> =
                 standing.iter().filter_map(|i| cast.readings.get(*i).and_then(temp_of)).collect();
             Station { members, median_c: median(&mut temps), standing }
@@ -51,7 +52,7 @@ pub(crate) fn stations(cast: &Cast, leg: Leg, stands: &[bool]) -> Vec<Station> {
 
 /// Median; of an even number the mean of the two in the middle. Sorts its argument. `None` when empty.
 pub(crate) fn median(values: &mut [f64]) -> Option<f64> {
-    values.sort_by(f64::total_cmp);
+    sort_numbers(values);
     let upper = *values.get(values.len() / 2)?;
     if values.len() % 2 == 1 {
         return Some(upper);

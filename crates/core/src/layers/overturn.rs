@@ -1,6 +1,7 @@
 //! The worst overturn of a profile: heavier water above lighter, beyond what noise can make.
 
 use crate::analysis::Level;
+use crate::order::sort_numbers;
 use crate::slack::SLACK;
 
 /// Temperatures of a pair must differ by more than this many standard deviations of their difference.
@@ -84,7 +85,7 @@ impl Class {
     }
 
     fn ready(&mut self) {
-        self.temps_c.sort_by(f64::total_cmp);
+        sort_numbers(&mut self.temps_c);
         self.temps_c.dedup();
         self.colder = vec![None; self.temps_c.len() + 1];
         self.warmer = vec![None; self.temps_c.len() + 1];

@@ -1,6 +1,7 @@
 //! The name a cast carries by its readings: four laptops with the same cast compute the same.
 
 use super::{CastDoc, LegDoc};
+use layercast_core::order::sort_by;
 
 /// The content id: 16 signs of base 32, the first 80 bits of SHA-256 over the readings.
 ///
@@ -8,7 +9,7 @@ use super::{CastDoc, LegDoc};
 /// depth and order, joined by line feeds. Raw values after doubted cells are settled, before corrections and switches;
 /// entries without a depth or a temperature do not count, and nothing else does. No readings have an id too.
 pub fn content_id(doc: &CastDoc) -> String {
-    let mut readings: Vec<(LegDoc, f64, String)> = doc
+    let mut readings: Vec<(LegDoc, &str, f64, f64)> = doc
         .entries
         .iter()
         .filter_map(|entry| {
@@ -19,13 +20,30 @@ pub fn content_id(doc: &CastDoc) -> String {
                 LegDoc::Up => "up",
                 LegDoc::Unknown => "unknown",
             };
-            Some((entry.leg, depth_mm, format!("{leg};{depth_mm:.0};{temp:.0}")))
+            Some((entry.leg, leg, depth_mm, temp))
         })
         .collect();
-    readings.sort_by(|a, b| a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)));
-    let lines: Vec<&str> = readings.iter().map(|(_, _, line)| line.as_str()).collect();
-    let hash = sha_256(lines.join("\n").as_bytes());
+    sort_by(&mut readings, |a, b| a.0.cmp(&b.0).then(a.2.total_cmp(&b.2)));
+    let mut lines = String::new();
+    for (_, leg, depth_mm, temp) in readings {
+        if !lines.is_empty() {
+            lines.push('\n');
+        }
+        lines.push_str(leg);
+        lines.push(';');
+        push_whole(&mut lines, depth_mm);
+        lines.push(';');
+        push_whole(&mut lines, temp);
+    }
+    let hash = sha_256(lines.as_bytes());
     base_32(hash.get(..10).unwrap_or(&hash))
+}
+
+/// Writes a whole number.
+fn push_whole(text: &mut String, value: f64) {
+    // All digits of a number that no integer holds, as of any other.
+    let written = if value.abs() < 1e15 { (value as i64).to_string() } else { format!("{value:.0}") };
+    text.push_str(&written);
 }
 
 /// Rounded to a whole number, halves away from zero; never "−0".
@@ -85,14 +103,18 @@ fn sha_256(message: &[u8]) -> [u8; 32] {
 }
 
 fn compress(state: &mut [u32; 8], block: &[u8; 64]) {
-    let mut schedule: Vec<u32> =
-        block.as_chunks::<4>().0.iter().map(|four| u32::from_be_bytes(*four)).collect();
+    let mut schedule = [0_u32; 64];
+    for (word, four) in schedule.iter_mut().zip(block.as_chunks::<4>().0) {
+        *word = u32::from_be_bytes(*four);
+    }
     for at in 16..64 {
         let word = |back: usize| schedule.get(at - back).copied().unwrap_or(0);
         let small_0 = word(15).rotate_right(7) ^ word(15).rotate_right(18) ^ (word(15) >> 3);
         let small_1 = word(2).rotate_right(17) ^ word(2).rotate_right(19) ^ (word(2) >> 10);
         let next = word(16).wrapping_add(small_0).wrapping_add(word(7)).wrapping_add(small_1);
-        schedule.push(next);
+        if let Some(word) = schedule.get_mut(at) {
+            *word = next;
+        }
     }
     let [mut a, mut b, mut c, mut d, mut e, mut f, mut g, mut h] = *state;
     for (constant, word) in ROUND_CONSTANTS.iter().zip(&schedule) {

@@ -8,6 +8,7 @@ pub use crate::slip::Slip;
 use crate::slip::slip;
 use crate::units::UnitWord;
 use layercast_core::Message;
+use layercast_core::order::sort_by;
 use std::collections::BTreeMap;
 
 /// A doubted cell.
@@ -105,7 +106,8 @@ pub(crate) fn cell_doubts_in(entries: &[Entry]) -> Vec<CellDoubt> {
         add_out_of_order(&mut found, entries, leg, &unit);
     }
     let mut doubts = found.doubts;
-    doubts.sort_by_key(|doubt| (doubt.entries.first().copied(), doubt.cell == DoubtedCell::Temp));
+    let key = |doubt: &CellDoubt| (doubt.entries.first().copied(), doubt.cell == DoubtedCell::Temp);
+    sort_by(&mut doubts, |a, b| key(a).cmp(&key(b)));
     doubts
 }
 

@@ -7,6 +7,7 @@ use super::say::{decimals_of, in_unit, likely_depth_unit, range, snip};
 use super::scale::Scale;
 use crate::document::{Choices, Decimal, LegChoice, Role, Unit};
 use layercast_core::Message;
+use layercast_core::order::sort_by;
 
 /// The choices with one more thing decided.
 fn with(choices: &Choices, decide: impl FnOnce(&mut Choices)) -> Choices {
@@ -99,7 +100,7 @@ pub(super) fn which_depth(table: &Table<'_>, candidates: &[usize], choices: &Cho
         })
     };
     let mut order = candidates.to_vec();
-    order.sort_by_key(|at| counts(*at));
+    sort_by(&mut order, |a, b| counts(*a).cmp(&counts(*b)));
     let mut ways: Vec<(Message, Choices)> = order
         .iter()
         .take(4)

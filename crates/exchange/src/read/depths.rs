@@ -1,5 +1,6 @@
 //! The order of the depths: one way, there and back, twice the same way, and the cells that do not fit in.
 
+use layercast_core::order::{sort_by, sort_numbers};
 /// How a series of depths runs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Shape {
@@ -31,7 +32,7 @@ pub(crate) fn usual_step(depths: &[f64]) -> Option<f64> {
         .map(|(a, b)| (b - a).abs())
         .filter(|step| *step > 1e-9)
         .collect();
-    steps.sort_by(f64::total_cmp);
+    sort_numbers(&mut steps);
     let mut best: Option<(usize, f64)> = None;
     let mut run: (usize, f64) = (0, 0.0);
     for step in steps {
@@ -254,7 +255,7 @@ pub(crate) fn out_of_order(depths: &[f64]) -> Vec<usize> {
             outside.into_iter().filter(|at| !shakes(*at)).filter_map(|at| kept.get(at)).map(|(row, _)| *row),
         );
     }
-    odd.sort_unstable();
+    sort_by(&mut odd, usize::cmp);
     odd
 }
 

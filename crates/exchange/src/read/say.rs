@@ -8,6 +8,7 @@ use super::scale::{Scale, looks_like_metres};
 use super::{MAX_BYTES, MAX_COLUMNS, RowKind};
 use crate::document::{CellDoubt, DoubtedCell, Entry, LegChoice, LegDoc, Role, Unit};
 use layercast_core::Message;
+use layercast_core::order::sort_numbers;
 use std::collections::BTreeSet;
 
 pub(super) use super::ask::{
@@ -200,7 +201,7 @@ pub(super) fn gives(entries: &[Entry], doubts: &[CellDoubt]) -> Option<Message> 
     let clear = entries.iter().enumerate().filter(|(at, _)| !doubted.contains(at)).map(|(_, entry)| entry);
     let with_temp = clear.filter(|entry| entry.temp.value.is_some());
     let mut depths: Vec<f64> = with_temp.clone().filter_map(|entry| entry.depth.value).collect();
-    depths.sort_by(f64::total_cmp);
+    sort_numbers(&mut depths);
     depths.dedup_by(|a, b| (*a - *b).abs() < 1e-6);
     let (from, to) = (*depths.first()?, *depths.last()?);
     let decimals = decimals_of(&[from, to]).max(1);

@@ -2,6 +2,7 @@
 
 use super::depths::usual_step;
 use crate::document::Unit;
+use layercast_core::order::sort_numbers;
 
 /// What a unit is, and how that is known.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -69,7 +70,7 @@ pub(super) fn looks_like_metres(depths: &[f64]) -> bool {
 
 fn median(values: &[f64]) -> Option<f64> {
     let mut finite: Vec<f64> = values.iter().copied().filter(|value| value.is_finite()).collect();
-    finite.sort_by(f64::total_cmp);
+    sort_numbers(&mut finite);
     let upper = finite.get(finite.len() / 2)?;
     let lower = finite.get((finite.len() - 1) / 2)?;
     Some(lower + (upper - lower) / 2.0)

@@ -5,7 +5,7 @@ use super::marks::{keyed_m, note_uncovered};
 use crate::action::MarkKey;
 use crate::document::{Answer, MOST_CELL_CHARS, MOST_PROSE_CHARS, Notebook, Try};
 use crate::marks::{Reach, depth_text, dragged_m, reach};
-use crate::prepared::{Prepared, prepare};
+use crate::prepared::{Prepared, Ready};
 use crate::questions::{self, Asked, Paper, Standing};
 use crate::view::{GripView, QuestionView};
 
@@ -15,15 +15,15 @@ const MOST_FIELDS: usize = 100;
 const MOST_TRIES: usize = 1000;
 
 /// A question of the notebook with what was prepared for it.
-struct InHand {
-    prepared: Prepared,
+struct InHand<'r> {
+    prepared: &'r Prepared,
     paper: Paper,
     index: usize,
 }
 
-impl InHand {
-    fn new(notebook: &Notebook, index: usize) -> Option<Self> {
-        let prepared = prepare(notebook);
+impl<'r> InHand<'r> {
+    fn new(notebook: &Notebook, index: usize, ready: &'r mut Ready) -> Option<Self> {
+        let prepared = ready.of(notebook);
         let paper = questions::paper(&prepared.context(notebook));
         paper.asked.get(index)?;
         Some(Self { prepared, paper, index })
@@ -59,8 +59,13 @@ impl InHand {
 }
 
 /// Types into a field.
-pub fn set_field(notebook: &mut Notebook, question: usize, field: &str, text: &str) {
-    let Some(hand) = InHand::new(notebook, question) else { return };
+pub fn set_field(notebook: &mut Notebook, question: usize, field: &str, text: &str, ready: &mut Ready) {
+    if let Some(hand) = InHand::new(notebook, question, ready) {
+        put(notebook, &hand, field, text);
+    }
+}
+
+fn put(notebook: &mut Notebook, hand: &InHand, field: &str, text: &str) {
     let Some(answer) = hand.answer_mut(notebook) else { return };
     if answer.draft.len() < MOST_FIELDS || answer.draft.contains_key(field) {
         answer.draft.insert(kept(field, MOST_CELL_CHARS), kept(text, MOST_CELL_CHARS));
@@ -75,40 +80,41 @@ pub fn drag_field(
     y_px: f64,
     surface_y_px: f64,
     px_per_m: f64,
+    ready: &mut Ready,
 ) {
-    let Some(hand) = InHand::new(notebook, question) else { return };
+    let Some(hand) = InHand::new(notebook, question, ready) else { return };
     let Some((grip, reach)) = hand.grip(notebook, field) else { return };
     let bounds = (grip.least_m, grip.most_m);
     if let Some(depth_m) = dragged_m(y_px, surface_y_px, px_per_m, reach.last_m, bounds) {
-        set_field(notebook, question, field, &depth_text(depth_m));
+        put(notebook, &hand, field, &depth_text(depth_m));
     }
 }
 
 /// Moves the grip of a field by key.
-pub fn key_field(notebook: &mut Notebook, question: usize, field: &str, key: MarkKey) {
-    let Some(hand) = InHand::new(notebook, question) else { return };
+pub fn key_field(notebook: &mut Notebook, question: usize, field: &str, key: MarkKey, ready: &mut Ready) {
+    let Some(hand) = InHand::new(notebook, question, ready) else { return };
     let Some((grip, reach)) = hand.grip(notebook, field) else { return };
     let depth_m = keyed_m(grip.depth_m, key, reach, (grip.least_m, grip.most_m));
-    set_field(notebook, question, field, &depth_text(depth_m));
+    put(notebook, &hand, field, &depth_text(depth_m));
 }
 
 /// "How I know."
-pub fn set_reason(notebook: &mut Notebook, question: usize, text: &str) {
-    if let Some(answer) = InHand::new(notebook, question).and_then(|hand| hand.answer_mut(notebook)) {
+pub fn set_reason(notebook: &mut Notebook, question: usize, text: &str, ready: &mut Ready) {
+    if let Some(answer) = InHand::new(notebook, question, ready).and_then(|hand| hand.answer_mut(notebook)) {
         answer.reason = kept(text, MOST_PROSE_CHARS);
     }
 }
 
 /// "In your own words."
-pub fn set_own_words(notebook: &mut Notebook, question: usize, text: &str) {
-    if let Some(answer) = InHand::new(notebook, question).and_then(|hand| hand.answer_mut(notebook)) {
+pub fn set_own_words(notebook: &mut Notebook, question: usize, text: &str, ready: &mut Ready) {
+    if let Some(answer) = InHand::new(notebook, question, ready).and_then(|hand| hand.answer_mut(notebook)) {
         answer.own_words = kept(text, MOST_PROSE_CHARS);
     }
 }
 
 /// Checks the fields as they stand. Empty fields, and the same fields as at the last try, are no new try.
-pub fn check(notebook: &mut Notebook, question: usize) {
-    let Some(hand) = InHand::new(notebook, question) else { return };
+pub fn check(notebook: &mut Notebook, question: usize, ready: &mut Ready) {
+    let Some(hand) = InHand::new(notebook, question, ready) else { return };
     let context = hand.prepared.context(notebook);
     let Some(asked) = hand.asked() else { return };
     let fields = questions::texts(&context, asked, context.sheet.answers.get(&asked.id));
@@ -118,8 +124,8 @@ pub fn check(notebook: &mut Notebook, question: usize) {
 }
 
 /// "I can't tell."
-pub fn cannot_tell(notebook: &mut Notebook, question: usize) {
-    let Some(hand) = InHand::new(notebook, question) else { return };
+pub fn cannot_tell(notebook: &mut Notebook, question: usize, ready: &mut Ready) {
+    let Some(hand) = InHand::new(notebook, question, ready) else { return };
     give(notebook, &hand, Try { cannot_tell: true, ..Try::default() });
 }
 
@@ -150,19 +156,19 @@ fn give(notebook: &mut Notebook, hand: &InHand, tried: Try) {
             answer.draft.remove(&field);
         }
     }
-    note_uncovered(notebook, &hand.prepared);
+    note_uncovered(notebook, hand.prepared);
 }
 
 /// Opens the next hint.
-pub fn hint(notebook: &mut Notebook, question: usize) {
-    if let Some(answer) = InHand::new(notebook, question).and_then(|hand| hand.answer_mut(notebook)) {
+pub fn hint(notebook: &mut Notebook, question: usize, ready: &mut Ready) {
+    if let Some(answer) = InHand::new(notebook, question, ready).and_then(|hand| hand.answer_mut(notebook)) {
         answer.hints = answer.hints.saturating_add(1).min(3);
     }
 }
 
 /// "Show me": ends the round in hand, at the tries that are on record.
-pub fn show_me(notebook: &mut Notebook, question: usize) {
-    let Some(hand) = InHand::new(notebook, question) else { return };
+pub fn show_me(notebook: &mut Notebook, question: usize, ready: &mut Ready) {
+    let Some(hand) = InHand::new(notebook, question, ready) else { return };
     if hand.view(notebook).is_none_or(|view| view.locked.is_some()) || !hand.standing(notebook).open {
         return;
     }
@@ -175,12 +181,12 @@ pub fn show_me(notebook: &mut Notebook, question: usize) {
         answer.shown_at.push(answer.tries.len());
         answer.again = false;
     }
-    note_uncovered(notebook, &hand.prepared);
+    note_uncovered(notebook, hand.prepared);
 }
 
 /// "Answer again", as often as wanted: the fields open once more, empty.
-pub fn answer_again(notebook: &mut Notebook, question: usize) {
-    let Some(hand) = InHand::new(notebook, question) else { return };
+pub fn answer_again(notebook: &mut Notebook, question: usize, ready: &mut Ready) {
+    let Some(hand) = InHand::new(notebook, question, ready) else { return };
     if hand.standing(notebook).open {
         return;
     }

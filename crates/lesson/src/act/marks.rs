@@ -5,13 +5,13 @@ use crate::action::MarkKey;
 use crate::document::{MOST_CELL_CHARS, MarkName, Notebook, Sheet};
 use crate::marks::{self, Reach, bounds_m, depth_text, dragged_m, reach, typed_give_m};
 use crate::numbers::rounded;
-use crate::prepared::{Prepared, prepare};
+use crate::prepared::{Prepared, Ready};
 use crate::questions;
 use crate::scene::{early, shown};
 
 /// Types the depth of a mark; typing takes "not in my water" back.
-pub fn type_depth(notebook: &mut Notebook, mark: MarkName, text: &str) {
-    let last_m = reach(&prepare(notebook).analysis).map(|reach| reach.last_m);
+pub fn type_depth(notebook: &mut Notebook, mark: MarkName, text: &str, ready: &mut Ready) {
+    let last_m = reach(&ready.of(notebook).analysis).map(|reach| reach.last_m);
     let Some(sheet) = notebook.sheets.first_mut() else { return };
     let doc = sheet.marks.get_mut(mark);
     doc.depth_text = kept(text, MOST_CELL_CHARS);
@@ -29,8 +29,15 @@ pub fn type_give(notebook: &mut Notebook, mark: MarkName, text: &str) {
 }
 
 /// Drags a grip.
-pub fn drag(notebook: &mut Notebook, mark: MarkName, y_px: f64, surface_y_px: f64, px_per_m: f64) {
-    let Some(reach) = reach(&prepare(notebook).analysis) else { return };
+pub fn drag(
+    notebook: &mut Notebook,
+    mark: MarkName,
+    y_px: f64,
+    surface_y_px: f64,
+    px_per_m: f64,
+    ready: &mut Ready,
+) {
+    let Some(reach) = reach(&ready.of(notebook).analysis) else { return };
     let Some(sheet) = notebook.sheets.first_mut() else { return };
     let bounds = bounds_m(&sheet.marks, mark, reach.last_m);
     if let Some(depth_m) = dragged_m(y_px, surface_y_px, px_per_m, reach.last_m, bounds) {
@@ -39,8 +46,8 @@ pub fn drag(notebook: &mut Notebook, mark: MarkName, y_px: f64, surface_y_px: f6
 }
 
 /// Moves a grip by key.
-pub fn key(notebook: &mut Notebook, mark: MarkName, key: MarkKey) {
-    let Some(reach) = reach(&prepare(notebook).analysis) else { return };
+pub fn key(notebook: &mut Notebook, mark: MarkName, key: MarkKey, ready: &mut Ready) {
+    let Some(reach) = reach(&ready.of(notebook).analysis) else { return };
     let Some(sheet) = notebook.sheets.first_mut() else { return };
     let bounds = bounds_m(&sheet.marks, mark, reach.last_m);
     let depth_m = keyed_m(sheet.marks.get(mark).depth_m, key, reach, bounds);
@@ -71,8 +78,8 @@ fn place(sheet: &mut Sheet, mark: MarkName, depth_m: f64, reach: Reach) {
 }
 
 /// "Not in my water", or takes it back.
-pub fn refuse(notebook: &mut Notebook, mark: MarkName, refused: bool) {
-    let last_m = reach(&prepare(notebook).analysis).map(|reach| reach.last_m);
+pub fn refuse(notebook: &mut Notebook, mark: MarkName, refused: bool, ready: &mut Ready) {
+    let last_m = reach(&ready.of(notebook).analysis).map(|reach| reach.last_m);
     let Some(sheet) = notebook.sheets.first_mut() else { return };
     let doc = sheet.marks.get_mut(mark);
     doc.refused = refused;
@@ -81,15 +88,15 @@ pub fn refuse(notebook: &mut Notebook, mark: MarkName, refused: bool) {
 }
 
 /// "I see no layers": refuses all three.
-pub fn no_layers(notebook: &mut Notebook) {
+pub fn no_layers(notebook: &mut Notebook, ready: &mut Ready) {
     for mark in marks::ALL {
-        refuse(notebook, mark, true);
+        refuse(notebook, mark, true, ready);
     }
 }
 
 /// Checks the marks. Waits until each is placed or refused, and until an early check is wanted as one.
-pub fn check(notebook: &mut Notebook, early_too: bool) {
-    let prepared = prepare(notebook);
+pub fn check(notebook: &mut Notebook, early_too: bool, ready: &mut Ready) {
+    let prepared = ready.of(notebook);
     let context = prepared.context(notebook);
     if prepared.analysis.profile.len() < 2 || !context.sheet.marks.all_settled() {
         return;
@@ -110,7 +117,7 @@ pub fn check(notebook: &mut Notebook, early_too: bool) {
         sheet.first_marks = Some(sheet.marks_when_revealed.clone().unwrap_or_else(|| sheet.marks.clone()));
     }
     sheet.marking_again = false;
-    note_uncovered(notebook, &prepared);
+    note_uncovered(notebook, prepared);
 }
 
 /// Shows the marks again after the check, or what was found.
@@ -121,13 +128,13 @@ pub fn show(notebook: &mut Notebook, again: bool) {
 }
 
 /// Readings changed: marks wait while they lie below the last reading, and come back.
-pub fn settle_again(notebook: &mut Notebook) {
+pub fn settle_again(notebook: &mut Notebook, ready: &mut Ready) {
     let any_text =
         |sheet: &Sheet| marks::ALL.iter().any(|mark| !sheet.marks.get(*mark).depth_text.is_empty());
     if !notebook.sheets.first().is_some_and(any_text) {
         return;
     }
-    let last_m = reach(&prepare(notebook).analysis).map(|reach| reach.last_m);
+    let last_m = reach(&ready.of(notebook).analysis).map(|reach| reach.last_m);
     if let Some(sheet) = notebook.sheets.first_mut() {
         marks::settle(&mut sheet.marks, None, last_m);
     }

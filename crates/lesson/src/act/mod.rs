@@ -9,6 +9,8 @@ mod undo;
 
 use crate::action::Action;
 use crate::document::{MOST_CELL_CHARS, MOST_MARKS, Notebook};
+use crate::prepared::Ready;
+use crate::view::Look;
 use layercast_exchange::document::Origin;
 
 /// The notebook after an action.
@@ -16,7 +18,20 @@ use layercast_exchange::document::Origin;
 /// Total: an action that makes no sense (a reading that is not there, a button that waits) changes nothing. What was
 /// typed is kept also where it cannot be read; only its first 400 signs in a cell and 20,000 in one's own words.
 pub fn act(notebook: &Notebook, action: &Action) -> Notebook {
-    let mut next = notebook.clone();
+    act_with(notebook.clone(), action, &mut Ready::default())
+}
+
+/// The notebook after an action and how it looks: [`act`] and [`crate::look`], with what both need found out once.
+pub fn step(notebook: Notebook, action: &Action) -> (Notebook, Look) {
+    let mut ready = Ready::default();
+    let next = act_with(notebook, action, &mut ready);
+    let prepared = ready.into_prepared(&next);
+    let look = crate::look_with(&next, &prepared);
+    (next, look)
+}
+
+fn act_with(mut next: Notebook, action: &Action, ready: &mut Ready) -> Notebook {
+    let before = changes_cast(action).then(|| next.cast.clone());
     match action {
         Action::Go { screen, question } => {
             next.place.screen = *screen;
@@ -25,7 +40,7 @@ pub fn act(notebook: &Notebook, action: &Action) -> Notebook {
         Action::SetWater { text } => next.cast.water = kept(text, MOST_CELL_CHARS),
         Action::SetGroup { text } => {
             next.cast.group = kept(text, MOST_CELL_CHARS);
-            next.code = code::of_group(&notebook.code, &next.cast.group);
+            next.code = code::of_group(&next.code, &next.cast.group);
         }
         Action::SetBed { text } => {
             next.bed_text = kept(text, MOST_CELL_CHARS);
@@ -33,15 +48,15 @@ pub fn act(notebook: &Notebook, action: &Action) -> Notebook {
         }
         Action::AddMark => next.mark_count = next.mark_count.saturating_add(1).min(MOST_MARKS),
 
-        Action::Paste { text } => table::take(&mut next, text, Origin::Paste),
-        Action::TakeFile { text } => table::take(&mut next, text, Origin::File),
-        Action::TakeExample { text } => table::take(&mut next, text, Origin::Example),
+        Action::Paste { text } => table::take(&mut next, text, Origin::Paste, ready),
+        Action::TakeFile { text } => table::take(&mut next, text, Origin::File, ready),
+        Action::TakeExample { text } => table::take(&mut next, text, Origin::Example, ready),
         Action::OpenTable => table::open(&mut next),
         Action::SetRole { column, role } => table::set_role(&mut next, *column, *role),
         Action::SetUnit { column, unit } => table::set_unit(&mut next, *column, *unit),
         Action::AnswerTable { way } => table::answer(&mut next, *way),
-        Action::SetLeg { leg } => table::set_leg(&mut next, *leg),
-        Action::UseTable => table::use_pending(&mut next),
+        Action::SetLeg { leg } => table::set_leg(&mut next, *leg, ready),
+        Action::UseTable => table::use_pending(&mut next, ready),
         Action::DropTable => next.pending = None,
 
         Action::SetCell { entry, depth_m, leg, text } => {
@@ -55,34 +70,86 @@ pub fn act(notebook: &Notebook, action: &Action) -> Notebook {
         Action::Reconsider { entries } => cells::reconsider(&mut next, entries),
         Action::Undo => undo::undo(&mut next),
 
-        Action::TypeMark { mark, text } => marks::type_depth(&mut next, *mark, text),
+        Action::TypeMark { mark, text } => marks::type_depth(&mut next, *mark, text, ready),
         Action::TypeGive { mark, text } => marks::type_give(&mut next, *mark, text),
         Action::DragMark { mark, y_px, surface_y_px, px_per_m } => {
-            marks::drag(&mut next, *mark, *y_px, *surface_y_px, *px_per_m)
+            marks::drag(&mut next, *mark, *y_px, *surface_y_px, *px_per_m, ready)
         }
-        Action::KeyMark { mark, key } => marks::key(&mut next, *mark, *key),
-        Action::RefuseMark { mark, refused } => marks::refuse(&mut next, *mark, *refused),
-        Action::NoLayers => marks::no_layers(&mut next),
-        Action::CheckMarks { early } => marks::check(&mut next, *early),
+        Action::KeyMark { mark, key } => marks::key(&mut next, *mark, *key, ready),
+        Action::RefuseMark { mark, refused } => marks::refuse(&mut next, *mark, *refused, ready),
+        Action::NoLayers => marks::no_layers(&mut next, ready),
+        Action::CheckMarks { early } => marks::check(&mut next, *early, ready),
         Action::ShowMarks { again } => marks::show(&mut next, *again),
 
-        Action::SetField { question, field, text } => answers::set_field(&mut next, *question, field, text),
-        Action::DragField { question, field, y_px, surface_y_px, px_per_m } => {
-            answers::drag_field(&mut next, *question, field, *y_px, *surface_y_px, *px_per_m)
+        Action::SetField { question, field, text } => {
+            answers::set_field(&mut next, *question, field, text, ready)
         }
-        Action::KeyField { question, field, key } => answers::key_field(&mut next, *question, field, *key),
-        Action::SetReason { question, text } => answers::set_reason(&mut next, *question, text),
-        Action::SetOwnWords { question, text } => answers::set_own_words(&mut next, *question, text),
-        Action::Check { question } => answers::check(&mut next, *question),
-        Action::CannotTell { question } => answers::cannot_tell(&mut next, *question),
-        Action::Hint { question } => answers::hint(&mut next, *question),
-        Action::ShowMe { question } => answers::show_me(&mut next, *question),
-        Action::AnswerAgain { question } => answers::answer_again(&mut next, *question),
+        Action::DragField { question, field, y_px, surface_y_px, px_per_m } => {
+            answers::drag_field(&mut next, *question, field, *y_px, *surface_y_px, *px_per_m, ready)
+        }
+        Action::KeyField { question, field, key } => {
+            answers::key_field(&mut next, *question, field, *key, ready)
+        }
+        Action::SetReason { question, text } => answers::set_reason(&mut next, *question, text, ready),
+        Action::SetOwnWords { question, text } => answers::set_own_words(&mut next, *question, text, ready),
+        Action::Check { question } => answers::check(&mut next, *question, ready),
+        Action::CannotTell { question } => answers::cannot_tell(&mut next, *question, ready),
+        Action::Hint { question } => answers::hint(&mut next, *question, ready),
+        Action::ShowMe { question } => answers::show_me(&mut next, *question, ready),
+        Action::AnswerAgain { question } => answers::answer_again(&mut next, *question, ready),
     }
-    if next.cast != notebook.cast {
-        marks::settle_again(&mut next);
+    if before.is_some_and(|before| before != next.cast) {
+        ready.cast_changed();
+        marks::settle_again(&mut next, ready);
     }
     next
+}
+
+/// Whether an action may change the cast; all others leave it as it is.
+fn changes_cast(action: &Action) -> bool {
+    match action {
+        Action::SetWater { .. }
+        | Action::SetGroup { .. }
+        | Action::SetBed { .. }
+        | Action::Paste { .. }
+        | Action::TakeFile { .. }
+        | Action::TakeExample { .. }
+        | Action::SetLeg { .. }
+        | Action::UseTable
+        | Action::SetCell { .. }
+        | Action::SetDepth { .. }
+        | Action::MakeTemp { .. }
+        | Action::MakeDepth { .. }
+        | Action::LeaveOut { .. }
+        | Action::Keep { .. }
+        | Action::Reconsider { .. }
+        | Action::Undo => true,
+        Action::Go { .. }
+        | Action::AddMark
+        | Action::OpenTable
+        | Action::SetRole { .. }
+        | Action::SetUnit { .. }
+        | Action::AnswerTable { .. }
+        | Action::DropTable
+        | Action::TypeMark { .. }
+        | Action::TypeGive { .. }
+        | Action::DragMark { .. }
+        | Action::KeyMark { .. }
+        | Action::RefuseMark { .. }
+        | Action::NoLayers
+        | Action::CheckMarks { .. }
+        | Action::ShowMarks { .. }
+        | Action::SetField { .. }
+        | Action::DragField { .. }
+        | Action::KeyField { .. }
+        | Action::SetReason { .. }
+        | Action::SetOwnWords { .. }
+        | Action::Check { .. }
+        | Action::CannotTell { .. }
+        | Action::Hint { .. }
+        | Action::ShowMe { .. }
+        | Action::AnswerAgain { .. } => false,
+    }
 }
 
 /// The beginning of a text, as much of it as is kept.

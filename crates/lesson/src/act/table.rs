@@ -2,6 +2,7 @@
 
 use super::undo::remember;
 use crate::document::{Notebook, UndoWhat};
+use crate::prepared::Ready;
 use crate::tables;
 use layercast_exchange::document::{CastDoc, Choices, Entry, LegChoice, LegDoc, Origin, Role, Source, Unit};
 use layercast_exchange::read::TableRead;
@@ -10,14 +11,15 @@ use layercast_exchange::read::TableRead;
 const MOST_COLUMNS: usize = 10_000;
 
 /// Takes a table as text.
-pub fn take(notebook: &mut Notebook, text: &str, origin: Origin) {
+pub fn take(notebook: &mut Notebook, text: &str, origin: Origin, ready: &mut Ready) {
     let source = Source { text: text.to_owned(), choices: Choices::default(), origin };
     let read = tables::read(&source);
     if tables::is_clear(&read) {
         use_table(notebook, &read, &source);
     } else {
-        notebook.pending = Some(source);
+        notebook.pending = Some(source.clone());
     }
+    ready.keep(source, read);
 }
 
 /// Opens the table of the cast again ("Not right?").
@@ -54,12 +56,13 @@ pub fn answer(notebook: &mut Notebook, way: usize) {
 }
 
 /// Uses the pending table, if its question is answered.
-pub fn use_pending(notebook: &mut Notebook) {
+pub fn use_pending(notebook: &mut Notebook, ready: &mut Ready) {
     let Some(source) = notebook.pending.clone() else { return };
     let read = tables::read(&source);
     if tables::is_clear(&read) {
         use_table(notebook, &read, &source);
     }
+    ready.keep(source, read);
 }
 
 /// Puts a table in place of the cast. Water, group and bed stay; so does what was decided about readings of the same table.
@@ -109,7 +112,7 @@ fn carry_decisions(before: &CastDoc, after: &mut CastDoc) {
 }
 
 /// Says which way a single series was read: of the pending table, or of the cast.
-pub fn set_leg(notebook: &mut Notebook, leg: LegChoice) {
+pub fn set_leg(notebook: &mut Notebook, leg: LegChoice, ready: &mut Ready) {
     if let Some(pending) = notebook.pending.as_mut() {
         pending.choices.leg = Some(leg);
         return;
@@ -118,7 +121,7 @@ pub fn set_leg(notebook: &mut Notebook, leg: LegChoice) {
         LegChoice::Down => LegDoc::Down,
         LegChoice::Up => LegDoc::Up,
         LegChoice::Open => LegDoc::Unknown,
-        LegChoice::DownThenUp => return read_again(notebook, leg),
+        LegChoice::DownThenUp => return read_again(notebook, leg, ready),
     };
     let before = notebook.cast.clone();
     let mut ways = notebook.cast.entries.iter().map(|entry| entry.leg);
@@ -134,7 +137,7 @@ pub fn set_leg(notebook: &mut Notebook, leg: LegChoice) {
 }
 
 /// Reads the cast's table again with another choice of its ways.
-fn read_again(notebook: &mut Notebook, leg: LegChoice) {
+fn read_again(notebook: &mut Notebook, leg: LegChoice, ready: &mut Ready) {
     let Some(mut source) = notebook.cast.source.clone().filter(|source| !source.text.is_empty()) else {
         return;
     };
@@ -143,4 +146,5 @@ fn read_again(notebook: &mut Notebook, leg: LegChoice) {
     if tables::is_clear(&read) {
         use_table(notebook, &read, &source);
     }
+    ready.keep(source, read);
 }

@@ -126,12 +126,12 @@ impl<'a> Water<'a> {
     }
 
     /// Readings an answer about these marks can be taken from; the mean first.
-    pub fn sources(&self, depths_m: &[f64]) -> Vec<Source> {
+    pub fn sources(&self, depths_m: &[f64]) -> &'static [Source] {
         let both = |z: &f64| self.level(*z).is_some_and(|l| l.down_c.is_some() && l.up_c.is_some());
         if !depths_m.is_empty() && depths_m.iter().all(both) {
-            vec![Source::Mean, Source::Down, Source::Up]
+            &[Source::Mean, Source::Down, Source::Up]
         } else {
-            vec![Source::Mean]
+            &[Source::Mean]
         }
     }
 

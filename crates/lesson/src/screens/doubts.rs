@@ -7,6 +7,7 @@ use super::{Sight, way};
 use crate::action::Action;
 use crate::numbers::{WithNum, reading_decimals, rounded, temp_decimals};
 use crate::view::{DoubtView, Way};
+use layercast_core::order::{sort_by, sort_numbers};
 use layercast_core::{Doubt, Flag, Leg, Level, Message, State, Switch};
 use layercast_exchange::document::{CellDoubt, DoubtedCell, Entry, LegDoc, SwitchDoc, Why, cell_doubts};
 use layercast_exchange::number::quantity;
@@ -76,7 +77,7 @@ pub fn doubts(sight: &Sight) -> Vec<Block> {
             blocks.push(block);
         }
     }
-    blocks.sort_by(|a, b| a.depth_m.total_cmp(&b.depth_m));
+    sort_by(&mut blocks, |a, b| a.depth_m.total_cmp(&b.depth_m));
     blocks
 }
 
@@ -373,7 +374,7 @@ pub fn heavier<'a>(sight: &Sight<'a>) -> Option<Heavier<'a>> {
 
 fn median(levels: &[Level]) -> Option<f64> {
     let mut temps: Vec<f64> = levels.iter().map(|level| level.temp_c).collect();
-    temps.sort_by(f64::total_cmp);
+    sort_numbers(&mut temps);
     let upper = temps.get(temps.len() / 2)?;
     let lower = temps.get((temps.len() - 1) / 2)?;
     Some((upper + lower) / 2.0)
@@ -435,7 +436,7 @@ pub fn heavier_block(sight: &Sight) -> Option<Block> {
 pub fn settled(sight: &Sight) -> Vec<DoubtView> {
     let entries = sight.notebook.cast.entries.iter().enumerate();
     let mut settled: Vec<(f64, DoubtView)> = entries.filter_map(|(i, entry)| decision(i, entry)).collect();
-    settled.sort_by(|a, b| a.0.total_cmp(&b.0));
+    sort_by(&mut settled, |a, b| a.0.total_cmp(&b.0));
     settled.into_iter().map(|(_, view)| view).collect()
 }
 

@@ -102,15 +102,15 @@ const SAID_ELSEWHERE: [&str; 6] = [
     "read-notice-one-way",
 ];
 
-/// "Read 20 rows …" and the reader's notices. Only while Log is in sight: the table is read again for them.
+/// "Read 20 rows …" and the reader's notices. Only while Log is in sight: the table may be read again for them.
 fn as_read(sight: &Sight) -> (Option<Said>, Vec<Said>) {
     let source = sight.notebook.cast.source.as_ref().filter(|source| !source.text.is_empty());
     let Some(source) = source.filter(|_| sight.notebook.place.screen == Screen::Log) else {
         return (None, Vec::new());
     };
-    let read = tables::read(source);
-    let notices = read.messages.into_iter().filter(|notice| !SAID_ELSEWHERE.contains(&notice.id));
-    (read.understood.map(Into::into), notices.map(Into::into).collect())
+    let read = sight.prepared.read(source);
+    let notices = read.messages.iter().filter(|notice| !SAID_ELSEWHERE.contains(&notice.id));
+    (read.understood.clone().map(Into::into), notices.cloned().map(Into::into).collect())
 }
 
 /// The readings are those of one of the examples.

@@ -18,7 +18,7 @@ const SHOWN_CHARS: usize = 60;
 /// The table that waits, if there is one.
 pub fn view(sight: &Sight) -> Option<PendingView> {
     let source = sight.notebook.pending.as_ref()?;
-    let read = tables::read(source);
+    let read = sight.prepared.read(source);
     let too_long = tables::is_too_long(&read).then(|| {
         Message::new("log-too-many-readings")
             .count("count", read.entries.len())
@@ -38,9 +38,9 @@ pub fn view(sight: &Sight) -> Option<PendingView> {
         more: more(&read),
         question: question(&read),
         is_error: read.outcome == Outcome::Error || too_long.is_some(),
-        notices: too_long.into_iter().chain(read.messages.into_iter().map(Into::into)).collect(),
-        understood: read.understood.map(Into::into),
-        gives: read.gives.map(Into::into),
+        notices: too_long.into_iter().chain(read.messages.iter().cloned().map(Into::into)).collect(),
+        understood: read.understood.clone().map(Into::into),
+        gives: read.gives.clone().map(Into::into),
         use_table,
         drop: way(drop(sight, source.origin), Action::DropTable),
     })

@@ -6,6 +6,7 @@ use layercast_chart::{
     Bar, BarLook, DoubtAt, Found, Mark, Marks, Middle, Picture, Point, RuleTick, StepInHand, StepWords,
     Strip, strip_scale,
 };
+use layercast_core::order::sort_by;
 use layercast_core::{Analysis, State, Step, Switch};
 use layercast_lesson::document::{MarkDoc, Notebook, Screen};
 use layercast_lesson::numbers::rounded;
@@ -245,7 +246,7 @@ fn doubts(prepared: &Prepared, request: &PictureRequest) -> Vec<DoubtAt> {
             None => at.push((reading.depth_m, out)),
         }
     }
-    at.sort_by(|a, b| a.0.total_cmp(&b.0));
+    sort_by(&mut at, |a, b| a.0.total_cmp(&b.0));
     let words = |out: usize| match out {
         0 => String::new(),
         1 => request.words.one_left_out.clone(),

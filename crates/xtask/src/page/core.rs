@@ -9,7 +9,7 @@ use std::path::PathBuf;
 /// Builds `crates/web`, makes the glue, and gives the module's bytes.
 pub fn build(tree: &Tree, kind: Kind) -> Result<Vec<u8>> {
     tools::need_wasm_target(tree)?;
-    tools::run(tools::cargo(tree).args([
+    tools::run(tools::cargo(tree).env("CARGO_ENCODED_RUSTFLAGS", without_paths(tree)?).args([
         "build",
         "--quiet",
         "--package=layercast-web",
@@ -29,6 +29,19 @@ pub fn build(tree: &Tree, kind: Kind) -> Result<Vec<u8>> {
     bindgen.reset_state_function(true);
     bindgen.generate(&out).context("making the glue of the crossing")?;
     last(tree, kind)
+}
+
+/// Flags that keep the folders of this machine out of the module: the messages of a panic name their source files.
+fn without_paths(tree: &Tree) -> Result<String> {
+    let home = std::env::var_os("HOME").or_else(|| std::env::var_os("USERPROFILE")).map(PathBuf::from);
+    let cargo = std::env::var_os("CARGO_HOME").map(PathBuf::from).or(home.map(|home| home.join(".cargo")));
+    let mut flags = vec![format!("--remap-path-prefix={}=.", tree.root.display())];
+    let registry = cargo.map(|cargo| cargo.join("registry/src"));
+    let indexes = registry.and_then(|registry| std::fs::read_dir(registry).ok());
+    for index in indexes.into_iter().flatten() {
+        flags.push(format!("--remap-path-prefix={}=", index?.path().display()));
+    }
+    Ok(flags.join("\u{1f}"))
 }
 
 /// What the last build left, also when the Rust rooms do not compile at the moment.

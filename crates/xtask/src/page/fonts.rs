@@ -27,13 +27,13 @@ const FACES: [Face; 3] = [
     Face {
         family: "Source Serif",
         style: "normal",
-        weights: (400, 700),
+        weights: (400, 600),
         file: "@fontsource-variable/source-serif-4/files/source-serif-4-latin-wght-normal.woff2",
     },
     Face {
         family: "Source Serif",
         style: "italic",
-        weights: (400, 700),
+        weights: (400, 400),
         file: "@fontsource-variable/source-serif-4/files/source-serif-4-latin-wght-italic.woff2",
     },
 ];

@@ -28,7 +28,13 @@ pub(crate) fn changes(water: &Water, ends_m: (f64, f64)) -> Vec<(Source, f64)> {
         let (a, b) = (water.temp(ends_m.0, source)?, water.temp(ends_m.1, source)?);
         Some((source, sign * (a - b)))
     };
-    water.sources(&[ends_m.0, ends_m.1]).into_iter().filter_map(change).collect()
+    water.sources(&[ends_m.0, ends_m.1]).iter().copied().filter_map(change).collect()
+}
+
+/// The first of [`changes`]: that of the mean.
+pub(crate) fn change(water: &Water, ends_m: (f64, f64)) -> f64 {
+    let mean = |z| water.temp(z, Source::Mean);
+    mean(ends_m.0).zip(mean(ends_m.1)).map_or(0.0, |(a, b)| f64::abs(a - b))
 }
 
 /// The water gets warmer over this stretch.
@@ -46,7 +52,7 @@ pub(crate) fn ranges(water: &Water, ends_m: (f64, f64)) -> Vec<Range> {
 
 fn wrongs(water: &Water, ends_m: (f64, f64)) -> Vec<Wrong> {
     let mut wrongs = Vec::new();
-    for source in water.sources(&[ends_m.0, ends_m.1]) {
+    for source in water.sources(&[ends_m.0, ends_m.1]).iter().copied() {
         let (Some(a), Some(b)) = (water.temp(ends_m.0, source), water.temp(ends_m.1, source)) else {
             continue;
         };
@@ -100,11 +106,15 @@ fn fits(water: &Water, ends_m: (f64, f64)) -> bool {
     way && seen && tellable(&ranges(water, ends_m), &wrongs(water, ends_m))
 }
 
+type Rank = ([bool; 7], f64, f64);
+/// A pair of marks and its rank.
+type Ranked = ((f64, f64), Rank);
+
 /// What makes a pair of marks a good question, most important first: colder below in mixed water, a change that can be seen, away from the steepest
 /// step, a metre from mark to mark, away from all that counts as steepest; then near a metre, then steep.
-fn rank(water: &Water, ends_m: (f64, f64)) -> ([bool; 7], f64, f64) {
+fn rank(water: &Water, ends_m: (f64, f64)) -> Rank {
     let height = ends_m.1 - ends_m.0;
-    let change = changes(water, ends_m).first().map_or(0.0, |c| c.1);
+    let change = change(water, ends_m);
     let metre = (height - 1.0).abs() < 1e-6;
     let wanted = [
         water.state() != State::Mixed || !warmer_below(water, ends_m),
@@ -124,13 +134,18 @@ impl Kind for ColderBy {
     }
 
     fn choose(&self, water: &Water) -> Result<Vec<f64>, Dropped> {
-        let better = |a: &(f64, f64), b: &(f64, f64)| {
-            let (x, y) = (rank(water, *a), rank(water, *b));
+        let order = |(a, x): &Ranked, (b, y): &Ranked| {
             (x.0.cmp(&y.0)).then(x.1.total_cmp(&y.1)).then(x.2.total_cmp(&y.2)).then(b.0.total_cmp(&a.0))
         };
-        (candidates(water).into_iter().filter(|ends| fits(water, *ends)).max_by(better))
-            .map(|(a, b)| vec![a, b])
-            .ok_or_else(|| Dropped::plain("ask-dropped-4"))
+        // Whether it fits takes longer to find out than its rank, and few are better than the best so far.
+        let mut best: Option<Ranked> = None;
+        for ends in candidates(water) {
+            let ranked = (ends, rank(water, ends));
+            if best.as_ref().is_none_or(|best| order(&ranked, best).is_ge()) && fits(water, ends) {
+                best = Some(ranked);
+            }
+        }
+        best.map(|((a, b), _)| vec![a, b]).ok_or_else(|| Dropped::plain("ask-dropped-4"))
     }
 
     fn plan(&self, q: &Question) -> Plan {

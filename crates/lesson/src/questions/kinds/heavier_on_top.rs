@@ -7,6 +7,7 @@ use crate::questions::kind::{
 use crate::questions::say::Numbers;
 use crate::questions::text::{Fields, field};
 use crate::questions::water::Water;
+use layercast_core::order::sort_by;
 use layercast_core::{Level, Message};
 
 const WARM_ON_TOP: &str = "warm_on_top_is_heavier";
@@ -36,7 +37,7 @@ fn pairs<'a>(water: &Water<'a>) -> Option<(Pair<'a>, Vec<Pair<'a>>)> {
         .filter(|(a, b)| b.density - a.density > CLEARLY && a.temp_c > b.temp_c)
         .collect();
     // The clearest first, no mark twice at the top.
-    others.sort_by(|a, b| (b.1.density - b.0.density).total_cmp(&(a.1.density - a.0.density)));
+    sort_by(&mut others, |a, b| (b.1.density - b.0.density).total_cmp(&(a.1.density - a.0.density)));
     let mut chosen: Vec<Pair> = Vec::new();
     for pair in others {
         let fresh = chosen.iter().all(|c| (c.0.depth_m - pair.0.depth_m).abs() > 1e-6);
@@ -48,7 +49,9 @@ fn pairs<'a>(water: &Water<'a>) -> Option<(Pair<'a>, Vec<Pair<'a>>)> {
         return None;
     }
     chosen.push(right);
-    chosen.sort_by(|a, b| a.0.depth_m.total_cmp(&b.0.depth_m).then(a.1.depth_m.total_cmp(&b.1.depth_m)));
+    sort_by(&mut chosen, |a, b| {
+        a.0.depth_m.total_cmp(&b.0.depth_m).then(a.1.depth_m.total_cmp(&b.1.depth_m))
+    });
     Some((right, chosen))
 }
 

@@ -4,7 +4,7 @@
 //! Over a metre nobody can tell whether a student divided. So it is asked over a single step that is no metre, or over a
 //! longer stretch, where no idea gives the right number. The same checker judges "how fast" of kind 6.
 
-use super::colder_by::{changes, difference, elsewhere, made_up, warmer_below, worked};
+use super::colder_by::{change, changes, difference, elsewhere, made_up, warmer_below, worked};
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, only,
 };
@@ -192,10 +192,8 @@ impl Kind for PerMetre {
 
     fn choose(&self, water: &Water) -> Result<Vec<f64>, Dropped> {
         let marks = water.marks_m();
-        let stretches = |n: usize| {
-            marks.windows(n + 1).filter_map(|w| Some((*w.first()?, *w.last()?))).collect::<Vec<_>>()
-        };
-        let slope = |ends: (f64, f64)| changes(water, ends).first().map_or(0.0, |c| c.1) / (ends.1 - ends.0);
+        let stretches = |n: usize| marks.windows(n + 1).filter_map(|w| Some((*w.first()?, *w.last()?)));
+        let slope = |ends: (f64, f64)| change(water, ends) / (ends.1 - ends.0);
         let apart_from_steepest = |ends: (f64, f64)| !water.holds_member(ends) && !water.holds_steepest(ends);
         let not_steepest = |ends: (f64, f64)| !water.holds_steepest(ends);
         let any = |_: (f64, f64)| true;
@@ -203,9 +201,17 @@ impl Kind for PerMetre {
         let away: [&dyn Fn((f64, f64)) -> bool; 3] = [&apart_from_steepest, &not_steepest, &any];
         for good in away {
             for n in 1..=LONGEST {
-                let best = (stretches(n).into_iter().filter(|ends| good(*ends) && fits(water, *ends)))
-                    .max_by(|a, b| slope(*a).total_cmp(&slope(*b)).then(b.0.total_cmp(&a.0)));
-                if let Some(ends) = best {
+                // Whether it fits takes longer to find out than its slope, and few are steeper than the best so far.
+                let mut best: Option<(f64, (f64, f64))> = None;
+                for ends in stretches(n).filter(|ends| good(*ends)) {
+                    let slope = slope(ends);
+                    let order =
+                        |best: &(f64, (f64, f64))| slope.total_cmp(&best.0).then(best.1.0.total_cmp(&ends.0));
+                    if best.as_ref().is_none_or(|best| order(best).is_ge()) && fits(water, ends) {
+                        best = Some((slope, ends));
+                    }
+                }
+                if let Some((_, ends)) = best {
                     return Ok(vec![ends.0, ends.1]);
                 }
             }

@@ -75,20 +75,22 @@ impl Kind for TemperatureAt {
     fn choose(&self, water: &Water) -> Result<Vec<f64>, Dropped> {
         let steepest = water.steps().iter().map(|s| s.cooling_c_per_m.abs()).fold(0.0, f64::max);
         let first = water.first_m();
-        let rank = |z: f64| (slope(water, z) >= SLOPING * steepest, whole(z), margin(water, z));
-        water
-            .marks_m()
-            .into_iter()
-            .filter(|z| *z > first && margin(water, *z) > 0.0)
-            .max_by(|a, b| {
-                let (a_rank, b_rank) = (rank(*a), rank(*b));
-                (a_rank.0, a_rank.1)
-                    .cmp(&(b_rank.0, b_rank.1))
-                    .then(a_rank.2.total_cmp(&b_rank.2))
-                    .then(b.total_cmp(a))
-            })
-            .map(|z| vec![z])
-            .ok_or_else(|| Dropped::plain("ask-dropped-1"))
+        let mut best: Option<((bool, bool), f64, f64)> = None;
+        for z in water.marks_m().into_iter().filter(|z| *z > first) {
+            let wanted = (slope(water, z) >= SLOPING * steepest, whole(z));
+            // Its margin takes longer to find out.
+            if best.is_some_and(|best| wanted < best.0) {
+                continue;
+            }
+            let margin = margin(water, z);
+            let order = |best: ((bool, bool), f64, f64)| {
+                wanted.cmp(&best.0).then(margin.total_cmp(&best.1)).then(best.2.total_cmp(&z))
+            };
+            if margin > 0.0 && best.is_none_or(|best| order(best).is_ge()) {
+                best = Some((wanted, margin, z));
+            }
+        }
+        best.map(|(_, _, z)| vec![z]).ok_or_else(|| Dropped::plain("ask-dropped-1"))
     }
 
     fn plan(&self, q: &Question) -> Plan {

@@ -67,7 +67,7 @@ pub(super) fn targets(water: &Water) -> Vec<Range> {
             .map_or(0.0, |(a, b)| (a - b).abs() / 2.0),
         _ => 0.0,
     };
-    (water.sources(&marks).into_iter())
+    (water.sources(&marks).iter().copied())
         .filter_map(|source| {
             let value = water.between(z, source)? - drop_c(water);
             Some(Range { source, value, give: water.rounding_c() + between })
