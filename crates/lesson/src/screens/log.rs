@@ -33,7 +33,8 @@ pub fn view(sight: &Sight) -> LogView {
     let more_settled = decided.len().saturating_sub(MOST_DOUBTS);
     decided.truncate(MOST_DOUBTS);
     let (understood, mut notices) = as_read(sight);
-    if table.rows.iter().any(|row| row.apart.is_some()) {
+    // Doubts come first; where there are any, the panel has no room for it.
+    if blocks.is_empty() && more_doubts == 0 && table.rows.iter().any(|row| row.apart.is_some()) {
         notices.push(Message::new("log-word-apart").into());
     }
     LogView {
