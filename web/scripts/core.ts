@@ -1,7 +1,16 @@
 // Every call into the calculation goes through here. It keeps nothing between calls, so a stop loses nothing: the page says
 // so, makes a fresh instance and goes on with the notebook it still has.
 
-import type { Action, Look, Opened, PictureRequest, PictureWords, PlacementView, Screen, Stepped } from "../generated/core";
+import type {
+  Action,
+  Look,
+  Opened,
+  PictureRequest,
+  PictureWords,
+  PlacementView,
+  Screen,
+  Stepped,
+} from "../generated/core";
 import start, * as wasm from "../generated/core";
 import { wasm_module } from "./inlined";
 import { type Done, do_job, type Job } from "./jobs";

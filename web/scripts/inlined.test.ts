@@ -4,7 +4,9 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { bytes_of_signs } from "./inlined";
 
-const SIGNS = Array.from({ length: 94 }, (_, i) => String.fromCharCode(0x21 + i)).filter((sign) => !"<>&".includes(sign));
+const SIGNS = Array.from({ length: 94 }, (_, i) => String.fromCharCode(0x21 + i)).filter(
+  (sign) => !"<>&".includes(sign),
+);
 
 /** Bytes as the build writes them. */
 export function signs_of(bytes: Uint8Array): string {
