@@ -111,8 +111,19 @@ pub(super) fn doubts(doubts: &[CellDoubt], entries: &[Entry]) -> Vec<Message> {
 fn doubt_at(doubt: &CellDoubt, entries: &[Entry]) -> Option<Message> {
     let entry = entries.get(*doubt.entries.first()?)?;
     let message = match doubt.proposals.first() {
-        Some(proposal) => Message::new("read-doubt-meant").text("meant", &proposal.text),
+        Some(proposal) => {
+            let message = Message::new("read-doubt-meant");
+            match proposal.text.parse() {
+                Ok(written) => message.number("meant", written, decimals_of_text(&proposal.text)),
+                Err(_) => message.text("meant", &proposal.text),
+            }
+        }
         None => Message::new("read-doubt"),
     };
     Some(message.message("place", place(entry, doubt.cell, &AT_START)).message("why", doubt.message()))
+}
+
+/// Digits after the decimal point of a number as Rust writes it.
+fn decimals_of_text(number: &str) -> u8 {
+    number.split_once('.').map_or(0, |(_, digits)| u8::try_from(digits.len()).unwrap_or(u8::MAX))
 }
