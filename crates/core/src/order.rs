@@ -96,7 +96,7 @@ mod tests {
             let mut ours = list.clone();
             let mut theirs = list;
             sort_by(&mut ours, |a, b| a.0.cmp(&b.0));
-            theirs.sort_by(|a, b| a.0.cmp(&b.0));
+            theirs.sort_by_key(|a| a.0);
             prop_assert_eq!(ours, theirs);
         }
     }
