@@ -5,11 +5,10 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { setTimeout as pause } from "node:timers/promises";
-import { drop_profile, NAME, new_profile, start } from "./browser.js";
+import { drop_profile, new_profile, start } from "./browser.js";
 import * as steps from "./steps.js";
 
-/** Firefox takes four seconds to start; what is kept by which write is the same there. */
-const ROUNDS = NAME === "firefox" ? 10 : 50;
+const ROUNDS = 50;
 
 /** Fixed, so that a failure can be had again. */
 let seed = 20_261;

@@ -12,7 +12,7 @@ const NEAR_PX = 22;
  * Which reading a key leads to: an index, `null` to leave the readings, `undefined` when the key is not for them. One stop
  * a depth: readings of the same row are told in one sentence.
  */
-export function reading_after(
+function reading_after(
   key: string,
   cursor: number | null,
   readings: readonly { row: number }[],

@@ -10,7 +10,7 @@ interface Line {
 }
 
 /** Longer actions (a pasted table) are not journalled: the whole notebook is written at once instead. */
-export const LONGEST_LINE = 200_000;
+const LONGEST_LINE = 200_000;
 
 function key(id: string): string {
   return `layercast.journal.${id}.`;

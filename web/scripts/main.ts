@@ -12,7 +12,7 @@ import { mount_log } from "./screens/log";
 import { mount_profile } from "./screens/profile";
 import { mount_questions } from "./screens/questions";
 import { mount_table_view } from "./screens/table_view";
-import { show, type Ui } from "./state";
+import { fresh_ui, show } from "./state";
 import { open_storage } from "./storage";
 import { mount_trouble } from "./trouble";
 import { apply_view, first_view, mount_view_menu } from "./view_menu";
@@ -22,18 +22,6 @@ async function start(): Promise<void> {
   const view = first_view();
   apply_view(view);
   await Promise.all([load_fonts(), start_core(), open_storage()]);
-  const ui: Ui = {
-    ...view,
-    cursor: null,
-    rule: null,
-    menu: null,
-    panel: "main",
-    first_row: 0,
-    pasting: false,
-    file: null,
-    stopped: null,
-    notice: null,
-  };
   by_id("app").hidden = false;
   mount_bar();
   mount_notebooks();
@@ -46,7 +34,7 @@ async function start(): Promise<void> {
   mount_log();
   mount_profile();
   mount_questions();
-  await open_first(ui);
+  await open_first(fresh_ui(view));
   addEventListener("resize", show);
 }
 

@@ -11,6 +11,7 @@ import { let_go, on_locks, take, take_over, tell_wrote } from "./locks";
 import { changed, Halted, halt } from "./long";
 import { t, time } from "./say";
 import {
+  fresh_ui,
   has_state,
   idle,
   on_show,
@@ -218,22 +219,10 @@ async function mark_closed(id: string, closed: boolean): Promise<void> {
 }
 
 function plain_ui(): Ui {
-  const { theme, lang, text_size, stopped } = state().ui;
+  const { ui } = state();
   saved_name = null;
-  return {
-    theme,
-    lang,
-    text_size,
-    stopped,
-    cursor: null,
-    rule: null,
-    menu: null,
-    panel: "main",
-    first_row: 0,
-    pasting: false,
-    file: null,
-    notice: null,
-  };
+  // What was said of a stop stays until it is closed.
+  return { ...fresh_ui(ui), stopped: ui.stopped };
 }
 
 function one_at_a_time(what: () => Promise<void>): Promise<void> {

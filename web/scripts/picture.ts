@@ -140,8 +140,8 @@ export function mount_picture(figure: HTMLElement, screen: Screen): Picture {
     if (key !== painted || s.notebook !== last_notebook) {
       painted = key;
       last_notebook = s.notebook;
-      const next = draw_or_keep(canvas as HTMLCanvasElement, s.notebook, request);
-      if (next === null) return;
+      const next = draw(canvas as HTMLCanvasElement, s.notebook, request);
+      if (next === null) return; // it stopped, which has been said: the last drawing stays
       placement = next;
     }
     if (placement === null) return;
@@ -212,16 +212,6 @@ export function mount_picture(figure: HTMLElement, screen: Screen): Picture {
       return with_fonts(svg(s.notebook, request, say(s.look.alt)));
     },
   };
-}
-
-/** A drawing that stops leaves the last one standing; the page says so by itself. */
-function draw_or_keep(canvas: HTMLCanvasElement, notebook: string, request: PictureRequest): PlacementView | null {
-  try {
-    return draw(canvas, notebook, request);
-  } catch (error) {
-    if (error instanceof Stopped) return null;
-    throw error;
-  }
 }
 
 function name_of(screen: Screen): string {

@@ -104,13 +104,8 @@ function own(id: string, args: Record<string, string | number>): string {
 
 function raw(said: Said): string {
   const args: Record<string, FluentVariable> = {};
-  for (const [name, arg] of entries(said.args)) args[name] = argument(arg);
+  for (const [name, arg] of Object.entries(said.args)) args[name] = argument(arg);
   return format(said.id, args);
-}
-
-/** Arguments by name; a map deep inside a view crosses as a `Map`, one at its top as an object. */
-function entries(args: Said["args"]): Iterable<[string, SaidArg]> {
-  return (args as unknown) instanceof Map ? (args as unknown as Map<string, SaidArg>) : Object.entries(args);
 }
 
 function argument(arg: SaidArg): FluentVariable {

@@ -57,6 +57,28 @@ export interface State {
   readonly writable: boolean;
 }
 
+/** How the page is seen: kept from one notebook to the next. */
+export type View = Pick<Ui, "theme" | "lang" | "text_size">;
+
+/** What is on the page when a notebook has just been opened. */
+export function fresh_ui(view: View): Ui {
+  const { theme, lang, text_size } = view;
+  return {
+    theme,
+    lang,
+    text_size,
+    cursor: null,
+    rule: null,
+    menu: null,
+    panel: "main",
+    first_row: 0,
+    pasting: false,
+    file: null,
+    stopped: null,
+    notice: null,
+  };
+}
+
 let current: State | null = null;
 const shows: ((s: State) => void)[] = [];
 let showing = false;

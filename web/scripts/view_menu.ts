@@ -1,15 +1,15 @@
 // View: theme, language, size of the text. They belong to this browser, not to a notebook.
 
 import { by_id, set_text } from "./dom";
-import { fill_words, first_language, type Lang, set_language } from "./say";
-import { on_show, type State, set_ui, show, state, type Theme } from "./state";
+import { fill_words, first_language, set_language } from "./say";
+import { on_show, type State, set_ui, show, state, type Theme, type View } from "./state";
 import { read_setting, write_setting } from "./storage";
 
 const THEMES: readonly Theme[] = ["day", "night", "sunlight", "projector"];
 const SIZES = [80, 90, 100, 110, 125, 150, 175, 200] as const;
 
 /** The settings kept from last time, else what the browser prefers. */
-export function first_view(): { theme: Theme; lang: Lang; text_size: number } {
+export function first_view(): View {
   const kept_theme = THEMES.find((one) => one === read_setting("theme"));
   const dark = matchMedia("(prefers-color-scheme: dark)").matches;
   const kept_lang = read_setting("lang");
@@ -19,7 +19,7 @@ export function first_view(): { theme: Theme; lang: Lang; text_size: number } {
 }
 
 /** Puts theme, size and language on the page; called before the first drawing. */
-export function apply_view(view: { theme: Theme; lang: Lang; text_size: number }): void {
+export function apply_view(view: View): void {
   const root = document.documentElement;
   root.dataset.theme = view.theme;
   root.style.setProperty("--text-size", String(view.text_size / 100));
@@ -77,7 +77,7 @@ function step(by: number): void {
   if (text_size) change({ text_size });
 }
 
-function change(to: Partial<{ theme: Theme; lang: Lang; text_size: number }>): void {
+function change(to: Partial<View>): void {
   for (const [name, value] of Object.entries(to)) write_setting(name, String(value));
   apply_view({ ...state().ui, ...to });
   set_ui(to);

@@ -276,6 +276,42 @@ pub enum Rule {
     FirstSteepMiddle,
 }
 
+/// The depth a rule looks for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Sought {
+    /// Of the thermocline.
+    Thermocline,
+    /// Of the mixed layer's end.
+    MixedLayerEnd,
+}
+
+impl Rule {
+    /// Every rule; of each depth sought the class's own first.
+    pub const ALL: [Self; 6] = [
+        Self::SteepestMiddle,
+        Self::DensestStep,
+        Self::TempDrop,
+        Self::DensityRise,
+        Self::FirstSteepTop,
+        Self::FirstSteepMiddle,
+    ];
+
+    /// Which depth the rule looks for.
+    ///
+    /// ```
+    /// use layercast_core::{Rule, Sought};
+    /// assert_eq!(Rule::DensestStep.seeks(), Sought::Thermocline);
+    /// ```
+    pub fn seeks(self) -> Sought {
+        match self {
+            Self::SteepestMiddle | Self::DensestStep => Sought::Thermocline,
+            Self::TempDrop | Self::DensityRise | Self::FirstSteepTop | Self::FirstSteepMiddle => {
+                Sought::MixedLayerEnd
+            }
+        }
+    }
+}
+
 /// What one rule says.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct RuleValue {

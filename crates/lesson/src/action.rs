@@ -1,4 +1,4 @@
-//! Everything a person can do to a notebook, and the one pure function that does it.
+//! Everything a person can do to a notebook, as data; `act/` does it.
 
 mod read;
 

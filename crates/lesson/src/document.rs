@@ -108,7 +108,7 @@ pub enum Screen {
 /// One seat's answers to one lesson.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 pub struct Sheet {
-    /// Seat code; empty until handing in.
+    /// Seat code; no screen asks for one, so it is empty.
     #[serde(default)]
     pub seat: String,
     /// The lesson's id.
@@ -271,7 +271,7 @@ pub struct Lesson {
     pub version: u32,
     /// Id of the lesson.
     pub id: String,
-    /// Kinds in order (numbers of the question bank): 1, 4, 5, 6, 9, 7, 8, 13 ("9" is 9+10).
+    /// Kinds in order, by the numbers of `questions/kinds/mod.rs`: 1, 4, 5, 6, 9, 7, 8, 13.
     pub kinds: Vec<u8>,
     /// Left open by the teacher from the start.
     #[serde(default)]

@@ -1,8 +1,9 @@
-//! Questions, verdicts, hints, credit, and what may be shown.
+//! The notebook of one group: what a person can do to it, how its three screens look, the questions with their verdicts,
+//! hints and credit, and what may be shown.
 //!
 //! A [`document::Notebook`] is all that is known of one group. [`act::act`] returns the notebook after one thing a person
-//! did ([`act::step`] with how it looks then); [`screens::look`] says what the page shows of it; [`scene::scene`] what its picture shows. All are pure and
-//! total: no clock, no randomness, no state between calls.
+//! did ([`act::step`] with how it looks then); [`screens::look`] says what the page shows of it; [`scene::scene`] what its
+//! picture shows. All are pure and total: no clock, no randomness, no state between calls.
 
 pub mod act;
 pub mod action;

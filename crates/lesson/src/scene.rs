@@ -53,7 +53,7 @@ pub enum SceneMiddle {
     None,
     /// The rules' column, covered or found by `shown`.
     Rules,
-    /// Means (kinds 4, 5, 6, 9+10, 101, 103, 104, 105): they stand in the readings' table of every screen.
+    /// Means (kinds 4, 5, 6, 9, 101, 103, 104, 105): they stand in the readings' table of every screen.
     Means,
     /// Empty space (kinds 1, 7, 8, 13).
     Empty,

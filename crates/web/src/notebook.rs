@@ -26,7 +26,7 @@ pub enum Opened {
         /// A new notebook with its readings alone, when they could be read.
         readings: Option<String>,
     },
-    /// A table, decoded to text: give it to `act` as `paste`.
+    /// A table, decoded to text: give it back as the action `take_file`, or `paste` where it was pasted.
     Table {
         /// The text.
         text: String,

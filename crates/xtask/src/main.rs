@@ -58,7 +58,7 @@ fn run() -> Result<()> {
             let has = |word: &str| args.iter().any(|arg| arg == word);
             screenshots::screenshots(&tree, has("all"), has("--keep-page"))
         }
-        Some("types") => page::types(&tree),
+        Some("types") => page::types(&tree, Kind::Quick),
         Some("page") => {
             let out = match option(&args, "--out") {
                 Some(file) => std::path::absolute(file)?,

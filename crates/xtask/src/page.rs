@@ -27,9 +27,9 @@ pub enum Kind {
 }
 
 /// Builds the types and the glue of the crossing into `web/generated`.
-pub fn types(tree: &Tree) -> Result<()> {
+pub fn types(tree: &Tree, kind: Kind) -> Result<()> {
     let _lock = lock(tree)?;
-    core::build(tree, Kind::Quick).map(|_| ())
+    core::build(tree, kind).map(|_| ())
 }
 
 /// Builds the whole page and gives its text. `keep_core`: with the core of the last build.

@@ -2,18 +2,19 @@
 
 use super::kind::{Field, Input, Line};
 use super::water::Water;
-use layercast_core::{Message, Rule};
+use layercast_core::{Message, Rule, Sought};
 
 /// "No rule, I read it off."
 const NONE: &str = "none";
 
 /// Rules that can give the answer of a kind; the class's own first.
-fn rules_of(kind: u8) -> &'static [Rule] {
-    match kind {
-        7 => &[Rule::SteepestMiddle, Rule::DensestStep],
-        9 => &[Rule::TempDrop, Rule::DensityRise, Rule::FirstSteepTop, Rule::FirstSteepMiddle],
-        _ => &[],
-    }
+fn rules_of(kind: u8) -> impl Iterator<Item = Rule> {
+    let sought = match kind {
+        7 => Some(Sought::Thermocline),
+        9 => Some(Sought::MixedLayerEnd),
+        _ => None,
+    };
+    Rule::ALL.into_iter().filter(move |rule| Some(rule.seeks()) == sought)
 }
 
 fn value(rule: Rule) -> &'static str {
@@ -40,9 +41,9 @@ pub(crate) fn name(rule: Rule) -> Message {
 }
 
 /// "Which rule did you use?" with its list.
-pub(crate) fn line(_water: &Water, kind: u8) -> Line {
+pub(crate) fn line(kind: u8) -> Line {
     let mut options = vec![("", Message::new("ask-rule-choose"))];
-    options.extend(rules_of(kind).iter().map(|rule| (value(*rule), name(*rule))));
+    options.extend(rules_of(kind).map(|rule| (value(rule), name(rule))));
     options.push((NONE, Message::new("ask-rule-none")));
     let field =
         Field { input: Input::List(options), ..Field::number("rule", Message::new("ask-name-rule"), None) };
@@ -53,7 +54,7 @@ pub(crate) fn line(_water: &Water, kind: u8) -> Line {
 pub(crate) fn others(water: &Water, kind: u8) -> Vec<(Rule, f64)> {
     let found = &water.analysis().rules;
     let depth = |rule: Rule| found.iter().find(|r| r.rule == rule).and_then(|r| r.value_m);
-    rules_of(kind).iter().skip(1).filter_map(|rule| Some((*rule, depth(*rule)?))).collect()
+    rules_of(kind).skip(1).filter_map(|rule| Some((rule, depth(rule)?))).collect()
 }
 
 /// What a student named.
@@ -72,5 +73,5 @@ pub(crate) fn named(text: &str, kind: u8) -> Named {
     if text == NONE {
         return Named::None;
     }
-    rules_of(kind).iter().find(|rule| value(**rule) == text).map_or(Named::Nothing, |rule| Named::Rule(*rule))
+    rules_of(kind).find(|rule| value(*rule) == text).map_or(Named::Nothing, Named::Rule)
 }

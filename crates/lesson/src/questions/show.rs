@@ -190,7 +190,7 @@ impl Desk<'_> {
             })
             .collect();
         if last.is_some_and(|j| j.verdict == Verdict::WhichRule) {
-            shown.push(self.line(&super::rules::line(self.water, self.asked.kind), None));
+            shown.push(self.line(&super::rules::line(self.asked.kind), None));
         }
         PartView {
             settled: false,

@@ -4,26 +4,27 @@ use super::Sight;
 use super::found::is_warmer;
 use crate::numbers::{WithNum, computed, mark, middle};
 use crate::view::{Num, RuleGroup, RuleRow};
-use layercast_core::{Analysis, Message, Rule, RuleValue};
+use layercast_core::{Analysis, Message, Rule, RuleValue, Sought};
 
 /// The rules by depth they look for; empty where none applies.
 pub fn groups(sight: &Sight) -> Vec<RuleGroup> {
     let analysis = sight.context.analysis;
-    let group = |name: &'static str, is_of: fn(Rule) -> bool| {
+    let group = |name: &'static str, sought: Sought| {
         let rows: Vec<RuleRow> = analysis
             .rules
             .iter()
-            .filter(|value| is_of(value.rule))
+            .filter(|value| value.rule.seeks() == sought)
             .map(|value| row(value, analysis))
             .collect();
         (!rows.is_empty()).then(|| RuleGroup { name: Message::new(name).into(), rows })
     };
-    let of_thermocline = |rule| matches!(rule, Rule::SteepestMiddle | Rule::DensestStep);
-    let of_mixed_layer = |rule| !matches!(rule, Rule::SteepestMiddle | Rule::DensestStep);
-    [group("profile-thermocline", of_thermocline), group("profile-mixed-layer-to", of_mixed_layer)]
-        .into_iter()
-        .flatten()
-        .collect()
+    [
+        group("profile-thermocline", Sought::Thermocline),
+        group("profile-mixed-layer-to", Sought::MixedLayerEnd),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
 }
 
 fn row(value: &RuleValue, analysis: &Analysis) -> RuleRow {

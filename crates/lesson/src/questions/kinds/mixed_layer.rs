@@ -1,4 +1,4 @@
-//! Kinds 9 and 10: where does your mixed layer end, by the 1.0 °C rule? Three parts: the temperature looked for, the two
+//! Kind 9: where does your mixed layer end, by the 1.0 °C rule? Three parts: the temperature looked for, the two
 //! marks it lies between, the depth in that step.
 //!
 //! Temperature: within 0.1 °C of the reference less the drop, by the mean, going down or coming up. Marks: the pair that
@@ -41,7 +41,7 @@ const OTHER_RULE_M: f64 = 0.1;
 /// A step of another, deeper water, where this one has none to show it on.
 const ANOTHER_WATER: Crossing = Crossing { marks_m: (40.0, 41.0), temps_c: (14.8, 13.5) };
 
-/// Kinds 9 and 10.
+/// Kind 9.
 pub(crate) struct MixedLayerEnd;
 
 impl MixedLayerEnd {
