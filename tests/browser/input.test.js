@@ -124,12 +124,12 @@ test("a stop of the calculation is said, and the work goes on", { timeout: 120_0
     WebAssembly.instantiate = async (...args) => {
       const made = await real(...args);
       const exports = { ...made.exports };
-      exports.act = (...values) => {
+      exports.step = (...values) => {
         if (window.stop_next) {
           window.stop_next = false;
           throw new WebAssembly.RuntimeError("unreachable");
         }
-        return made.exports.act(...values);
+        return made.exports.step(...values);
       };
       return Object.create(WebAssembly.Instance.prototype, { exports: { value: exports } });
     };

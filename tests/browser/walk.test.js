@@ -143,7 +143,7 @@ for (const [lang, words] of Object.entries(WORDS)) {
       await steps.check_marks(page);
       await page.sees("#profile-panel .found-panel h1", words.found);
       await page.sees("#profile-panel .items", words.inside);
-      await page.sees("#profile-panel .items", n("2.68"));
+      await page.sees("#profile-panel .items", n("2.7"));
       await page.sees("#profile-panel .items", words.deep);
     });
 

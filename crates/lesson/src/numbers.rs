@@ -51,9 +51,9 @@ pub fn middle(depth_m: f64) -> Num {
     Num { value: rounded(depth_m, 2), decimals: 2 }
 }
 
-/// A computed depth: where its line stands, so two decimals unless it is a multiple of 0.1.
+/// A computed depth without a range of its own: one decimal.
 pub fn computed(depth_m: f64) -> Num {
-    mark(rounded(depth_m, 2))
+    Num { value: rounded(depth_m, 1), decimals: 1 }
 }
 
 /// A whole metre.
@@ -88,6 +88,12 @@ impl Range {
             Num { value: rounded(value, decimals), decimals }
         };
         Self { from: num(from_m, from_decimals), to: num(to_m, to_decimals) }
+    }
+
+    /// A computed depth with the decimals of its range: never finer than what is known of it.
+    pub fn value(&self, depth_m: f64) -> Num {
+        let decimals = self.from.decimals.max(self.to.decimals);
+        Num { value: rounded(depth_m, decimals), decimals }
     }
 
     /// "3.5 to 4.0 m".
@@ -161,10 +167,7 @@ mod tests {
         assert_eq!(mark_decimals(1.25), 2);
         assert_eq!(mark_decimals(3.048), 2);
         assert_eq!(middle(1.0), Num { value: 1.0, decimals: 2 });
-        assert_eq!(computed(2.684), Num { value: 2.68, decimals: 2 });
-        assert_eq!(computed(3.05), Num { value: 3.05, decimals: 2 });
-        assert_eq!(computed(3.0499999), Num { value: 3.05, decimals: 2 });
-        assert_eq!(computed(2.9999), Num { value: 3.0, decimals: 1 });
+        assert_eq!(computed(2.684), Num { value: 2.7, decimals: 1 });
     }
 
     #[test]
@@ -172,6 +175,8 @@ mod tests {
         let show = |range: Range| (range.from, range.to);
         let num = |value, decimals| Num { value, decimals };
         assert_eq!(show(Range::of_computed(2.592, 2.776)), (num(2.6, 1), num(2.8, 1)));
+        assert_eq!(Range::of_computed(2.592, 2.776).value(2.684), num(2.7, 1));
+        assert_eq!(Range::of_computed(1.69, 1.81).value(1.7512), num(1.75, 2));
         assert_eq!(show(Range::of_computed(0.854762, 0.954762)), (num(0.85, 2), num(0.95, 2)));
         assert_eq!(show(Range::of_marks(1.0, 1.25)), (num(1.0, 1), num(1.25, 2)));
         assert_eq!(show(Range::of_marks(1.0, 1.1)), (num(1.0, 2), num(1.1, 2)));

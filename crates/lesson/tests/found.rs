@@ -89,7 +89,7 @@ fn sign(found: &FoundView, item: usize) -> Option<Sign> {
 #[test]
 fn layered_water_has_its_three_depths() {
     let found = found("group_c", ["2.5", "4.0", "6.0"]);
-    assert_eq!([0, 1, 2].map(|i| value(&found, i)), [3.75, 2.68, 6.5]);
+    assert_eq!([0, 1, 2].map(|i| value(&found, i)), [3.75, 2.7, 6.5]);
     assert_eq!(
         [0, 1, 2].map(|i| sign(&found, i)),
         [Some(Sign::Inside), Some(Sign::Close), Some(Sign::Inside)]

@@ -132,7 +132,7 @@ function show_row(el: HTMLElement, row: PendingRow, columns: readonly PendingCol
   const line = part(el, "line");
   const written = row.cells.filter((cell) => cell.trim() !== "");
   const as_title = row.skipped !== null && written.length <= 1;
-  el.classList.toggle("skip", row.skipped !== null);
+  el.classList.toggle("no-reading", row.skipped !== null);
   set_text(line, String(row.line));
   const cells = as_title ? [written[0] ?? ""] : columns.map((_, index) => row.cells[index] ?? "");
   list(el, template("template-asis-cell"), cells, (td, text, index) => {

@@ -61,8 +61,11 @@ fn uncovered(sight: &Sight) -> Vec<Message> {
             _ => {}
         }
     }
-    if let (true, Some(MixedLayer::At { value_m, .. })) = (shown.mixed_layer, &analysis.mixed_layer) {
-        told.push(Message::new("profile-alt-mixed").num("depth", crate::numbers::computed(*value_m)));
+    if let (true, Some(MixedLayer::At { value_m, low_m, high_m, .. })) =
+        (shown.mixed_layer, &analysis.mixed_layer)
+    {
+        let depth = Range::of_computed(*low_m, *high_m).value(*value_m);
+        told.push(Message::new("profile-alt-mixed").num("depth", depth));
     }
     if let (true, Some(found)) = (shown.deep_layer, &analysis.metalimnion) {
         told.push(if found.cut_off {

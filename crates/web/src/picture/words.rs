@@ -3,7 +3,7 @@
 use layercast_chart::Words;
 use layercast_core::{Analysis, Message, State, Thermocline, WarmLayerToday};
 use layercast_lesson::document::Screen;
-use layercast_lesson::numbers::{Range, WithNum, computed, middle};
+use layercast_lesson::numbers::{Range, WithNum, middle};
 use layercast_lesson::scene::Scene;
 use layercast_lesson::view::{Look, Said, SaidArg};
 use serde::{Deserialize, Serialize};
@@ -253,8 +253,9 @@ fn named(found: &Thermocline, with_depth: &'static str, name: &'static str) -> L
 fn mixed_to(analysis: &Analysis, scene: &Scene) -> Option<Said> {
     use layercast_core::MixedLayer;
     match analysis.mixed_layer.filter(|_| scene.shown.mixed_layer)? {
-        MixedLayer::At { value_m, .. } => {
-            Some(Message::new("picture-mixed-to").num("depth", computed(value_m)).into())
+        MixedLayer::At { value_m, low_m, high_m, .. } => {
+            let depth = Range::of_computed(low_m, high_m).value(value_m);
+            Some(Message::new("picture-mixed-to").num("depth", depth).into())
         }
         MixedLayer::AtLeast { .. } => None,
     }

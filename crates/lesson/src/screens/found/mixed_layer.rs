@@ -3,7 +3,7 @@
 use super::other::{cold_and_alike, steepest};
 use super::{Sight, item};
 use crate::document::MarkName;
-use crate::numbers::{Range, WithNum, computed, mark, mark_decimals, rounded};
+use crate::numbers::{Range, WithNum, mark, mark_decimals, rounded};
 use crate::screens::verdict::{
     beside_at_least, beside_range, local_step_m, placed_m, refused_though_found, verdict,
 };
@@ -31,18 +31,21 @@ pub fn mixed_layer(sight: &Sight) -> Option<FoundItem> {
                 true => Message::new("profile-rule-mixed-outvoted").temp("drop", drop_c),
             }],
         )),
-        (MixedLayer::At { value_m, low_m, high_m, .. }, None) => Some(item(
-            "profile-mixed-layer-to",
-            computed(*value_m),
-            beside_mixed(sight, &Range::of_computed(*low_m, *high_m)),
-            vec![rule("profile-rule-mixed", "profile-rule-mixed-warmer")],
-        )),
+        (MixedLayer::At { value_m, low_m, high_m, .. }, None) => {
+            let range = Range::of_computed(*low_m, *high_m);
+            Some(item(
+                "profile-mixed-layer-to",
+                range.value(*value_m),
+                beside_mixed(sight, &range),
+                vec![rule("profile-rule-mixed", "profile-rule-mixed-warmer")],
+            ))
+        }
         (MixedLayer::At { value_m, low_m, high_m, .. }, Some(season)) => {
             let range = Range::of_computed(*low_m, *high_m);
             let (season_range, season_note) = match season {
                 MixedLayer::At { value_m, low_m, high_m, .. } => {
                     let range = Range::of_computed(*low_m, *high_m);
-                    let note = Message::new("profile-season-note").num("value", computed(*value_m));
+                    let note = Message::new("profile-season-note").num("value", range.value(*value_m));
                     (Some(range), note.message("range", range.said()))
                 }
                 MixedLayer::AtLeast { at_least_m } => {
@@ -54,7 +57,7 @@ pub fn mixed_layer(sight: &Sight) -> Option<FoundItem> {
                 .or_else(|| beside_mixed(sight, &range));
             Some(item(
                 "profile-mixed-layer-to",
-                computed(*value_m),
+                range.value(*value_m),
                 beside,
                 vec![rule("profile-rule-mixed-today", "profile-rule-mixed-today-warmer"), season_note],
             ))
