@@ -51,6 +51,12 @@ pub fn middle(depth_m: f64) -> Num {
     Num { value: rounded(depth_m, 2), decimals: 2 }
 }
 
+/// The depth the mixed layer is measured from: the method's own, or the first reading where that lies deeper (methods 6).
+pub fn reference_m(analysis: &layercast_core::Analysis) -> f64 {
+    let first_m = analysis.profile.first().map_or(0.0, |level| level.depth_m);
+    analysis.method.reference_m.max(first_m)
+}
+
 /// A computed depth without a range of its own: one decimal.
 pub fn computed(depth_m: f64) -> Num {
     Num { value: rounded(depth_m, 1), decimals: 1 }

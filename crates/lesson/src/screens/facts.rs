@@ -4,6 +4,7 @@ use super::Sight;
 use super::log::is_example;
 use crate::numbers::{WithNum, reading_decimals, rounded};
 use crate::view::{Num, Said};
+use layercast_core::cast::pairs::ENOUGH_PAIRS;
 use layercast_core::{Leg, Message, Pairs, State};
 
 /// Warmest, coldest, apart; without a pair, what is assumed of each reading.
@@ -19,8 +20,15 @@ pub fn facts(sight: &Sight) -> Vec<Said> {
         .pairs
         .max_abs_c
         .map(|apart_c| Message::new("profile-apart").number("apart", rounded(apart_c, decimals), decimals));
-    let assumed = (analysis.pairs.count == 0 && analysis.profile.len() > 1)
-        .then(|| Message::new("profile-assumed").num("assumed", assumed(&analysis.pairs)));
+    let pairs = &analysis.pairs;
+    let is_assumed = pairs.s_c.is_none_or(|s_c| pairs.count < ENOUGH_PAIRS && s_c < pairs.s_used_c - 1e-9);
+    let assumed = (is_assumed && analysis.profile.len() > 1).then(|| {
+        let message = match pairs.count {
+            0 => Message::new("profile-assumed"),
+            count => Message::new("profile-assumed-few").count("count", count),
+        };
+        message.num("assumed", assumed(pairs))
+    });
     let example = is_example(&sight.notebook.cast).then(|| Message::new("profile-example"));
     [
         example,

@@ -2,7 +2,7 @@
 
 use super::Sight;
 use super::found::is_warmer;
-use crate::numbers::{WithNum, computed, mark, middle};
+use crate::numbers::{WithNum, computed, mark, middle, reference_m};
 use crate::view::{Num, RuleGroup, RuleRow};
 use layercast_core::{Analysis, Message, Rule, RuleValue, Sought};
 
@@ -47,10 +47,10 @@ fn name(rule: Rule, analysis: &Analysis) -> Message {
             false => Message::new("profile-rule-temp-drop"),
         }
         .temp("drop", method.mixed_drop_c)
-        .depth("reference", method.reference_m),
+        .depth("reference", reference_m(analysis)),
         Rule::DensityRise => Message::new("profile-rule-density-rise")
             .number("rise", 0.1, 1)
-            .depth("reference", method.reference_m),
+            .depth("reference", reference_m(analysis)),
         Rule::FirstSteepTop => {
             Message::new("profile-rule-first-steep-top").steep("steep", method.steep_c_per_m)
         }

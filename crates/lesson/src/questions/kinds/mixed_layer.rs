@@ -82,9 +82,12 @@ impl Kind for MixedLayerEnd {
     }
 
     fn choose(&self, water: &Water) -> Result<Vec<f64>, Dropped> {
-        let Some(MixedLayer::At { .. }) = water.analysis().mixed_layer else {
+        let Some(MixedLayer::At { target_c, .. }) = water.analysis().mixed_layer else {
             return Err(Dropped::telling("ask-dropped-9-deep"));
         };
+        if water.between(reference_m(water), Source::Mean).is_some_and(|c| target_c > c) {
+            return Err(Dropped::telling("ask-dropped-9-warmer"));
+        }
         let Some((_, at)) = class_crossing(water) else { return Err(Dropped::telling("ask-dropped-9-deep")) };
         // The thermocline in the same step: only the depth in it can tell, and only away from the middle.
         let in_one_step = water.steep().is_some_and(|s| same(s.step_m, at.marks_m));

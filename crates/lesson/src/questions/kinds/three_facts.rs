@@ -43,7 +43,7 @@ fn facts(water: &Water) -> Option<Vec<Fact>> {
     let gain = found.facts.map_or(0.0, |f| f.density_gain);
     let drop = found.method.mixed_drop_c;
     let reference =
-        water.between(found.method.reference_m.max(first.depth_m), crate::questions::water::Source::Mean)?;
+        water.between(crate::numbers::reference_m(found), crate::questions::water::Source::Mean)?;
     let never = temps().all(|t| t > reference - drop + SLACK);
     let no_step = steepest_size < steep - SLACK;
     let cold = low >= NEAR_DENSEST_C.0 && high <= NEAR_DENSEST_C.1;
@@ -68,7 +68,9 @@ fn facts(water: &Water) -> Option<Vec<Fact>> {
     if never {
         shows.push((
             "never",
-            Message::new("ask-104-never").number("drop", drop, 1).m("depth", found.method.reference_m),
+            Message::new("ask-104-never")
+                .number("drop", drop, 1)
+                .m("depth", crate::numbers::reference_m(found)),
         ));
     }
 

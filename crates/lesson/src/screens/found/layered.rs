@@ -186,6 +186,9 @@ fn deep_layer(sight: &Sight, found: &Metalimnion) -> FoundItem {
             beside_range(sight, MarkName::Deep, &range, look, refused),
             vec![match found.layers > 1 {
                 true => Message::new("profile-rule-deep-main"),
+                false if is_joined(sight, steep) => {
+                    Message::new("profile-rule-deep-joined").steep("steep", steep)
+                }
                 false => Message::new("profile-rule-deep").steep("steep", steep),
             }],
         );
@@ -206,6 +209,12 @@ fn deep_layer(sight: &Sight, found: &Metalimnion) -> FoundItem {
         beside,
         vec![Message::new("profile-cut-off-note").depth("last", found.bottom_m)],
     )
+}
+
+/// A step of the main layer stays under the threshold, by no more than the readings can tell.
+fn is_joined(sight: &Sight, steep_c_per_m: f64) -> bool {
+    let steps = &sight.context.analysis.steps;
+    steps.iter().any(|step| step.in_main_layer && step.cooling_c_per_m < steep_c_per_m - 1e-9)
 }
 
 /// No deep layer where there is no steep one above it.

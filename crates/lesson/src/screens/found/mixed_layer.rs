@@ -1,9 +1,9 @@
 //! The mixed layer by the class rule: colder than near the surface, or warmer where the water warms downward.
 
-use super::other::{cold_and_alike, steepest};
+use super::other::{cold_and_alike, is_of_both_ends, steepest};
 use super::{Sight, item};
 use crate::document::MarkName;
-use crate::numbers::{Range, WithNum, mark, mark_decimals, rounded};
+use crate::numbers::{Range, WithNum, mark, mark_decimals, reference_m, rounded};
 use crate::screens::verdict::{
     beside_at_least, beside_range, local_step_m, placed_m, refused_though_found, verdict,
 };
@@ -13,7 +13,7 @@ use layercast_core::{Analysis, Message, MixedLayer};
 /// Mixed layer by the class rule, and the season's where today's warm layer lies above the main one.
 pub fn mixed_layer(sight: &Sight) -> Option<FoundItem> {
     let analysis = sight.context.analysis;
-    let (drop_c, reference_m) = (analysis.method.mixed_drop_c, analysis.method.reference_m);
+    let (drop_c, reference_m) = (analysis.method.mixed_drop_c, reference_m(analysis));
     let warmer = is_warmer(analysis);
     let rule = |colder: &'static str, warm: &'static str| {
         Message::new(if warmer { warm } else { colder }).temp("drop", drop_c).depth("reference", reference_m)
@@ -27,6 +27,9 @@ pub fn mixed_layer(sight: &Sight) -> Option<FoundItem> {
                 false => rule("profile-rule-mixed-at-least", "profile-rule-mixed-at-least-warmer"),
                 true if steepest(&analysis.steps).is_some_and(|step| cold_and_alike(sight, step)) => {
                     Message::new("profile-rule-mixed-density").temp("drop", drop_c).number("gain", 0.1, 1)
+                }
+                true if steepest(&analysis.steps).is_some_and(|step| is_of_both_ends(analysis, step)) => {
+                    Message::new("profile-rule-mixed-little").temp("drop", drop_c).number("gain", 0.1, 1)
                 }
                 true => Message::new("profile-rule-mixed-outvoted").temp("drop", drop_c),
             }],

@@ -9,7 +9,7 @@ use crate::numbers::{Range, WithNum, middle, rounded, temp_decimals};
 use crate::screens::verdict::{beside_none, beside_range, placed_m, verdict};
 use crate::screens::way;
 use crate::view::{FoundItem, FoundView, Num, Sign};
-use layercast_core::{Message, MixedLayer, Step, Thermocline, WarmLayerToday};
+use layercast_core::{Analysis, Message, MixedLayer, Step, Thermocline, WarmLayerToday};
 
 /// Fewer depths than the rules need.
 pub fn too_few(sight: &Sight) -> FoundView {
@@ -59,7 +59,12 @@ pub fn inverse(sight: &Sight) -> FoundView {
     let analysis = sight.context.analysis;
     let mut lead = Vec::new();
     if let (Some(first), Some(last)) = (analysis.profile.first(), analysis.profile.last()) {
-        lead.push(Message::new("profile-ice-lead").number("top", rounded(first.temp_c, 1), 1).number(
+        // Beyond 4 °C warmer water is lighter again.
+        let lead_id = match last.temp_c > 4.5 {
+            true => Message::new("profile-ice-lead-warm"),
+            false => Message::new("profile-ice-lead"),
+        };
+        lead.push(lead_id.number("top", rounded(first.temp_c, 1), 1).number(
             "bottom",
             rounded(last.temp_c, 1),
             1,
@@ -144,12 +149,17 @@ pub fn mixed(sight: &Sight) -> FoundView {
     let cold = steepest.is_some_and(|step| cold_and_alike(sight, step));
     let alike =
         ends_differ_c <= believable_c && steepest.is_some_and(|step| is_by_chance(step, believable_c));
+    let is_odd = gradient >= method_steep - 1e-9 && !cold && !alike;
     // A steep step that the medians outvote: then the density of the water beside the mark is not known to be even.
-    let is_outvoted = gradient >= method_steep - 1e-9 && !cold && !alike;
+    let is_outvoted = is_odd && steepest.is_some_and(|step| !is_of_both_ends(analysis, step));
     let why = if gradient >= method_steep - 1e-9 && cold && !alike {
         Message::new("profile-mixed-by-density").number("gradient", rounded(gradient, 1), 1)
     } else if gradient >= method_steep - 1e-9 && alike {
         Message::new("profile-mixed-chance").number("gradient", rounded(gradient, 1), 1)
+    } else if is_odd && !is_outvoted {
+        Message::new("profile-mixed-by-little")
+            .number("gradient", rounded(gradient, 1), 1)
+            .number("gain", 0.1, 1)
     } else if is_outvoted {
         let is_last = steepest.is_some_and(|step| step.bottom_m >= last_m - 1e-9);
         let message = match is_last {
@@ -213,6 +223,15 @@ pub fn cold_and_alike(sight: &Sight, step: &Step) -> bool {
         .filter(|level| level.depth_m >= step.top_m - 1e-9 && level.depth_m <= step.bottom_m + 1e-9);
     let gain_kg_m3 = (step.densing_kg_m3_per_m * (step.bottom_m - step.top_m)).abs();
     gain_kg_m3 < 0.1 && within.map(|level| level.temp_c).fold(f64::MIN, f64::max) <= 8.0
+}
+
+/// The readings near the surface and those near the bottom differ by half of the step or more, the same way: then many
+/// readings show it, and the water counts as mixed for its small gain of density alone.
+pub fn is_of_both_ends(analysis: &Analysis, step: &Step) -> bool {
+    let change_c = step.cooling_c_per_m * (step.bottom_m - step.top_m);
+    analysis.facts.as_ref().is_some_and(|facts| {
+        (facts.top_c - facts.bottom_c) * change_c.signum() >= 0.5 * change_c.abs() - 1e-9
+    })
 }
 
 /// From here on, °C per metre, two values a step apart can be told apart; upward to the next tenth, as it is shown.
@@ -296,7 +315,10 @@ fn steepest_of(sight: &Sight, warm: &WarmLayerToday) -> Option<Message> {
     Some(step_rule(sight, &told, false, false))
 }
 
-/// Even water under today's warm layer.
+/// From here on the water under today's layer is not called even, °C (a convention of ours: the class's mixed-layer drop).
+const UNEVEN_C: f64 = 1.0;
+
+/// The water under today's warm layer.
 fn under_it(sight: &Sight, warm: &WarmLayerToday) -> Option<FoundItem> {
     let levels = &sight.context.analysis.profile;
     let below: Vec<f64> = levels
@@ -307,11 +329,27 @@ fn under_it(sight: &Sight, warm: &WarmLayerToday) -> Option<FoundItem> {
     let last_m = levels.last()?.depth_m;
     let high = below.iter().copied().fold(f64::MIN, f64::max);
     let low = below.iter().copied().fold(f64::MAX, f64::min);
-    let beside = placed_m(sight, MarkName::Deep)
-        .map(|depth_m| verdict(Sign::Outside, Message::new("profile-today-deep").depth("mine", depth_m)));
-    let note = Message::new("profile-today-under")
-        .message("range", Range::of_marks(warm.bottom_m, last_m).said())
-        .number("differs", rounded(high - low, 1), 1);
-    let words = Message::new("profile-even-water").number("temp", rounded((high + low) / 2.0, 0), 0);
+    let differs_c = high - low;
+    let is_even = differs_c < UNEVEN_C;
+    let beside = placed_m(sight, MarkName::Deep).map(|depth_m| {
+        let reason = match is_even {
+            true => Message::new("profile-today-deep"),
+            false => Message::new("profile-today-deep-slow"),
+        };
+        verdict(Sign::Outside, reason.depth("mine", depth_m))
+    });
+    let note = match is_even {
+        true => Message::new("profile-today-under"),
+        false => Message::new("profile-today-under-slow"),
+    };
+    let note = note.message("range", Range::of_marks(warm.bottom_m, last_m).said()).number(
+        "differs",
+        rounded(differs_c, 1),
+        1,
+    );
+    let words = match is_even {
+        true => Message::new("profile-even-water").number("temp", rounded((high + low) / 2.0, 0), 0),
+        false => Message::new("profile-slow-water"),
+    };
     Some(worded("profile-under-it", words, beside, vec![note]))
 }

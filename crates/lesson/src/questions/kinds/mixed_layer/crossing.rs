@@ -38,7 +38,7 @@ pub(super) fn drop_c(water: &Water) -> f64 {
 
 /// Reference depth, metres: the rule's, or the first reading if that is deeper.
 pub(super) fn reference_m(water: &Water) -> f64 {
-    water.analysis().method.reference_m.max(water.first_m())
+    crate::numbers::reference_m(water.analysis())
 }
 
 /// The marks that the reference temperature is read from.
