@@ -135,7 +135,7 @@ ask-sum-change = what the water { $lost }
 ask-sum-from-to = from { $from } to { $to } m
 ask-sum-over = over this step
 ask-sum-per-metre = °C per metre
-ask-fits-c = Anything from { $low } to { $high } fits your readings: each is good to { $digit } °C.
+ask-fits-c = Anything from { $low } to { $high } counts as right: your readings are written to { $digit } °C.
 ask-fits-c-rounded = Anything from { $low } to { $high } counts: your readings go in steps of { $digit } °C, and you may round them to { $to } °C.
 
 ## Why these questions
@@ -338,7 +338,7 @@ ask-9-sum-whole = over the whole step
 ask-9-sum-fraction = fraction of the step
 ask-9-sum-place = { $top } + { $f } × { $height } =
 ask-9-sum-end = by the rule
-ask-9-fits = Anything from { $low } to { $high } m fits your readings.
+ask-9-fits = Anything from { $low } to { $high } m counts as right.
 ask-9-class = By the rule of your class it lies between { $from } and { $to } m, at { $value } m.
 ask-9-ends = By the rule it ends at { $value } m.
 ask-9-own-words = In your own words: how does the rule find the end of the mixed layer?
@@ -474,6 +474,6 @@ ask-105-warm = In that pair the warmer, lighter water lies on top, as it should.
 ask-105-hint-1 = For each pair ask: which of the two is colder?
 ask-105-hint-2 = Above 4 °C the colder water is the heavier one. It should lie below.
 ask-105-hint-3 = 9.0 °C over 12.0 °C would be heavy over light; 12.0 °C over 9.0 °C would be as it should be.
-ask-105-weights = The upper water weighs { $upper } kg per m³, the lower one { $lower }.
+ask-105-weights = As fresh water, the upper weighs { $upper } kg per m³, the lower { $lower }.
 ask-105-what-now = Either a reading is wrong, or the water was cooling at that moment, or the water below is saltier, and salt makes it heavier. Look at those readings on Log.
 ask-105-own-words = In your own words: why can heavy water not stay on top?

@@ -49,8 +49,8 @@ profile-coldest-surface = Coldest { $temp } °C, at the surface
 profile-apart = Down and up apart, at most { $apart } °C
 profile-assumed = Read once: ± { $assumed } °C is assumed, and the ranges rest on it
 profile-assumed-few = { $count ->
-    [one] Only one mark was read twice: ± { $assumed } °C is assumed, and the ranges rest on it
-   *[other] Only { $count } marks were read twice: ± { $assumed } °C is assumed, and the ranges rest on it
+    [one] Only one mark was read twice: ± { $assumed } °C is assumed, and the ranges rest on it
+   *[other] Only { $count } marks were read twice: ± { $assumed } °C is assumed, and the ranges rest on it
 }
 profile-example = An example: an invented pond, not measured
 profile-legs-settling-warmer = Going down read { $mean } °C warmer on average, most in the steep part. The probe was still settling: wait longer next time.
@@ -137,15 +137,16 @@ profile-rule-equal-warming-steps =
     }
 profile-rule-mixed = Rule: the first depth { $drop } °C colder than at { $reference } m.
 profile-rule-mixed-at-least = Rule: the first depth { $drop } °C colder than at { $reference } m. Your cast never gets there, so this depth is “at least”.
+profile-rule-mixed-at-least-small = Rule: the first depth { $drop } °C colder than at { $reference } m. Your whole cast differs by less, so this rule cannot see the layer that is there: this depth is “at least”.
 profile-rule-mixed-at-least-warmer = Rule: the first depth { $drop } °C warmer than at { $reference } m. Your cast never gets there, so this depth is “at least”.
 profile-rule-mixed-density = Rule: from top to bottom the density gains less than { $gain } kg per m³. A step of { $drop } °C does not end the layer here, because so near to 4 °C it hardly changes the density.
-profile-rule-mixed-little = Rule: from top to bottom the density gains less than { $gain } kg per m³. A step of { $drop } °C does not end the layer here, because it hardly changes the density.
+profile-rule-mixed-little = Rule: from top to bottom the density gains less than { $gain } kg per m³. A step of { $drop } °C does not end the layer here, because it hardly changes the density.
 profile-rule-mixed-outvoted = Rule: top and bottom are compared over several readings, and by these they hardly differ in density. A step of { $drop } °C in so few of them does not end the layer.
 profile-rule-mixed-warmer = Rule: the first depth { $drop } °C warmer than at { $reference } m.
 profile-rule-mixed-today = Rule: the first depth { $drop } °C colder than at { $reference } m. Here that falls in today’s warm layer.
 profile-rule-mixed-today-warmer = Rule: the first depth { $drop } °C warmer than at { $reference } m. Here that falls in today’s warm layer.
 profile-rule-deep = Rule: below the unbroken run of steps that each lose at least { $steep } °C per metre.
-profile-rule-deep-joined = Rule: below the unbroken run of steps that each lose at least { $steep } °C per metre, or so nearly that your readings cannot tell.
+profile-rule-deep-joined = Rule: below the unbroken run of steps that each lose at least { $steep } °C per metre, or so nearly that your readings cannot tell.
 profile-rule-deep-main = Rule: below the steep layer across which the density changes most.
 profile-note-cut-off = The cast ends at { $last } m, in the steep part: the thermocline could also lie deeper than this range.
 profile-note-ambiguous = Another step is just as steep, in another place. The upper one counts.
@@ -206,7 +207,7 @@ profile-mixed-no-step = No step comes near { $steep } °C per metre. The water 
 profile-mixed-below = No step reaches { $steep } °C per metre, and top and bottom hardly differ in density. The water is mixed.
 profile-mixed-chance = A step reaches { $gradient } °C per metre, but top and bottom are alike: readings like yours make such a step by chance. The water is mixed.
 profile-mixed-by-density = A step reaches { $gradient } °C per metre, but in water this cold the density hardly differs. A wind can mix it, so by the rules it is mixed.
-profile-mixed-by-little = A step reaches { $gradient } °C per metre, but from top to bottom the density gains less than { $gain } kg per m³. A wind can mix that, so by the rules it is mixed.
+profile-mixed-by-little = A step reaches { $gradient } °C per metre, but from top to bottom the density gains less than { $gain } kg per m³. A wind can mix that, so by the rules it is mixed.
 profile-mixed-last-reading = One step reaches { $gradient } °C per metre, but only the last reading shows it. Read more marks there before you call it a layer.
 profile-mixed-few-readings = One step reaches { $gradient } °C per metre, but too few readings show it. Read more marks there before you call it a layer.
 profile-mixed-thermocline = You set one at <mine>{ $mine } m</mine>. The steepest step of all is { $gradient } °C per metre, and the density hardly changes.
@@ -214,13 +215,13 @@ profile-mixed-thermocline-few = You set one at <mine>{ $mine } m</mine>. One st
 profile-mixed-deep-few = You set one at <mine>{ $mine } m</mine>. Too few readings show denser water there.
 profile-mixed-deep = You set one at <mine>{ $mine } m</mine>. The water there is hardly denser than above it.
 profile-steepest-chance = { $range }. Readings like yours make a step like that by chance: only one steeper than { $from } °C per metre would be more.
-profile-steepest-real = { $range }. That is more than chance: your readings can tell steps apart above { $from } °C per metre.
+profile-steepest-real = { $range }. Chance alone makes a step above { $from } °C per metre only about one time in twenty.
 
 ## Under ice
 
 profile-ice-title = Colder on top, as under ice
 profile-ice-lead = From { $top } °C at the top the water warms to { $bottom } °C. Water is densest near 4 °C, so the warmer water lies below and can stay there.
-profile-ice-lead-warm = From { $top } °C at the top the water warms to { $bottom } °C. Water is densest near 4 °C, so up to there the warmer water lies below as it should. Warmer still, it would be lighter again: salt may hold it down, or a reading is off.
+profile-ice-lead-warm = From { $top } °C at the top the water warms to { $bottom } °C. Water is densest near 4 °C, so up to there the warmer water lies below as it should. Warmer still, it would be lighter again: salt may hold it down, or a reading is off.
 profile-densing-higher = From { $range }. Higher up than the fastest warming: near 4 °C a degree hardly changes the density.
 profile-densing-step = From { $range }.
 profile-ice-note = Those rules are for water that is warm on top. If there was ice, depth counts from the water level in the hole.
@@ -244,9 +245,9 @@ profile-unstable-kept = You said that it was like that: the lake is turning over
 profile-today-title = Only a warm layer of today
 profile-today-lead = The only steep part is at the top, { $range }. A sunny, calm day makes such a layer; a windy night can take it away.
 profile-today-under = From { $range } it differs by { $differs } °C. No thermocline of the season, no deep layer.
-profile-today-under-slow = From { $range } it cools by { $differs } °C, but no steep layer of the rules lies there: no deep layer can be marked.
+profile-today-under-slow = From { $range } it cools by { $differs } °C, but no steep layer of the rules lies there: no deep layer can be marked.
 profile-today-deep = You set a deep layer at <mine>{ $mine } m</mine>. Under today’s layer the water is even.
-profile-today-deep-slow = You set a deep layer at <mine>{ $mine } m</mine>. The water cools slowly there, and no steep layer of the rules lies above it.
+profile-today-deep-slow = You set a deep layer at <mine>{ $mine } m</mine>. The water cools slowly there, and no steep layer of the rules lies above it.
 
 ## Too few depths
 

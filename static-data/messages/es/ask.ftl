@@ -135,7 +135,7 @@ ask-sum-change = lo que { $lost } el agua
 ask-sum-from-to = de { $from } a { $to } m
 ask-sum-over = en este tramo
 ask-sum-per-metre = °C por metro
-ask-fits-c = Todo entre { $low } y { $high } encaja con tus lecturas: cada una es buena a { $digit } °C.
+ask-fits-c = Vale todo entre { $low } y { $high }: tus lecturas están escritas a { $digit } °C.
 ask-fits-c-rounded = Vale todo entre { $low } y { $high }: tus lecturas van de { $digit } en { $digit } °C y puedes redondearlas a { $to } °C.
 
 ## Por qué estas preguntas
@@ -338,7 +338,7 @@ ask-9-sum-whole = en todo el tramo
 ask-9-sum-fraction = fracción del tramo
 ask-9-sum-place = { $top } + { $f } × { $height } =
 ask-9-sum-end = según la regla
-ask-9-fits = Todo entre { $low } y { $high } m encaja con tus lecturas.
+ask-9-fits = Vale todo entre { $low } y { $high } m.
 ask-9-class = Según la regla de tu clase está entre { $from } y { $to } m, a { $value } m.
 ask-9-ends = Según la regla acaba a { $value } m.
 ask-9-own-words = Con tus palabras: ¿cómo encuentra la regla el final de la capa mezclada?
@@ -474,6 +474,6 @@ ask-105-warm = En esa pareja el agua más cálida y ligera está encima, como de
 ask-105-hint-1 = En cada pareja pregunta: ¿cuál de las dos está más fría?
 ask-105-hint-2 = Por encima de 4 °C el agua más fría es la más pesada. Debería estar debajo.
 ask-105-hint-3 = 9,0 °C sobre 12,0 °C sería pesada sobre ligera; 12,0 °C sobre 9,0 °C sería como debe ser.
-ask-105-weights = El agua de arriba pesa { $upper } kg por m³, la de abajo { $lower }.
+ask-105-weights = Como agua dulce, la de arriba pesa { $upper } kg por m³, la de abajo { $lower }.
 ask-105-what-now = O una lectura está mal, o el agua se enfriaba en ese momento, o el agua de abajo es más salada, y la sal la hace más pesada. Mira esas lecturas en el Registro.
 ask-105-own-words = Con tus palabras: ¿por qué el agua pesada no puede quedarse encima?

@@ -49,8 +49,8 @@ profile-coldest-surface = Mínima { $temp } °C, en la superficie
 profile-apart = Diferencia entre bajar y subir, { $apart } °C como mucho
 profile-assumed = Leído una vez: se supone ± { $assumed } °C, y los márgenes se apoyan en ello
 profile-assumed-few = { $count ->
-    [one] Solo una marca se leyó dos veces: se supone ± { $assumed } °C, y los márgenes se apoyan en ello
-   *[other] Solo { $count } marcas se leyeron dos veces: se supone ± { $assumed } °C, y los márgenes se apoyan en ello
+    [one] Solo una marca se leyó dos veces: se supone ± { $assumed } °C, y los márgenes se apoyan en ello
+   *[other] Solo { $count } marcas se leyeron dos veces: se supone ± { $assumed } °C, y los márgenes se apoyan en ello
 }
 profile-example = Un ejemplo: un estanque inventado, no medido
 profile-legs-settling-warmer = Al bajar se leyeron de media { $mean } °C más que al subir, sobre todo en la parte brusca. La sonda aún no se había estabilizado: la próxima vez, espera más.
@@ -137,15 +137,16 @@ profile-rule-equal-warming-steps =
     }
 profile-rule-mixed = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m.
 profile-rule-mixed-at-least = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m. Tu medición no llega a eso, por eso es «al menos».
+profile-rule-mixed-at-least-small = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m. Toda tu medición difiere menos, así que esta regla no ve la capa que hay: esta profundidad es «al menos».
 profile-rule-mixed-at-least-warmer = Regla: la primera profundidad { $drop } °C más cálida que a { $reference } m. Tu medición no llega a eso, por eso es «al menos».
 profile-rule-mixed-density = Regla: de arriba abajo la densidad gana menos de { $gain } kg por m³. Un cambio de { $drop } °C no acaba aquí la capa, porque tan cerca de 4 °C apenas cambia la densidad.
-profile-rule-mixed-little = Regla: de arriba abajo la densidad aumenta menos de { $gain } kg por m³. Un cambio de { $drop } °C no acaba la capa aquí, porque apenas cambia la densidad.
+profile-rule-mixed-little = Regla: de arriba abajo la densidad aumenta menos de { $gain } kg por m³. Un cambio de { $drop } °C no acaba la capa aquí, porque apenas cambia la densidad.
 profile-rule-mixed-outvoted = Regla: arriba y abajo se comparan con varias lecturas, y según estas la densidad apenas difiere. Un cambio de { $drop } °C en tan pocas no acaba la capa.
 profile-rule-mixed-warmer = Regla: la primera profundidad { $drop } °C más cálida que a { $reference } m.
 profile-rule-mixed-today = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m. Aquí cae en la capa cálida de hoy.
 profile-rule-mixed-today-warmer = Regla: la primera profundidad { $drop } °C más cálida que a { $reference } m. Aquí cae en la capa cálida de hoy.
 profile-rule-deep = Regla: bajo la serie seguida de tramos que pierden cada uno al menos { $steep } °C por metro.
-profile-rule-deep-joined = Regla: bajo la serie seguida de tramos que pierden cada uno al menos { $steep } °C por metro, o casi tanto que tus lecturas no lo distinguen.
+profile-rule-deep-joined = Regla: bajo la serie seguida de tramos que pierden cada uno al menos { $steep } °C por metro, o casi tanto que tus lecturas no lo distinguen.
 profile-rule-deep-main = Regla: bajo la capa brusca en la que más cambia la densidad.
 profile-note-cut-off = La medición acaba a { $last } m, en la parte brusca: la termoclina también podría estar más abajo de este margen.
 profile-note-ambiguous = Hay otro tramo igual de brusco en otro lugar. Cuenta el de arriba.
@@ -206,7 +207,7 @@ profile-mixed-no-step = Ningún tramo se acerca a { $steep } °C por metro. El 
 profile-mixed-below = Ningún tramo llega a { $steep } °C por metro, y arriba y abajo la densidad apenas difiere. El agua está mezclada.
 profile-mixed-chance = Un tramo llega a { $gradient } °C por metro, pero arriba y abajo el agua es igual: lecturas como las tuyas dan un tramo así por azar. El agua está mezclada.
 profile-mixed-by-density = Un tramo llega a { $gradient } °C por metro, pero en agua tan fría la densidad apenas difiere. El viento puede mezclarla; según las reglas, está mezclada.
-profile-mixed-by-little = Un tramo llega a { $gradient } °C por metro, pero de arriba abajo la densidad aumenta menos de { $gain } kg por m³. Un viento puede mezclarla, así que según las reglas está mezclada.
+profile-mixed-by-little = Un tramo llega a { $gradient } °C por metro, pero de arriba abajo la densidad aumenta menos de { $gain } kg por m³. Un viento puede mezclarla, así que según las reglas está mezclada.
 profile-mixed-last-reading = Un tramo llega a { $gradient } °C por metro, pero solo lo muestra la última lectura. Lee más marcas allí antes de llamarlo capa.
 profile-mixed-few-readings = Un tramo llega a { $gradient } °C por metro, pero muy pocas lecturas lo muestran. Lee más marcas allí antes de llamarlo capa.
 profile-mixed-thermocline = Pusiste una a <mine>{ $mine } m</mine>. El tramo más brusco de todos es de { $gradient } °C por metro, y la densidad apenas cambia.
@@ -214,13 +215,13 @@ profile-mixed-thermocline-few = Pusiste una a <mine>{ $mine } m</mine>. Un tram
 profile-mixed-deep-few = Pusiste una a <mine>{ $mine } m</mine>. Muy pocas lecturas muestran allí agua más densa.
 profile-mixed-deep = Pusiste una a <mine>{ $mine } m</mine>. Allí el agua apenas es más densa que encima.
 profile-steepest-chance = El tramo va { $range }. Lecturas como las tuyas dan un tramo así por azar: solo uno de más de { $from } °C por metro sería otra cosa.
-profile-steepest-real = El tramo va { $range }. Es más que azar: tus lecturas distinguen tramos por encima de { $from } °C por metro.
+profile-steepest-real = El tramo va { $range }. El azar solo da un tramo de más de { $from } °C por metro más o menos una vez de cada veinte.
 
 ## Bajo el hielo
 
 profile-ice-title = Más fría arriba, como bajo el hielo
 profile-ice-lead = Desde { $top } °C arriba, el agua se calienta hasta { $bottom } °C. El agua es más densa cerca de 4 °C, así que la más cálida está debajo y allí puede quedarse.
-profile-ice-lead-warm = Desde { $top } °C arriba, el agua se calienta hasta { $bottom } °C. El agua es más densa cerca de 4 °C, así que hasta ahí la más cálida está debajo, como debe. Más cálida aún, volvería a ser más ligera: quizá la sujeta la sal, o falla una lectura.
+profile-ice-lead-warm = Desde { $top } °C arriba, el agua se calienta hasta { $bottom } °C. El agua es más densa cerca de 4 °C, así que hasta ahí la más cálida está debajo, como debe. Más cálida aún, volvería a ser más ligera: quizá la sujeta la sal, o falla una lectura.
 profile-densing-higher = El tramo va { $range }. Está por encima de donde más se calienta: cerca de 4 °C un grado apenas cambia la densidad.
 profile-densing-step = El tramo va { $range }.
 profile-ice-note = Esas reglas son para agua que está cálida arriba. Si había hielo, la profundidad se cuenta desde el nivel del agua en el agujero.
@@ -244,9 +245,9 @@ profile-unstable-kept = Dijiste que era así: el lago se está removiendo, o el 
 profile-today-title = Solo una capa cálida de hoy
 profile-today-lead = La única parte brusca está arriba, { $range }. Un día de sol y calma hace una capa así; una noche de viento se la puede llevar.
 profile-today-under = La parte { $range } difiere en { $differs } °C. No hay termoclina de la temporada ni capa profunda.
-profile-today-under-slow = La parte { $range } se enfría { $differs } °C, pero allí no hay una capa brusca según las reglas: no se puede marcar una capa profunda.
+profile-today-under-slow = La parte { $range } se enfría { $differs } °C, pero allí no hay una capa brusca según las reglas: no se puede marcar una capa profunda.
 profile-today-deep = Pusiste una capa profunda a <mine>{ $mine } m</mine>. Bajo la capa de hoy el agua es uniforme.
-profile-today-deep-slow = Pusiste una capa profunda a <mine>{ $mine } m</mine>. Allí el agua se enfría poco a poco, y encima no hay una capa brusca según las reglas.
+profile-today-deep-slow = Pusiste una capa profunda a <mine>{ $mine } m</mine>. Allí el agua se enfría poco a poco, y encima no hay una capa brusca según las reglas.
 
 ## Demasiado pocas profundidades
 

@@ -24,6 +24,9 @@ pub fn mixed_layer(sight: &Sight) -> Option<FoundItem> {
             mark(*at_least_m),
             beside_at_least(sight, *at_least_m),
             vec![match furthest_c(analysis).is_some_and(|far_c| far_c.abs() >= drop_c - 1e-9) {
+                false if analysis.thermocline.is_some() => {
+                    rule("profile-rule-mixed-at-least-small", "profile-rule-mixed-at-least-warmer")
+                }
                 false => rule("profile-rule-mixed-at-least", "profile-rule-mixed-at-least-warmer"),
                 true if steepest(&analysis.steps).is_some_and(|step| cold_and_alike(sight, step)) => {
                     Message::new("profile-rule-mixed-density").temp("drop", drop_c).number("gain", 0.1, 1)
