@@ -3,7 +3,7 @@
 
 mod support;
 
-use layercast_lesson::document::{Lesson, MethodDoc, Notebook};
+use layercast_lesson::document::{Lesson, MethodDoc, Notebook, Screen};
 use layercast_lesson::view::{FoundView, Look, Said, SaidArg};
 use layercast_lesson::{action::Action, look};
 use support::{Words, checked, doing, notebook, pasted};
@@ -69,11 +69,12 @@ fn says(found: &FoundView, said: &[&str], not: &[&str]) {
     }
 }
 
-const MIXED_WHY: [&str; 6] = [
+const MIXED_WHY: [&str; 7] = [
     "profile-mixed-no-step",
     "profile-mixed-below",
     "profile-mixed-chance",
     "profile-mixed-by-density",
+    "profile-mixed-by-little",
     "profile-mixed-last-reading",
     "profile-mixed-few-readings",
 ];
@@ -321,6 +322,102 @@ fn warmer_heavier_water_on_top_is_a_lake_that_warms() {
         &["profile-unstable-either"],
     );
     says(&found(&notebook("unstable")), &["profile-unstable-either"], &["profile-unstable-either-warming"]);
+}
+
+/// A cast read once, every `step_m` metres from `first_m` on.
+fn once(first_m: f64, step_m: f64, temps: &[f64]) -> Notebook {
+    let rows = temps.iter().enumerate().map(|(i, t)| format!("{:.1},{t:.1}\n", first_m + step_m * i as f64));
+    pasted(&format!("depth m,temp °C\n{}", rows.collect::<String>()))
+}
+
+#[test]
+fn a_small_step_that_every_reading_shows_is_mixed_for_its_density_not_for_few_readings() {
+    // By Tanaka's formula (tests/reference/methods.md 1) 10.0 and 8.8 °C differ by 0.10 kg/m³ at most.
+    let small =
+        found(&once(0.0, 0.5, &[10.0, 10.0, 9.9, 10.0, 10.0, 10.0, 8.9, 8.8, 8.8, 8.8, 8.8, 8.8, 8.8]));
+    mixed_because(&small, "profile-mixed-by-little");
+    says(
+        &small,
+        &["profile-rule-mixed-little"],
+        &["profile-rule-mixed-outvoted", "profile-rule-mixed-density"],
+    );
+    let marked = seen(
+        &once(0.0, 0.5, &[10.0, 10.0, 9.9, 10.0, 10.0, 10.0, 8.9, 8.8, 8.8, 8.8, 8.8, 8.8, 8.8]),
+        ["2", "2.7", "3"],
+    );
+    says(
+        &marked.profile.found.unwrap(),
+        &["profile-mixed-thermocline", "profile-mixed-deep"],
+        &["profile-mixed-thermocline-few", "profile-mixed-deep-few"],
+    );
+}
+
+#[test]
+fn water_that_goes_on_cooling_under_todays_layer_is_not_called_even() {
+    let slow = once(0.0, 1.0, &[22.0, 20.8, 20.0, 19.1, 18.2, 17.3, 16.4, 15.6, 15.1, 14.6, 14.2]);
+    let even_words = ["profile-even-water", "profile-today-under", "profile-today-deep"];
+    let slow_words = ["profile-slow-water", "profile-today-under-slow", "profile-today-deep-slow"];
+    let marked = |notebook: &Notebook| seen(notebook, ["", "", "8"]).profile.found.unwrap();
+    says(&marked(&slow), &slow_words, &even_words);
+    let even = once(0.0, 1.0, &[22.0, 20.8, 20.3, 20.3, 20.3, 20.2, 20.2, 20.2, 20.2, 20.2, 20.2]);
+    says(&marked(&even), &even_words, &slow_words);
+}
+
+#[test]
+fn a_run_with_a_step_under_the_threshold_says_that_readings_cannot_tell() {
+    let joined =
+        found(&once(0.0, 0.5, &[22.0, 22.0, 22.0, 20.5, 19.0, 18.7, 17.1, 15.6, 15.5, 15.5, 15.5, 15.5]));
+    says(&joined, &["profile-rule-deep-joined"], &["profile-rule-deep"]);
+    says(&found(&notebook("one")), &[], &["profile-rule-deep-joined"]);
+}
+
+#[test]
+fn the_mixed_layer_is_measured_from_the_first_reading_where_that_lies_deeper() {
+    let deep = found(&once(1.0, 0.5, &[20.1, 20.0, 19.8, 18.9, 16.0, 13.1, 11.0, 10.2, 9.9, 9.8, 9.7]));
+    let words = Words::new("en").found(&deep).replace('\u{a0}', " ");
+    assert!(words.contains("1.0 °C colder than at 1.0 m"), "{words}");
+    assert!(!words.contains("than at 0.5 m"), "{words}");
+}
+
+#[test]
+fn few_pairs_say_what_is_assumed() {
+    let facts = |text: &str| -> Vec<String> {
+        look(&pasted(text)).profile.facts.into_iter().map(|said| said.id).collect()
+    };
+    let few = facts(
+        "depth m,down °C,up °C\n0,21.0,21.0\n1,20.9,20.9\n2,19.0,\n3,15.0,\n4,12.0,\n5,10.0,\n6,9.5,9.5\n",
+    );
+    assert!(few.contains(&"profile-assumed-few".to_owned()), "{few:?}");
+    let enough = facts(&both_ways(&[21.0, 20.9, 19.0, 15.0, 12.0, 10.0]));
+    assert!(!enough.iter().any(|id| id.starts_with("profile-assumed")), "{enough:?}");
+    let none = facts("depth m,temp °C\n0,21.0\n1,20.9\n2,19.0\n3,15.0\n");
+    assert!(none.contains(&"profile-assumed".to_owned()), "{none:?}");
+}
+
+#[test]
+fn water_warmer_than_its_densest_does_not_lie_below_by_itself() {
+    let warm = ["profile-ice-lead-warm"];
+    says(&found(&once(0.0, 0.5, &[1.0, 1.0, 1.2, 2.5, 4.0, 5.0, 5.0, 5.0])), &warm, &["profile-ice-lead"]);
+    says(&found(&notebook("inverse")), &["profile-ice-lead"], &warm);
+}
+
+#[test]
+fn a_rule_that_cannot_see_the_layer_says_so() {
+    let small = [16.1, 16.1, 16.0, 16.1, 16.0, 16.0, 15.4, 15.4, 15.4, 15.4, 15.4, 15.4];
+    says(&found(&cast(&small)), &["profile-rule-mixed-at-least-small"], &["profile-rule-mixed-at-least"]);
+    says(&found(&cast(&EVEN)), &["profile-rule-mixed-at-least"], &["profile-rule-mixed-at-least-small"]);
+}
+
+#[test]
+fn the_end_of_a_mixed_layer_that_warms_is_not_asked_for_as_colder_water() {
+    let bulge = [20.0, 20.0, 20.0, 20.6, 21.2, 21.3, 21.0, 18.2, 14.1, 11.2, 10.1, 9.5, 9.3, 9.2];
+    let told = |notebook: &Notebook| {
+        serde_json::to_string(&seen(notebook, ["", "", ""])).unwrap().contains("ask-dropped-9-warmer")
+    };
+    let bulge =
+        doing(&once(0.0, 0.5, &bulge), &[Action::Go { screen: Screen::Questions, question: Some(0) }]);
+    assert!(told(&bulge));
+    assert!(!told(&doing(&notebook("one"), &[Action::Go { screen: Screen::Questions, question: Some(0) }])));
 }
 
 /// Rarer waters, stored and read as prose.

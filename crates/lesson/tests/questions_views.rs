@@ -272,6 +272,7 @@ fn a_locked_question_waits_for_the_marks_and_hides_even_its_words_where_they_tel
             "ask-dropped-8",
             "ask-dropped-9-deep",
             "ask-dropped-9-same",
+            "ask-dropped-9-warmer",
         ];
         assert!(paper.about.iter().all(|m| !tells.contains(&m.id)), "{} {:?}", pond.name, paper.about);
     }

@@ -20,6 +20,8 @@ pub(super) struct Labels<'a> {
     frame: &'a Frame,
     taken: Vec<(f64, f64)>,
     short_lines: Vec<(f64, f64, f64)>,
+    /// Where dashed lines run across the plot: no words stand on them.
+    long_lines: Vec<f64>,
     side: Side,
 }
 
@@ -30,6 +32,10 @@ impl<'a> Labels<'a> {
             frame,
             taken: Vec::new(),
             short_lines: yours::short_lines(frame, picture),
+            long_lines: layers.map_or_else(Vec::new, |layers| {
+                let today_m = layers.today.map(|today| today.value_m);
+                layers.mixed_m.into_iter().chain(today_m).map(|depth_m| frame.y(depth_m)).collect()
+            }),
             side: if under_ice { Side::Right } else { Side::Left },
         }
     }
@@ -73,7 +79,8 @@ impl<'a> Labels<'a> {
             for baseline in baselines {
                 let (y0, y1) = (baseline - rise, baseline + fall);
                 let free = self.taken.iter().all(|(from, to)| y1 <= *from || y0 >= *to);
-                if !free || y0 < frame.surface_y || y1 > frame.floor_y || wide > self.room(y0, y1) {
+                let struck = self.long_lines.iter().any(|y| (y0..=y1).contains(y));
+                if !free || struck || y0 < frame.surface_y || y1 > frame.floor_y || wide > self.room(y0, y1) {
                     continue;
                 }
                 match self.side {
@@ -130,17 +137,18 @@ impl<'a> Labels<'a> {
         let names: Vec<&str> = words.thermocline.iter().map(String::as_str).collect();
         let above = y - 6.0 * self.frame.u;
         let below = y + self.frame.fine * 1.15;
-        let written = self.put(pen, &[above], &names, look);
+        let lower = y + self.frame.fine * 2.5;
+        let written = self.put(pen, &[above], &names, look).or_else(|| self.put(pen, &[below], &names, look));
         let plain = pen.plain();
         let value = words.thermocline.last().map_or("", String::as_str);
         let middle = names.len() / 2;
         match written {
             // On a phone the depth comes before its range.
             Some(place) if self.frame.phone && place == middle && names.len() > 2 => {
-                self.put(pen, &[below], &[value], plain);
+                self.put(pen, &[below, lower], &[value], plain);
             }
             _ => {
-                self.put(pen, &[below], &[&words.range, &words.range_short], plain);
+                self.put(pen, &[below, lower], &[&words.range, &words.range_short], plain);
             }
         }
     }
@@ -150,7 +158,7 @@ impl<'a> Labels<'a> {
         let middle = (self.frame.y(line.low_m) + self.frame.y(line.high_m)) / 2.0;
         let look = pen.strong();
         let step = self.frame.fine * 1.3;
-        let baselines = [middle, middle - step, middle + step];
+        let baselines = [0.0, -1.0, 1.0, -2.0, 2.0].map(|steps| middle + steps * step);
         self.put(pen, &baselines, &[&words.range, &words.range_short], look);
     }
 
