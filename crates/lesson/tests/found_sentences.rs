@@ -1,4 +1,5 @@
-//! When each sentence of Profile is said, and when not: waters made for one sentence each.
+//! When each sentence of Profile is said, and when not: waters made for one sentence each. Long because every sentence of the
+//! rarer waters has a water that says it and one that does not.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
 mod support;
