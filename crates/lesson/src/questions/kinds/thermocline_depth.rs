@@ -58,7 +58,9 @@ fn ideas_of(water: &Water, steep: &Steep, x: f64, unit_is_wrong: bool) -> Vec<&'
     if x >= last - last_half - SLACK && x <= bed + last_half + SLACK {
         ideas.push(BOTTOM);
     }
-    if (x - (last - steep.value_m)).abs() <= half_step + SLACK {
+    // Near mid-depth a neighbour of the right step and its mirror cannot be told apart.
+    let is_beside = (x - steep.value_m).abs() <= 3.0 * half_step + SLACK;
+    if !is_beside && (x - (last - steep.value_m)).abs() <= half_step + SLACK {
         ideas.push(MIRROR);
     }
     ideas

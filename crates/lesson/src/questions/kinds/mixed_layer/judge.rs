@@ -125,7 +125,10 @@ impl MixedLayerEnd {
         }
         let wrongs = nearest_mark(&ranges, marks_m);
         match stand(text, &typed, typed.value, &ranges, &wrongs, None) {
-            Stand::Right(range) => {
+            Stand::Right(nearest) => {
+                // The sum shown afterwards is that of the means: where they fit, they are named.
+                let of_means = ranges.iter().find(|r| r.source == Source::Mean && r.holds(typed.value));
+                let range = of_means.copied().unwrap_or(nearest);
                 let own = Accepted { value: Some(typed.value), ..accepted(&range) };
                 let in_words = Message::new("ask-value-m").m("value", range.value);
                 let (right, typed_m) = (told("ask-9-depth-yes"), (typed.value, &typed));
