@@ -37,7 +37,7 @@ fn an_empty_cell_is_named_by_depth_and_column() {
         &"One cell is empty: 3.5\u{a0}m, coming up, line 9. Type the reading in if you have it.".to_owned()
     ));
     assert!(notices(&empty, "es").contains(
-        &"Hay una celda vacía: 3,5\u{a0}m, al subir, línea 9. Escribe la lectura si la tienes.".to_owned()
+        &"Hay una casilla vacía: 3,5\u{a0}m, al subir, línea 9. Escribe la lectura si la tienes.".to_owned()
     ));
 }
 

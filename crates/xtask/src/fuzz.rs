@@ -8,17 +8,19 @@ use std::process::Command;
 /// Runs every target, or one, for `minutes` each.
 pub fn fuzz(tree: &Tree, minutes: f64, only: Option<&str>) -> Result<()> {
     let folder = tree.root.join("tests/fuzz");
-    let fuzz = || {
+    let fuzz = |what: &str| {
         let mut command = Command::new("cargo");
         // Another toolchain than ours: ours would be inherited.
-        command
-            .env_remove("RUSTUP_TOOLCHAIN")
-            .env_remove("CARGO")
-            .current_dir(&folder)
-            .args(["+nightly", "fuzz"]);
+        command.env_remove("RUSTUP_TOOLCHAIN").env_remove("CARGO").current_dir(&folder).args([
+            "+nightly",
+            "fuzz",
+            what,
+            "--fuzz-dir",
+            ".",
+        ]);
         command
     };
-    let listed = tools::output(fuzz().arg("list")).context(
+    let listed = tools::output(&mut fuzz("list")).context(
         "cargo-fuzz is missing: run `cargo install cargo-fuzz` and `rustup toolchain install nightly`",
     )?;
     let targets: Vec<&str> =
@@ -32,8 +34,8 @@ pub fn fuzz(tree: &Tree, minutes: f64, only: Option<&str>) -> Result<()> {
         let seeds = folder.join("seeds").join(target);
         let corpus = folder.join("corpus").join(target);
         std::fs::create_dir_all(&corpus)?;
-        let mut command = fuzz();
-        command.args(["run", target]).arg(&corpus);
+        let mut command = fuzz("run");
+        command.arg(target).arg(&corpus);
         if seeds.is_dir() {
             command.arg(&seeds);
         }

@@ -1,4 +1,4 @@
-# Lo que dice el lector de tablas, y por qué duda de una celda.
+# Lo que dice el lector de tablas, y por qué duda de una casilla.
 
 ## Lo que se entendió
 
@@ -39,7 +39,7 @@ read-gives-if =
 
 ## Lo que no es una tabla
 
-read-error-too-large = Son { $size } MB de datos, y leemos hasta { $limit } MB. Copia las celdas de una sola medición y pégalas aquí.
+read-error-too-large = Son { $size } MB de datos, y leemos hasta { $limit } MB. Copia las casillas de una sola medición y pégalas aquí.
 read-error-empty = No hay nada dentro: ni palabras ni números.
 read-error-picture = Empieza como una imagen, no como un texto: sus primeros signos son { $signs }. No se ha tomado nada de ella.
 read-error-spreadsheet = Es un archivo de hoja de cálculo, no texto simple. No se ha tomado nada de él.
@@ -56,23 +56,23 @@ read-error-one-column = Solo una columna tiene números. Una medición necesita 
 read-error-no-depth = Ninguna columna parece una profundidad.
 read-error-no-temp = Ninguna columna parece una temperatura.
 read-error-too-many-columns = Esta tabla tiene { $columns } columnas, y leemos hasta { $limit }.
-read-error-commas = La línea { $line } dice «{ $written }». Sus comas pueden ser signos decimales o separar celdas, y nada dice cuáles.
+read-error-commas = La línea { $line } dice «{ $written }». Sus comas pueden ser signos decimales o separar casillas, y nada dice cuáles.
 read-error-unit = La columna { $column } se titula «{ $written }». Leemos profundidades en metros, centímetros o pies, y temperaturas en °C o °F.
 
 ## Qué hacer
 
-read-do-copy = Ábrelo en el programa del que viene, copia las celdas y pégalas aquí. O guárdalo allí como CSV.
-read-do-type = Escribe las lecturas. O copia las celdas de la tabla de la que salió y pégalas aquí.
+read-do-copy = Ábrelo en el programa del que viene, copia las casillas y pégalas aquí. O guárdalo allí como CSV.
+read-do-type = Escribe las lecturas. O copia las casillas de la tabla de la que salió y pégalas aquí.
 read-do-unpack = Descomprímela primero y abre después la tabla que contiene.
 read-do-open-notebook = Ábrelo desde la lista de cuadernos, bajo el nombre del agua.
 read-do-columns = Di en los encabezados qué es cada columna. O dala otra vez con una columna de profundidad y otra de temperatura.
 read-do-few-columns = Copia solo las columnas de profundidad y temperatura y pégalas aquí.
-read-do-semicolons = Copia las celdas en la hoja de cálculo y pégalas aquí: así las comas no estorban. O guarda la tabla con punto y coma.
+read-do-semicolons = Copia las casillas en la hoja de cálculo y pégalas aquí: así las comas no estorban. O guarda la tabla con punto y coma.
 read-do-units = Elige la unidad en el encabezado de esa columna, o cambia los números en la hoja de cálculo.
 
 ## Lo que se dio por hecho
 
-read-notice-commas = Hay comas entre las celdas y dentro de los números. Hemos vuelto a juntar los números: mira si están bien.
+read-notice-commas = Hay comas entre las casillas y dentro de los números. Hemos vuelto a juntar los números: mira si están bien.
 read-notice-on-its-side = La tabla está tumbada, así que la giramos. Donde decimos «línea», cuenta sus columnas.
 read-notice-metres = Las profundidades no llevan unidad. Llegan a { $deepest } en pasos de { $step }, así que las leímos en metros.
 read-notice-celsius = Las temperaturas no llevan unidad. Van de { $low } a { $high }, así que las leímos en °C.
@@ -89,7 +89,7 @@ read-notice-turn = Las profundidades dan la vuelta en la línea { $line }. Antes
 read-notice-up-first = Antes de la línea { $line } las profundidades disminuyen: leímos al subir. Desde ella crecen: al bajar.
 read-notice-tangled = Las profundidades bajan y suben más de una vez, así que el sentido queda sin decidir. Si son varias mediciones, dalas una a una.
 
-## Dónde está una celda
+## Dónde está una casilla
 
 read-place-down = { $depth } m, al bajar, línea { $line }
 read-place-up = { $depth } m, al subir, línea { $line }
@@ -105,27 +105,27 @@ read-at-line-one = Línea { $line }, temperatura
 read-places-more = { $first }; { $rest }
 read-places-cut = { $first } y más
 
-## Celdas y filas
+## Casillas y filas
 
 read-notice-empty =
     { $count ->
-        [one] Hay una celda vacía
-       *[other] Hay { $count } celdas vacías
+        [one] Hay una casilla vacía
+       *[other] Hay { $count } casillas vacías
     }: { $places }. Escribe la lectura si la tienes.
 read-notice-missing =
     { $count ->
-        [one] Una celda dice
-       *[other] { $count } celdas dicen
+        [one] Una casilla dice
+       *[other] { $count } casillas dicen
     } que no hay lectura: «{ $written }» ({ $places }). Escribe la lectura si la tienes.
 read-notice-sheet-error =
     La hoja de cálculo no pudo calcular { $count ->
-        [one] una celda
-       *[other] { $count } celdas
+        [one] una casilla
+       *[other] { $count } casillas
     }: «{ $written }» ({ $places }). Escribe la lectura si la tienes.
 read-notice-code =
     { $count ->
-        [one] Una celda tiene
-       *[other] { $count } celdas tienen
+        [one] Una casilla tiene
+       *[other] { $count } casillas tienen
     } «{ $written }», un número que quiere decir «sin lectura» ({ $places }). Escribe la lectura si la tienes.
 read-notice-other-sign =
     { $count ->
@@ -134,13 +134,13 @@ read-notice-other-sign =
     } otro signo decimal que los demás: «{ $written }» ({ $places }). También lo leímos como signo decimal: mira si está bien.
 read-notice-own-unit =
     { $count ->
-        [one] Una celda lleva
-       *[other] { $count } celdas llevan
+        [one] Una casilla lleva
+       *[other] { $count } casillas llevan
     } otra unidad que la columna: «{ $written }» ({ $places }). La leímos en la unidad escrita: mira si está bien.
 read-notice-outside =
     { $count ->
-        [one] Una celda está
-       *[other] { $count } celdas están
+        [one] Una casilla está
+       *[other] { $count } casillas están
     } fuera de lo que tiene el agua de un lago (de { $low } a { $high } °C): «{ $written }» ({ $places }). ¿Se perdió la coma, o es otra unidad?
 read-notice-no-way =
     { $count ->
@@ -166,16 +166,16 @@ read-notice-text-rows =
        *[other] Las líneas { $lines } son texto
     }, no una lectura: «{ $written }». No se cuenta.
 read-notice-depth-twice = La profundidad { $depth } m está en las líneas { $first } y { $second }, y falta la siguiente. Se usan las dos lecturas: mira si una profundidad es un desliz.
-read-notice-no-readings = Todavía no se puede leer ninguna temperatura. Resuelve las celdas con interrogación, o mira si está elegida la columna correcta.
+read-notice-no-readings = Todavía no se puede leer ninguna temperatura. Resuelve las casillas con interrogación, o mira si está elegida la columna correcta.
 read-notice-one-reading = Solo hay una lectura. Un perfil necesita al menos cuatro profundidades.
 read-notice-one-depth = Las { $readings } lecturas están a { $depth } m. Un perfil necesita al menos cuatro profundidades: mira si la profundidad es la columna correcta.
 read-notice-more-doubts =
     { $count ->
-        [one] Una celda más lleva interrogación.
-       *[other] { $count } celdas más llevan interrogación.
+        [one] Una casilla más lleva interrogación.
+       *[other] { $count } casillas más llevan interrogación.
     }
 
-## Celdas dudosas
+## Casillas dudosas
 
 read-doubt = { $place }: { $why } Queda apartada hasta que decidas.
 read-doubt-meant = { $place }: { $why } ¿Querías decir { $meant }? Queda apartada hasta que decidas.
