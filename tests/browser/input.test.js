@@ -2,16 +2,12 @@
 // in words, stays quick, keeps what was typed, and runs nothing that stands in a text.
 
 import assert from "node:assert/strict";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import path from "node:path";
 import { after, before, test } from "node:test";
 import { start } from "./browser.js";
+import { Folder, rows } from "./on_disk.js";
 import * as steps from "./steps.js";
 
 // How long the page was without a sign of life is printed, not asserted: it depends on the machine. The aim is a second.
-
-const rows = (count, row) => Array.from({ length: count }, (_, i) => row(i)).join("\n");
 
 const FILES = {
   "a picture.csv": Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13, 0x49, 0x48, 0x44, 0x52]),
@@ -34,12 +30,11 @@ let folder;
 let browser;
 before(async () => {
   browser = await start();
-  folder = mkdtempSync(path.join(tmpdir(), "layercast-files-"));
-  for (const [name, bytes] of Object.entries(FILES)) writeFileSync(path.join(folder, name), bytes);
+  folder = new Folder(FILES);
 });
 after(async () => {
   await browser.close();
-  rmSync(folder, { recursive: true, force: true });
+  folder.drop();
 });
 
 /** The page in a store of its own. */
@@ -73,7 +68,7 @@ for (const name of Object.keys(FILES)) {
         }).observe(busy, { attributes: true });
       });
       const before = await page.text("#app");
-      await page.give_file("#file-field", path.join(folder, name));
+      await page.give_file("#file-field", folder.file(name));
       await page.until((was) => {
         const now = document.getElementById("app").innerText.replace(/\s+/g, " ").trim();
         return now !== was && !document.getElementById("busy").checkVisibility();

@@ -2,14 +2,10 @@
 // all as it was before. How long the work takes depends on the machine and is not asserted.
 
 import assert from "node:assert/strict";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import path from "node:path";
 import { after, before, test } from "node:test";
 import { start } from "./browser.js";
+import { Folder, rows } from "./on_disk.js";
 import * as steps from "./steps.js";
-
-const rows = (count, row) => Array.from({ length: count }, (_, i) => row(i)).join("\n");
 
 const FILES = {
   "100,000 rows.csv": `Depth (m),Temp (°C)\n${rows(100_000, (i) => `${(i / 1000).toFixed(3)},${(20 - i / 10_000).toFixed(2)}`)}\n`,
@@ -25,12 +21,11 @@ let folder;
 let browser;
 before(async () => {
   browser = await start();
-  folder = mkdtempSync(path.join(tmpdir(), "layercast-long-"));
-  for (const [name, bytes] of Object.entries(FILES)) writeFileSync(path.join(folder, name), bytes);
+  folder = new Folder(FILES);
 });
 after(async () => {
   await browser.close();
-  rmSync(folder, { recursive: true, force: true });
+  folder.drop();
 });
 
 /** The page with an example in it and a heart that beats: every gap between two beats without the busy line is noted. */
@@ -87,7 +82,7 @@ for (const name of Object.keys(FILES)) {
   test(`${name}: said within a second, and Stop leaves all as it was`, { timeout: 300_000 }, async () => {
     const page = await opened();
     const work = await page.text("#log-main");
-    await page.give_file("#file-field", path.join(folder, name));
+    await page.give_file("#file-field", folder.file(name));
     await page.until(shows);
     assert.match(await page.text("#busy"), /Step [1-3] of 3/);
     // It is heard, and it is reached by keyboard.
@@ -109,7 +104,7 @@ for (const name of Object.keys(FILES)) {
 
 test("Esc stops too, and a small table afterwards is read as ever", { timeout: 300_000 }, async () => {
   const page = await opened();
-  await page.give_file("#file-field", path.join(folder, "20 MB of junk.csv"));
+  await page.give_file("#file-field", folder.file("20 MB of junk.csv"));
   await page.until(shows);
   await page.press("Escape");
   await page.until(rests);
@@ -121,8 +116,8 @@ test("Esc stops too, and a small table afterwards is read as ever", { timeout: 3
 
 test("a large table is read, a window of it stands in the page, and no key of what follows is lost", { timeout: 600_000 }, async () => {
   const page = await opened();
-  writeFileSync(path.join(folder, "large.csv"), `Depth (m),Temp (°C)\n${rows(20_000, (i) => `${(i / 200).toFixed(3)},${(20 - i / 2000).toFixed(2)}`)}\n`);
-  await page.give_file("#file-field", path.join(folder, "large.csv"));
+  folder.write("large.csv", `Depth (m),Temp (°C)\n${rows(20_000, (i) => `${(i / 200).toFixed(3)},${(20 - i / 2000).toFixed(2)}`)}\n`);
+  await page.give_file("#file-field", folder.file("large.csv"));
   await page.until(shows);
   // 20,000 rows, of which the first 2,000 are listed.
   await page.sees("#log-more-rows", "18,000");
