@@ -1,6 +1,7 @@
 //! A cast: readings as they were taken, and the checks that flag them without ever altering one.
 
 pub mod checks;
+pub mod corrections;
 pub mod gross_range;
 pub mod inversion;
 pub mod pairs;

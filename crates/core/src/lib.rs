@@ -12,11 +12,17 @@ mod analyse;
 pub mod analysis;
 pub mod bibliography;
 pub mod cast;
+pub mod certainty;
+pub mod compare;
 pub mod layers;
 pub mod message;
 pub mod order;
+pub mod practice;
+pub mod random;
 mod slack;
+pub mod stability;
 pub mod water;
+pub mod whatif;
 
 pub use analyse::{FEWEST_DEPTHS, LEAST_SPAN_M, analyse};
 pub use analysis::*;

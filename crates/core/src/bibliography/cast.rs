@@ -1,0 +1,34 @@
+//! Readings: checks, duplicates, field limits, lag, cables.
+
+/// US Geological Survey, National Field Manual, chapters A6.1 (temperature, 2024) and A6.8: °F = 1.8 °C + 32, sensors
+/// within ±0.2 °C; memorandum 79.16 (1979): field thermometers within ±0.5 °C.
+///
+/// Read as verbatim quotations held in a public repository.
+pub enum UsgsField {}
+
+/// U.S. Integrated Ocean Observing System: "Manual for Real-Time Quality Control of In-situ Temperature and Salinity
+/// Data", version 2.0, January 2016, doi 10.7289/V5V40SD4 (QARTOD).
+///
+/// Read: title pages; the tests themselves as a public library codes them, see [`IoosQc`].
+pub enum Qartod2016 {}
+
+/// ioos-qc 3.0.0, a general-purpose open library of the QARTOD tests (Apache-2.0).
+///
+/// Read: its source; the check tables hold flags it computed.
+pub enum IoosQc {}
+
+/// Argo quality control: density inversion beyond 0.03 kg m⁻³.
+///
+/// From memory; restated in public code.
+pub enum Argo {}
+
+/// Precision from duplicates, s = √(Σd²/2n): Youden & Steiner 1975; APHA Standard Methods part 1000; Dahlberg 1940.
+///
+/// From memory; the algebra was checked against numpy's pooled variance.
+pub enum Duplicates {}
+
+/// JCGM 100, Guide to the expression of uncertainty in measurement: rectangular distributions (width/√12) and the law of
+/// propagation.
+///
+/// From memory.
+pub enum Gum {}

@@ -1,0 +1,1 @@
+//! Why two casts differ: probe, marks, cable, sun, moved water, or nothing but chance.

@@ -1,0 +1,1 @@
+//! Water to practise on, of our own invention, and a virtual probe in it.

@@ -1,0 +1,1 @@
+//! How hard it is to mix the water: buoyancy, work, heat, wind.

@@ -1,0 +1,1 @@
+//! The same cast read otherwise: other marks, one leg, a shorter wait, coarser digits.
