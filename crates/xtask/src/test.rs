@@ -1,5 +1,6 @@
-//! `test`: every check of the project, in order, each named with its time. What a check needs and does not find is a failure
-//! that names the command that gets it. Both browsers are asked everything but the kills, which only Chromium gets.
+//! `test`: every check of the project, each named with its time. What a check needs and does not find is a failure that
+//! names the command that gets it. Both browsers are asked everything but the kills, which only Chromium gets. The quick
+//! checks come first, then the Rust rooms and the page beside one another: the browsers mostly wait.
 
 use crate::check;
 use crate::dist;
@@ -25,13 +26,18 @@ impl Count {
 
 type Step = (&'static str, fn(&Tree) -> Result<Count>);
 
-/// In order: quick ones first, the built page last.
-const STEPS: &[Step] = &[
+/// Quick ones, before all others.
+const FIRST: &[Step] = &[
     ("format", format),
     ("tidy", |tree| check::tidy::check(tree).map(|()| Count::ONE)),
     ("messages", check::messages::check),
-    ("lints", lints),
-    ("tests of the Rust rooms", rooms),
+];
+
+/// The Rust rooms.
+const RUST: &[Step] = &[("lints", lints), ("tests of the Rust rooms", rooms)];
+
+/// The page, built before the browsers look at it.
+const PAGE: &[Step] = &[
     ("types of the page", types),
     ("lints of the page", page_lints),
     ("tests of the page's scripts", scripts),
@@ -42,40 +48,54 @@ const STEPS: &[Step] = &[
 
 /// Runs the steps whose name holds `only`, or all.
 pub fn test(tree: &Tree, only: Option<&str>) -> Result<()> {
-    let mut total = Count::default();
-    let mut times = Vec::new();
-    let steps: Vec<&Step> =
-        STEPS.iter().filter(|(name, _)| only.is_none_or(|only| name.contains(only))).collect();
-    if steps.is_empty() {
-        let names: Vec<&str> = STEPS.iter().map(|(name, _)| *name).collect();
+    let chosen = |steps: &[Step]| -> Vec<Step> {
+        steps.iter().filter(|(name, _)| only.is_none_or(|only| name.contains(only))).copied().collect()
+    };
+    let (first, rust, page) = (chosen(FIRST), chosen(RUST), chosen(PAGE));
+    if first.is_empty() && rust.is_empty() && page.is_empty() {
+        let names: Vec<&str> = [FIRST, RUST, PAGE].concat().into_iter().map(|(name, _)| name).collect();
         bail!("no step has that name; there are: {}", names.join(", "));
     }
     tools::need_node(tree)?;
-    for (name, step) in steps {
-        println!("\n── {name}");
-        let start = Instant::now();
-        let count = step(tree).unwrap_or_else(|error| {
-            eprintln!("{error:#}");
-            Count { passed: 0, failed: 1 }
-        });
-        let line = format!(
-            "{:<30} {:>6.1} s  {:>5} passed, {} failed",
-            name,
-            start.elapsed().as_secs_f64(),
-            count.passed,
-            count.failed
-        );
+    let mut done = in_turn(tree, &first);
+    let (rust, page) = std::thread::scope(|scope| {
+        let beside = scope.spawn(|| in_turn(tree, &rust));
+        let page = in_turn(tree, &page);
+        (beside.join(), page)
+    });
+    let Ok(rust) = rust else { bail!("the tests of the Rust rooms broke off") };
+    done.extend(rust);
+    done.extend(page);
+    println!("\n── all");
+    let mut total = Count::default();
+    for (line, count) in done {
         println!("{line}");
-        times.push(line);
         total.passed += count.passed;
         total.failed += count.failed;
     }
-    println!("\n── all\n{}", times.join("\n"));
     println!("{} passed, {} failed", total.passed, total.failed);
     if total.failed > 0 {
         bail!("see the first failure above");
     }
     Ok(())
+}
+
+/// Runs steps one after the other: how each went, in a line and in numbers.
+fn in_turn(tree: &Tree, steps: &[Step]) -> Vec<(String, Count)> {
+    let run = |(name, step): &Step| {
+        println!("\n── {name}");
+        let start = Instant::now();
+        let count = step(tree).unwrap_or_else(|error| {
+            eprintln!("{name}: {error:#}");
+            Count { passed: 0, failed: 1 }
+        });
+        let seconds = start.elapsed().as_secs_f64();
+        let line =
+            format!("{name:<30} {seconds:>6.1} s  {:>5} passed, {} failed", count.passed, count.failed);
+        println!("{line}");
+        (line, count)
+    };
+    steps.iter().map(run).collect()
 }
 
 fn format(tree: &Tree) -> Result<Count> {
