@@ -1,7 +1,8 @@
 //! The whole way from a cast to its analysis.
 
 use crate::analysis::{
-    Analysis, Checked, Level, Method, MixedLayer, Rule, RuleValue, State, Step, Thermocline, WarmLayerToday,
+    Analysis, Checked, Level, Method, MixedLayer, RangesFrom, Rule, RuleValue, State, Step, Thermocline,
+    WarmLayerToday,
 };
 use crate::cast::station::{depth_of, temp_of};
 use crate::cast::{Cast, Leg, checks, profile};
@@ -116,6 +117,7 @@ pub fn analyse(cast: &Cast, method: &Method) -> Analysis {
         rules,
         warmest,
         coldest,
+        ranges_from: RangesFrom::default(),
     }
 }
 

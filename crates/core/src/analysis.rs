@@ -321,6 +321,19 @@ pub struct RuleValue {
     pub value_m: Option<f64>,
 }
 
+/// What the ranges of the mixed layer and of the steep layer's edges rest on. The thermocline's range is its span either way.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum RangesFrom {
+    /// The law of propagation and neighbouring steps (methods 5.10).
+    #[default]
+    Propagated,
+    /// 95 % of seeded trials, see [`certainty`](crate::certainty).
+    Trials {
+        /// Number of trials.
+        count: u32,
+    },
+}
+
 /// Everything computed from one cast by one method.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Analysis {
@@ -358,4 +371,6 @@ pub struct Analysis {
     pub warmest: Option<(f64, f64, Leg)>,
     /// Coldest used reading: (°C, depth in metres, leg).
     pub coldest: Option<(f64, f64, Leg)>,
+    /// What the ranges of the mixed layer and of the steep layer's edges rest on.
+    pub ranges_from: RangesFrom,
 }

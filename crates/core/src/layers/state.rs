@@ -18,7 +18,7 @@ pub const STRATIFIED_KG_M3: f64 = 0.5;
 /// An overturn beyond this is doubted, and makes the water unstable where it is no less than the density gained, kg m⁻³.
 pub const OVERTURN_KG_M3: f64 = 0.03;
 /// An inverse cast gains more density downward than this, kg m⁻³.
-const INVERSE_KG_M3: f64 = 0.01;
+pub const INVERSE_KG_M3: f64 = 0.01;
 
 /// The numbers a state is judged by; `None` without a level.
 ///

@@ -1,0 +1,153 @@
+//! Ranges from trials.
+
+use super::plan::{Depth, Plan};
+use crate::order::sort_numbers;
+use crate::slack::more_than;
+
+/// More than this share of trials without such a depth: there is none to speak of.
+pub const MOSTLY: f64 = 0.5;
+
+/// How sure the depths of one cast are.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Certainty {
+    /// Number of trials.
+    pub count: u32,
+    /// One for every depth sought.
+    pub depths: Vec<Ranged>,
+    /// For every depth that is the middle of a step: the share of trials in each step of the profile, downward.
+    pub shares: Vec<(Depth, Vec<Share>)>,
+}
+
+impl Certainty {
+    /// What the trials say of one depth; `None` when it was not sought.
+    pub fn of(&self, depth: Depth) -> Option<&Ranged> {
+        self.depths.iter().find(|r| r.depth == depth)
+    }
+
+    /// The share of trials in each step, for a depth that is the middle of one.
+    pub fn shares(&self, depth: Depth) -> Option<&[Share]> {
+        self.shares.iter().find(|(d, _)| *d == depth).map(|(_, shares)| shares.as_slice())
+    }
+}
+
+/// One depth with its range: median and the ends of the middle 95 % of the trials that have such a depth. A trial that
+/// does not reach the depth counts as deeper than every other.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Ranged {
+    /// The depth.
+    pub depth: Depth,
+    /// The value of the analysis, metres; `None` for "at least as deep as the last reading".
+    pub value_m: Option<f64>,
+    /// Shallower end of the range, metres; `None` below the last reading, or without trials.
+    pub low_m: Option<f64>,
+    /// Median, metres; `None` below the last reading, or without trials.
+    pub median_m: Option<f64>,
+    /// Deeper end of the range, metres; `None` below the last reading, or without trials.
+    pub high_m: Option<f64>,
+    /// Share of all trials that do not reach it: it lies below the last reading.
+    pub beyond_share: f64,
+    /// Share of all trials with no such depth.
+    pub none_share: f64,
+    /// Why no depth should be told, if so.
+    pub refused: Option<Refused>,
+}
+
+/// Why a depth should not be told as a number (conventions of ours on methods 5.8 and 8.3).
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Refused {
+    /// In more than half of the trials there is no such depth.
+    MostlyNone,
+    /// The range is longer than half of the cast: these readings cannot tell.
+    TooWide,
+}
+
+/// Share of the trials in one step of the profile. All shares of a depth and its `none_share` add up to 1.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Share {
+    /// Upper depth of the step, metres.
+    pub top_m: f64,
+    /// Lower depth of the step, metres.
+    pub bottom_m: f64,
+    /// Share of all trials.
+    pub share: f64,
+}
+
+/// Ranges from any number of whole trials in any order; what is left over of a trial is cut.
+///
+/// Percentiles lie on the straight line between neighbours in order, at place p·(n−1) from 0, as general-purpose
+/// libraries have it by default. A depth in a step counts to the step of the profile as read in which it lies, on a mark
+/// to the step above.
+///
+/// * `drawn`: from [`trials`](super::trials) of the same plan
+pub fn summary(plan: &Plan, drawn: &[f64]) -> Certainty {
+    let width = plan.width();
+    let Some(rows) = drawn.len().checked_div(width) else { return Certainty::default() };
+    let count = u32::try_from(rows).unwrap_or(u32::MAX);
+    let mut certainty = Certainty { count, ..Certainty::default() };
+    for (column, (depth, value_m)) in plan.sought.iter().enumerate() {
+        let numbers = || drawn.iter().skip(column).step_by(width).take(rows);
+        let mut found_m: Vec<f64> = numbers().copied().filter(|z| z.is_finite()).collect();
+        sort_numbers(&mut found_m);
+        let beyond = numbers().filter(|z| **z == f64::INFINITY).count();
+        let none = rows - beyond - found_m.len();
+        let at = |p| percentile(&found_m, found_m.len() + beyond, p);
+        let share = |n: usize| if rows > 0 { n as f64 / rows as f64 } else { 0.0 };
+        let mut ranged = Ranged {
+            depth: *depth,
+            value_m: *value_m,
+            low_m: at(0.025),
+            median_m: at(0.5),
+            high_m: at(0.975),
+            beyond_share: share(beyond),
+            none_share: share(none),
+            refused: None,
+        };
+        ranged.refused = refused(plan, &ranged);
+        certainty.depths.push(ranged);
+        if depth.is_a_middle() {
+            certainty.shares.push((*depth, shares(plan, &found_m, rows)));
+        }
+    }
+    certainty
+}
+
+/// Percentile of an ascending list that stands for the first of `count` numbers, the rest being beyond; `None` where it
+/// falls among those.
+fn percentile(ascending: &[f64], count: usize, p: f64) -> Option<f64> {
+    let place = p * count.checked_sub(1)? as f64;
+    let (below, part) = (place.floor(), place.fract());
+    let a = *ascending.get(below as usize)?;
+    if part == 0.0 {
+        return Some(a);
+    }
+    let b = *ascending.get(below as usize + 1)?;
+    Some(a + part * (b - a))
+}
+
+fn refused(plan: &Plan, ranged: &Ranged) -> Option<Refused> {
+    let (first, last) = (plan.values.first()?, plan.values.last()?);
+    if more_than(ranged.none_share, MOSTLY) {
+        return Some(Refused::MostlyNone);
+    }
+    let low_m = ranged.low_m?;
+    let high_m = ranged.high_m.unwrap_or(last.level.depth_m);
+    let whole_m = last.level.depth_m - first.level.depth_m;
+    more_than(high_m - low_m, whole_m / 2.0).then_some(Refused::TooWide)
+}
+
+fn shares(plan: &Plan, ascending_m: &[f64], rows: usize) -> Vec<Share> {
+    let mut before = 0;
+    let steps = plan.values.iter().zip(plan.values.iter().skip(1));
+    let last = plan.values.len().saturating_sub(2);
+    steps
+        .enumerate()
+        .map(|(i, (above, below))| {
+            let (top_m, bottom_m) = (above.level.depth_m, below.level.depth_m);
+            let until =
+                if i == last { ascending_m.len() } else { ascending_m.partition_point(|z| *z <= bottom_m) };
+            let share = if rows > 0 { (until - before) as f64 / rows as f64 } else { 0.0 };
+            before = until;
+            Share { top_m, bottom_m, share }
+        })
+        .collect()
+}

@@ -1,0 +1,313 @@
+//! What must hold of ranges by trials, whatever the cast.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
+
+mod common;
+use common::{Noise, close, close_option, depths, reading, smooth_lake_c, two_legs};
+use layercast_core::certainty::{
+    Certainty, Depth, Plan, Refused, SEED, TRIALS, Unsure, apply, certainty, summary, trials,
+};
+use layercast_core::{Analysis, Cast, Leg, Method, MixedLayer, RangesFrom, Reading, State, Switch, analyse};
+use proptest::prelude::*;
+use proptest::test_runner::RngSeed;
+
+fn config() -> ProptestConfig {
+    ProptestConfig { rng_seed: RngSeed::Fixed(20_260_104), failure_persistence: None, ..Default::default() }
+}
+
+/// Any number a damaged file may hold.
+fn wild_number() -> impl Strategy<Value = f64> {
+    prop_oneof![
+        Just(f64::NAN),
+        Just(f64::INFINITY),
+        Just(f64::NEG_INFINITY),
+        Just(1e308),
+        Just(-1e308),
+        Just(5e-324),
+        Just(-0.0),
+        -3.0..45.0,
+        (0_i32..20).prop_map(|n| f64::from(n) * 0.5),
+        any::<f64>(),
+    ]
+}
+
+fn leg() -> impl Strategy<Value = Leg> {
+    prop_oneof![Just(Leg::Down), Just(Leg::Up), Just(Leg::Unknown)]
+}
+
+fn wild_cast() -> impl Strategy<Value = Cast> {
+    let switch = prop_oneof![4 => Just(Switch::Auto), 1 => Just(Switch::Off), 1 => Just(Switch::Kept)];
+    let one = (wild_number(), prop::option::weighted(0.9, wild_number()), leg(), switch);
+    let readings = prop::collection::vec(one, 0..40).prop_map(|rows| -> Vec<Reading> {
+        rows.into_iter()
+            .map(|(depth_m, temp_c, leg, switch)| Reading { depth_m, temp_c, leg, switch })
+            .collect()
+    });
+    (readings, wild_number()).prop_map(|(readings, digit_c)| Cast { readings, digit_c, bed_m: None })
+}
+
+/// Scattered readings of lake water, mostly layered or inverse somewhere.
+fn lake() -> impl Strategy<Value = Cast> {
+    let falling = (20_u32..280, prop::collection::vec(-3_i32..30, 4..24), leg());
+    falling.prop_map(|(top, drops, leg)| {
+        let mut tenths = f64::from(top);
+        let readings = drops.into_iter().enumerate().map(|(i, drop)| {
+            tenths = (tenths - f64::from(drop)).max(3.0);
+            reading(i as f64 * 0.5, tenths / 10.0, leg)
+        });
+        Cast { readings: readings.collect(), digit_c: 0.1, bed_m: None }
+    })
+}
+
+fn wild_unsure() -> impl Strategy<Value = Unsure> {
+    (wild_number(), wild_number(), wild_number(), wild_number()).prop_map(
+        |(offset_half_c, mark_sd_m, stretch_sd, angle_half_deg)| Unsure {
+            offset_half_c,
+            mark_sd_m,
+            stretch_sd,
+            angle_half_deg,
+        },
+    )
+}
+
+fn planned(cast: &Cast, unsure: &Unsure) -> (Analysis, Plan) {
+    let analysis = analyse(cast, &Method::default());
+    let plan = Plan::new(cast, &analysis, unsure);
+    (analysis, plan)
+}
+
+/// Ordered, finite, and all shares add up.
+fn whole(certainty: &Certainty) {
+    for ranged in &certainty.depths {
+        let ends = [ranged.low_m, ranged.median_m, ranged.high_m];
+        let told: Vec<f64> = ends.iter().flatten().copied().collect();
+        assert!(told.iter().all(|z| z.is_finite()), "{ranged:?}");
+        assert!(told.iter().zip(told.iter().skip(1)).all(|(a, b)| a <= b), "{ranged:?}");
+        // Whatever is told is told from the top: the deeper ends are the first to lie beyond.
+        assert!(ends.iter().skip_while(|e| e.is_some()).all(|e| e.is_none()), "{ranged:?}");
+        assert!((0.0..=1.0).contains(&ranged.none_share) && (0.0..=1.0).contains(&ranged.beyond_share));
+        if let Some(shares) = certainty.shares(ranged.depth) {
+            let sum: f64 = shares.iter().map(|s| s.share).sum();
+            close("shares", sum + ranged.none_share, 1.0, 1e-9);
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(config())]
+
+    #[test]
+    fn whatever_comes_in_the_ranges_are_whole(
+        cast in prop_oneof![wild_cast(), lake()], unsure in wild_unsure(), seed: u64
+    ) {
+        let (mut analysis, plan) = planned(&cast, &unsure);
+        let drawn = trials(&plan, seed, u32::MAX - 20, 30);
+        prop_assert_eq!(drawn.len(), 30 * plan.width());
+        prop_assert!(drawn.iter().all(|z| *z != f64::NEG_INFINITY));
+        let got = summary(&plan, &drawn);
+        prop_assert_eq!(got.depths.len(), plan.width());
+        prop_assert_eq!(got.count, if plan.width() > 0 { 30 } else { 0 });
+        whole(&got);
+        apply(&mut analysis, &got);
+        if let Some(MixedLayer::At { value_m, low_m, high_m, .. }) = analysis.mixed_layer {
+            prop_assert!(low_m <= value_m && value_m <= high_m);
+            prop_assert!(high_m <= analysis.profile.last().unwrap().depth_m);
+        }
+        if let Some(m) = analysis.metalimnion {
+            prop_assert!(m.top_low_m <= m.top_m && m.top_m <= m.top_high_m);
+            prop_assert!(m.bottom_low_m <= m.bottom_m && m.bottom_high_m.is_none_or(|z| m.bottom_m <= z));
+            prop_assert_eq!(m.cut_off, m.bottom_high_m.is_none());
+        }
+    }
+
+    #[test]
+    fn chunks_of_any_size_give_the_same_bits(cast in lake(), seed: u64, size in 1_u32..40) {
+        let (_, plan) = planned(&cast, &Unsure::default());
+        let at_once = trials(&plan, seed, 0, 120);
+        let mut pieces = Vec::new();
+        for from in (0..120).step_by(size as usize) {
+            pieces.extend(trials(&plan, seed, from, size.min(120 - from)));
+        }
+        let bits = |drawn: &[f64]| drawn.iter().map(|z| z.to_bits()).collect::<Vec<_>>();
+        prop_assert_eq!(bits(&at_once), bits(&pieces));
+        // Trials in any order make the same ranges.
+        let backwards: Vec<f64> =
+            at_once.chunks(plan.width().max(1)).rev().flatten().copied().collect();
+        prop_assert_eq!(summary(&plan, &at_once), summary(&plan, &backwards));
+    }
+
+    #[test]
+    fn deeper_marks_make_deeper_ranges(cast in lake(), quarters in 1_u32..20) {
+        let at = |shift_m: f64| {
+            let mut shifted = cast.clone();
+            shifted.readings.iter_mut().for_each(|r| r.depth_m += shift_m);
+            let (_, plan) = planned(&shifted, &Unsure::READINGS_ONLY);
+            certainty(&plan, 7, 60)
+        };
+        // From 2 m on nothing is near the surface.
+        let shift_m = f64::from(quarters) * 0.25;
+        let (high, low) = (at(2.0), at(2.0 + shift_m));
+        prop_assert_eq!(high.depths.len(), low.depths.len());
+        for (a, b) in high.depths.iter().zip(&low.depths) {
+            let deeper = |z: Option<f64>| z.map(|z| z + shift_m);
+            close_option("low", b.low_m, deeper(a.low_m), 1e-9);
+            close_option("median", b.median_m, deeper(a.median_m), 1e-9);
+            close_option("high", b.high_m, deeper(a.high_m), 1e-9);
+            prop_assert_eq!((b.none_share, b.beyond_share), (a.none_share, a.beyond_share));
+        }
+    }
+
+    #[test]
+    fn with_nothing_unsure_every_trial_is_the_analysis(cast in lake()) {
+        // Both legs alike and no last decimal: s is 0.
+        let mut twice = cast.clone();
+        twice.digit_c = 0.0;
+        twice.readings = [Leg::Down, Leg::Up]
+            .iter()
+            .flat_map(|leg| cast.readings.iter().map(|r| Reading { leg: *leg, ..*r }))
+            .collect();
+        let (analysis, plan) = planned(&twice, &Unsure::READINGS_ONLY);
+        prop_assume!(analysis.pairs.s_used_c == 0.0);
+        let got = certainty(&plan, SEED, 20);
+        for ranged in &got.depths {
+            match ranged.value_m {
+                Some(value_m) => {
+                    for end_m in [ranged.low_m, ranged.median_m, ranged.high_m] {
+                        close("end", end_m.unwrap(), value_m, 1e-9);
+                    }
+                    prop_assert_eq!(ranged.none_share + ranged.beyond_share, 0.0);
+                }
+                None => prop_assert_eq!(ranged.beyond_share, 1.0),
+            }
+        }
+    }
+}
+
+/// A summer lake read down and up.
+fn summer(width_m: f64, offset_c: f64) -> Cast {
+    let mut noise = Noise::seeded(5);
+    let depths_m = depths(17, 0.5);
+    let mut leg = || -> Vec<f64> {
+        depths_m.iter().map(|z| noise.tenths(smooth_lake_c(*z, 4.1, width_m), 0.1) + offset_c).collect()
+    };
+    let (down_c, up_c) = (leg(), leg());
+    two_legs(&depths_m, &down_c, &up_c, 0.1)
+}
+
+#[test]
+fn an_offset_of_the_probe_moves_no_range() {
+    let ranges = |offset_c: f64| {
+        let (_, plan) = planned(&summer(0.5, offset_c), &Unsure::default());
+        certainty(&plan, SEED, 500)
+    };
+    let (plain, warm) = (ranges(0.0), ranges(2.0));
+    assert_eq!(plain.depths.len(), 4);
+    for (a, b) in plain.depths.iter().zip(&warm.depths) {
+        close_option("low", a.low_m, b.low_m, 1e-9);
+        close_option("high", a.high_m, b.high_m, 1e-9);
+    }
+    let (_, plan) = planned(&summer(0.5, 0.0), &Unsure { offset_half_c: 5.0, ..Unsure::default() });
+    for (a, b) in plain.depths.iter().zip(&certainty(&plan, SEED, 500).depths) {
+        close_option("low", a.low_m, b.low_m, 1e-9);
+        close_option("high", a.high_m, b.high_m, 1e-9);
+    }
+}
+
+#[test]
+fn more_than_a_million_trials_a_call_are_not_drawn() {
+    let (_, plan) = planned(&Cast::default(), &Unsure::default());
+    assert_eq!((plan.width(), trials(&plan, 1, 0, u32::MAX).len()), (0, 0));
+    assert_eq!(certainty(&plan, 1, 10), Certainty::default());
+    assert_eq!(TRIALS, 10_000);
+}
+
+#[test]
+fn what_is_left_over_of_a_trial_is_cut() {
+    let (_, plan) = planned(&summer(0.5, 0.0), &Unsure::default());
+    let mut drawn = trials(&plan, 3, 0, 10);
+    let want = summary(&plan, &drawn);
+    drawn.extend([0.0; 3]);
+    assert_eq!(plan.width(), 4);
+    assert_eq!(summary(&plan, &drawn), want);
+    assert_eq!(summary(&plan, &[0.0; 3]).count, 0);
+    assert_eq!(summary(&plan, &[]).of(Depth::Thermocline).unwrap().median_m, None);
+}
+
+#[test]
+fn ranges_take_the_place_of_propagated_ones_and_say_so() {
+    let (mut analysis, plan) = planned(&summer(0.8, 0.0), &Unsure::default());
+    let before = analysis.clone();
+    apply(&mut analysis, &summary(&plan, &[]));
+    assert_eq!(analysis, before, "no trial, no change");
+    let got = certainty(&plan, SEED, 2000);
+    apply(&mut analysis, &got);
+    assert_eq!(analysis.ranges_from, RangesFrom::Trials { count: 2000 });
+    assert_eq!(analysis.thermocline, before.thermocline, "the thermocline keeps its span");
+    let Some(MixedLayer::At { low_m, high_m, .. }) = analysis.mixed_layer else { panic!("found") };
+    let ranged = got.of(Depth::MixedLayer).unwrap();
+    assert_eq!((Some(low_m), Some(high_m)), (ranged.low_m, ranged.high_m));
+    let m = analysis.metalimnion.unwrap();
+    let (top, bottom) = (got.of(Depth::MetalimnionTop).unwrap(), got.of(Depth::MetalimnionBottom).unwrap());
+    assert_eq!((Some(m.top_low_m), Some(m.top_high_m)), (top.low_m, top.high_m));
+    assert_eq!((Some(m.bottom_low_m), m.bottom_high_m), (bottom.low_m, bottom.high_m));
+}
+
+#[test]
+fn mixed_water_reaches_the_rule_in_no_trial() {
+    let cast = two_legs(&depths(17, 0.5), &[15.0; 17], &[15.1; 17], 0.1);
+    let (analysis, plan) = planned(&cast, &Unsure::default());
+    assert_eq!(analysis.state, State::Mixed);
+    assert_eq!(plan.depths().collect::<Vec<_>>(), [Depth::MixedLayer]);
+    let got = certainty(&plan, SEED, 500);
+    let mixed = got.of(Depth::MixedLayer).unwrap();
+    assert_eq!((mixed.beyond_share, mixed.value_m, mixed.median_m), (1.0, None, None));
+    assert_eq!(mixed.refused, None, "at least this deep is an answer");
+}
+
+#[test]
+fn a_mixed_layer_that_nearly_ends_at_the_last_reading_is_open_below() {
+    let depths_m = depths(13, 0.5);
+    let rows: Vec<(f64, f64)> = depths_m.into_iter().map(|z| (z, 20.0 - 0.16 * z)).collect();
+    let (analysis, plan) = planned(&common::one_series(&rows, 0.1), &Unsure::READINGS_ONLY);
+    assert!(matches!(analysis.mixed_layer, Some(MixedLayer::AtLeast { .. })));
+    let got = *certainty(&plan, SEED, 2000).of(Depth::MixedLayer).unwrap();
+    assert!((0.2..0.8).contains(&got.beyond_share), "{got:?}");
+    assert!(got.low_m.is_some() && got.high_m.is_none(), "{got:?}");
+}
+
+#[test]
+fn a_layer_cut_off_by_the_last_reading_stays_open_below() {
+    let temps_c = [22.0, 22.0, 21.8, 21.5, 19.0, 14.5, 10.0];
+    let cast = two_legs(&depths(7, 0.5), &temps_c, &temps_c, 0.1);
+    let (mut analysis, plan) = planned(&cast, &Unsure::default());
+    assert!(analysis.metalimnion.unwrap().cut_off);
+    let got = certainty(&plan, SEED, 500);
+    let bottom = got.of(Depth::MetalimnionBottom).unwrap();
+    assert_eq!((bottom.value_m, bottom.beyond_share, bottom.high_m), (None, 1.0, None));
+    let before = analysis.metalimnion.unwrap();
+    apply(&mut analysis, &got);
+    let after = analysis.metalimnion.unwrap();
+    assert_eq!((after.bottom_low_m, after.bottom_high_m), (before.bottom_low_m, None));
+}
+
+#[test]
+fn a_weak_cast_is_refused_because_its_range_is_half_the_cast() {
+    let rows: Vec<(f64, f64)> = depths(13, 0.5).into_iter().map(|z| (z, 18.0 - 0.35 * z)).collect();
+    let (analysis, plan) = planned(&common::one_series(&rows, 0.1), &Unsure::default());
+    assert_eq!(analysis.state, State::Weak);
+    let got = certainty(&plan, SEED, 1000);
+    assert_eq!(got.of(Depth::Thermocline).unwrap().refused, Some(Refused::TooWide));
+}
+
+#[test]
+fn a_cable_at_an_angle_is_never_longer() {
+    let unsure = |angle_half_deg| Unsure { angle_half_deg, ..Unsure::READINGS_ONLY };
+    let at = |angle| {
+        let (_, plan) = planned(&summer(0.3, 0.0), &unsure(angle));
+        *certainty(&plan, SEED, 1000).of(Depth::MixedLayer).unwrap()
+    };
+    let (straight, slant) = (at(0.0), at(20.0));
+    // Between 0 and 20 degrees: up to 6 % shallower, 2 % in the mean, as cosines are.
+    let shallower = 1.0 - slant.median_m.unwrap() / straight.median_m.unwrap();
+    assert!((0.005..0.025).contains(&shallower), "{shallower}");
+    assert!(slant.low_m.unwrap() < straight.low_m.unwrap() * 0.97);
+}
