@@ -107,6 +107,38 @@ for (const [name, button, menu] of [
   });
 }
 
+test("how it is computed: a list to jump by, nothing of the work within reach, and Esc or its button gives the focus back", async () => {
+  const page = await opened();
+  for (const way_back of ["Escape", "button"]) {
+    await page.push("#bar-help");
+    await page.push("#help-how");
+    assert.equal((await focus(page)).what, "how-title");
+    await seen(page);
+    const titles = await page.run(() => [...document.querySelectorAll("#how-words h2")].map((title) => title.textContent));
+    const list = await page.run(() => [...document.querySelectorAll("#how-list button")].map((way) => way.textContent));
+    assert.ok(titles.length > 10);
+    assert.deepEqual(list, titles);
+    await page.hand("0\t20\n1\t19\n");
+    await page.push("#how-list li:last-child button");
+    await seen(page);
+    const at = await page.run(() => [document.activeElement.textContent, document.activeElement.getBoundingClientRect().top]);
+    assert.equal(at[0], titles.at(-1));
+    assert.ok(at[1] >= 0 && at[1] < 300, `${at[1]} px`);
+    // From here back around: every stop is of this page.
+    for (let tabs = 0; tabs < 3; tabs += 1) {
+      await page.press("Shift+Tab");
+      assert.equal(await page.run(() => document.activeElement === document.body || document.activeElement.closest("#how") !== null), true);
+    }
+    if (way_back === "Escape") await page.press("Escape");
+    else await page.push("#how-back");
+    assert.equal((await focus(page)).what, "bar-help");
+    assert.equal(await page.run(() => document.getElementById("how").checkVisibility()), false);
+  }
+  assert.equal(await page.run(() => [...document.querySelectorAll("#log-rows input")].every((cell) => cell.dataset.col === "depth" || cell.value === "")), true, "a table pasted over it stays out");
+  assert.deepEqual(page.faults, []);
+  await page.close();
+});
+
 test("the code begins with the letter of the group", async () => {
   const page = await opened();
   await page.tab_to("#log-group-first");

@@ -46,6 +46,10 @@ export const STATES = {
   "help": async (page) => {
     await page.push("#bar-help");
   },
+  "how-it-is-computed": async (page) => {
+    await page.push("#bar-help");
+    await page.push("#help-how");
+  },
   "no-marks-yet": async (page) => {
     await to_profile(page, "layered-summer");
   },

@@ -60,9 +60,9 @@ export function close_menu(): void {
   if (open) by_id(open.button).focus();
 }
 
-/** The first thing to press in a menu (of a choice the one that is on), or the menu itself where there is only text. */
+/** The first thing to press in a menu (of a choice the one that is on), or the menu itself where there is text to read. */
 function enter(menu: HTMLElement): void {
-  const all = [...menu.querySelectorAll<HTMLElement>("button, input:checked")];
+  const all = menu.tabIndex === 0 ? [] : [...menu.querySelectorAll<HTMLElement>("button, input:checked")];
   (all.find((el) => el.offsetParent !== null) ?? menu).focus();
 }
 

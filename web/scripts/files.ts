@@ -32,6 +32,7 @@ export function mount_files(): void {
     if (file) void open_file(file).finally(() => (field.value = ""));
   });
   const here = by_id("drop-here");
+  const how = by_id<HTMLDialogElement>("how");
   addEventListener("dragover", (event) => {
     if (!event.dataTransfer?.types.includes("Files")) return;
     event.preventDefault();
@@ -45,10 +46,11 @@ export function mount_files(): void {
     const file = event.dataTransfer?.files[0];
     if (!file) return;
     event.preventDefault();
+    how.close();
     void open_file(file);
   });
   document.addEventListener("paste", (event) => {
-    if (state().look.place.screen !== "log" || !event.clipboardData) return;
+    if (state().look.place.screen !== "log" || how.open || !event.clipboardData) return;
     const text = table_of(event.clipboardData);
     const into = event.target;
     const pasting = into instanceof HTMLElement && into.id === "paste-field";

@@ -6,6 +6,7 @@ import { start_core } from "./core";
 import { by_id } from "./dom";
 import { mount_files } from "./files";
 import { mount_help } from "./help";
+import { mount_how } from "./how";
 import { load_fonts, load_messages } from "./inlined";
 import { mount_notebooks, open_first } from "./notebooks";
 import { mount_log } from "./screens/log";
@@ -27,6 +28,7 @@ async function start(): Promise<void> {
   mount_notebooks();
   mount_view_menu();
   mount_help();
+  mount_how();
   mount_files();
   mount_trouble();
   mount_busy();

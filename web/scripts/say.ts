@@ -84,6 +84,19 @@ export function t_into(el: Element, id: string, args: Record<string, string | nu
   nodes_into(el, own(id, args));
 }
 
+/** A digit, and the point after it, of a written number: not of a name such as "A6.1". */
+const POINT = /(?<![A-Za-z\d.])(\d+)\.(?=\d)/g;
+
+/** Words of the page itself line by line, still marked, for [`line_into`]; numbers in them get the reader's decimal sign. */
+export function t_lines(id: string): string[] {
+  return own(id, {}).replace(POINT, `$1${decimal_sign()}`).split("\n");
+}
+
+/** One line of [`t_lines`] as nodes. */
+export function line_into(el: Element, line: string): void {
+  nodes_into(el, line);
+}
+
 /** Fills every `data-say` (text), `data-say-label` (aria-label) and `data-say-placeholder` under `root`, templates too. */
 export function fill_words(root: ParentNode): void {
   for (const el of root.querySelectorAll("[data-say]")) t_into(el, el.getAttribute("data-say") ?? "");
