@@ -43,11 +43,11 @@ pub const LEAST_SPAN_M: f64 = 1.5;
 /// ```
 pub fn analyse(cast: &Cast, method: &Method) -> Analysis {
     let method = sensible(method);
-    let mut checked = checks::checks(cast);
-    let (levels, pairs) = profile::profile(cast, &checked);
+    let mut checked = checks::checks_by(cast, method.density);
+    let (levels, pairs) = profile::profile_by(cast, &checked, method.density);
     let mut steps = steps::steps(&levels);
     let found = surviving(runs(&levels, &steps, method.steep_c_per_m), pairs.s_used_c);
-    let facts = state::facts(&levels, pairs.s_used_c);
+    let facts = state::facts(&levels, pairs.s_used_c, method.density);
     let state = match &facts {
         Some((facts, _)) if deep_enough(&levels) => state::state(facts, !found.is_empty()),
         _ => State::TooFew,
@@ -131,6 +131,10 @@ fn sensible(method: &Method) -> Method {
         reference_m: within(method.reference_m, 0.0, 100.0, class.reference_m),
         mixed_drop_c: within(method.mixed_drop_c, 0.01, 20.0, class.mixed_drop_c),
         steep_c_per_m: within(method.steep_c_per_m, 0.01, 100.0, class.steep_c_per_m),
+        density: match method.density.salinity_problem() {
+            None => method.density,
+            Some(_) => class.density,
+        },
     }
 }
 

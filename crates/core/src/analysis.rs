@@ -1,6 +1,7 @@
 //! The analysis of one cast: every value with the rule that made it and its range.
 
 use crate::cast::Leg;
+use crate::water::density::Density;
 
 /// Rules a lesson chooses. It travels with every [`Analysis`], so that two casts are compared only like with like.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -11,11 +12,13 @@ pub struct Method {
     pub mixed_drop_c: f64,
     /// Cooling that makes a layer steep, °C per metre (1.0).
     pub steep_c_per_m: f64,
+    /// Density formula, with the salt of the water where it takes any (Tanaka, fresh).
+    pub density: Density,
 }
 
 impl Default for Method {
     fn default() -> Self {
-        Self { reference_m: 0.5, mixed_drop_c: 1.0, steep_c_per_m: 1.0 }
+        Self { reference_m: 0.5, mixed_drop_c: 1.0, steep_c_per_m: 1.0, density: Density::default() }
     }
 }
 
@@ -89,7 +92,7 @@ pub struct Level {
     pub temp_c: f64,
     /// Standard deviation of that mean, °C: s/√(legs), floors of methods 5.8.
     pub sd_c: f64,
-    /// Density by Tanaka, kg m⁻³.
+    /// Density by the formula of the method, kg m⁻³.
     pub density: f64,
     /// Number of legs averaged (1 or 2).
     pub legs: u8,

@@ -4,6 +4,8 @@ pub mod checks;
 pub mod corrections;
 pub mod gross_range;
 pub mod inversion;
+pub mod lag;
+pub mod lag_share;
 pub mod pairs;
 pub mod profile;
 pub mod roll_up;

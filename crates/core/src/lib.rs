@@ -28,3 +28,4 @@ pub use analyse::{FEWEST_DEPTHS, LEAST_SPAN_M, analyse};
 pub use analysis::*;
 pub use cast::{Cast, Leg, Reading, Switch};
 pub use message::{Arg, Message};
+pub use water::density::Density;

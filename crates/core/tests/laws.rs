@@ -15,7 +15,9 @@ use layercast_core::layers::span::span;
 use layercast_core::layers::state::{facts, state};
 use layercast_core::layers::steps::steps;
 use layercast_core::water::density::density_kg_m3;
-use layercast_core::{Analysis, Cast, Leg, Level, Method, MixedLayer, Reading, State, Switch, analyse};
+use layercast_core::{
+    Analysis, Cast, Density, Leg, Level, Method, MixedLayer, Reading, State, Switch, analyse,
+};
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
 
@@ -175,7 +177,7 @@ proptest! {
 
     #[test]
     fn whatever_comes_in_what_goes_out_is_whole(cast in wild_cast(), r in wild_number(), d in wild_number(), s in wild_number()) {
-        let a = analyse(&cast, &Method { reference_m: r, mixed_drop_c: d, steep_c_per_m: s });
+        let a = analyse(&cast, &Method { reference_m: r, mixed_drop_c: d, steep_c_per_m: s, density: Density::Tanaka });
         prop_assert_eq!(a.checked.len(), cast.readings.len());
         prop_assert_eq!(a.steps.len(), a.profile.len().saturating_sub(1));
         for (l, m) in a.profile.iter().zip(a.profile.iter().skip(1)) {
@@ -379,7 +381,7 @@ proptest! {
     fn water_that_cools_downward_above_4_degrees_is_neither_unstable_nor_inverse(levels in stable_water()) {
         prop_assert!(steps(&levels).iter().all(|s| s.densing_kg_m3_per_m >= -1e-12));
         prop_assert_eq!(overturn(&levels), None);
-        let (found, _) = facts(&levels, 0.1).unwrap();
+        let (found, _) = facts(&levels, 0.1, Density::Tanaka).unwrap();
         prop_assert!(!matches!(state(&found, false), State::Unstable | State::Inverse));
     }
 
@@ -397,7 +399,7 @@ proptest! {
     fn turned_upside_down_stable_water_is_never_layered(levels in stable_water()) {
         let depths: Vec<f64> = levels.iter().map(|l| l.depth_m).collect();
         let over: Vec<Level> = depths.iter().zip(levels.iter().rev()).map(|(z, l)| Level::bare(*z, l.temp_c, 0.0)).collect();
-        let (found, _) = facts(&over, 0.0).unwrap();
+        let (found, _) = facts(&over, 0.0, Density::Tanaka).unwrap();
         prop_assert!(matches!(state(&found, false), State::Unstable | State::Mixed));
         prop_assert!(found.density_gain <= 1e-12);
     }

@@ -129,7 +129,7 @@ fn state_of_every_profile() {
         let want = row(&rows, &name);
         let levels = levels(&profile, 0.0);
         let steps = steps(&levels);
-        let (got, _) = facts(&levels, 0.0).unwrap();
+        let (got, _) = facts(&levels, 0.0, layercast_core::Density::Tanaka).unwrap();
         close(&name, got.top_c, want.sure("top_c"), 1e-6);
         close(&name, got.bottom_c, want.sure("bottom_c"), 1e-6);
         close(&name, got.density_gain, want.sure("density_difference_kg_m3"), 1e-6);

@@ -315,6 +315,7 @@ impl MethodDoc {
             reference_m: self.reference_m,
             mixed_drop_c: self.mixed_drop_c,
             steep_c_per_m: self.steep_c_per_m,
+            ..Method::default()
         }
     }
 }
@@ -322,7 +323,7 @@ impl MethodDoc {
 impl Default for MethodDoc {
     /// The class rules.
     fn default() -> Self {
-        let Method { reference_m, mixed_drop_c, steep_c_per_m } = Method::default();
+        let Method { reference_m, mixed_drop_c, steep_c_per_m, .. } = Method::default();
         Self { reference_m, mixed_drop_c, steep_c_per_m }
     }
 }

@@ -32,3 +32,9 @@ pub enum Duplicates {}
 ///
 /// From memory.
 pub enum Gum {}
+
+/// Morison, Andersen, Larson, D'Asaro, Boyd 1994, J. Atmos. Oceanic Technol. 11, 1151–1164: choosing lag constants so that
+/// down- and up-cast curves close. Likewise Lueck & Picklo 1990, and Horne & Toole 1980, J. Phys. Oceanogr. 10, 1122–1130.
+///
+/// Read: abstract of the first, titles of the others.
+pub enum Morison1994 {}

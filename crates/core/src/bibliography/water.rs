@@ -10,3 +10,29 @@ pub enum Tanaka2001 {}
 ///
 /// From memory; the numbers agree with every general-purpose unit library.
 pub enum Foot1959 {}
+
+/// Kell 1975: "Density, thermal expansivity, and compressibility of liquid water from 0° to 150 °C: correlations and
+/// tables in atmospheric pressure and saturation reviewed and expressed on 1968 temperature scale", J. Chem. Eng. Data
+/// 20, 97–105.
+///
+/// Read: as reprinted in Jones & Harris 1992, J. Res. NIST 97, 335–340, whose web text transposes two digits of the
+/// denominator; at least four public codings have the one used here.
+pub enum Kell1975 {}
+
+/// Fofonoff & Millard 1983: "Algorithms for computation of fundamental properties of seawater", UNESCO Technical Papers
+/// in Marine Science 44 (EOS-80).
+///
+/// Read: coefficients and the check values of p. 19 in several public codes that quote them.
+pub enum Unesco1983 {}
+
+/// Chen & Millero 1986: "Precise thermodynamic properties for natural waters covering only the limnological range",
+/// Limnol. Oceanogr. 31, 657–662.
+///
+/// From memory for title and range; coefficients read in several public model codes: nine of ten terms agree everywhere,
+/// the last does not matter up to 0.6 g/kg.
+pub enum ChenMillero1986 {}
+
+/// Saunders 1990: t68 = 1.00024 t90.
+///
+/// From memory; the relation was read in many public oceanography codes and equals that of gsw 3.6.23.
+pub enum Saunders1990 {}

@@ -3,6 +3,7 @@
 use super::station::{Station, depth_of, stations, temp_of};
 use super::{Cast, Leg, Switch, gross_range, inversion, roll_up, spike, written};
 use crate::analysis::{Checked, Doubt, Flag};
+use crate::water::density::Density;
 
 /// Flags every reading and says which the profile uses; same order and length as the readings.
 ///
@@ -27,6 +28,11 @@ use crate::analysis::{Checked, Doubt, Flag};
 /// assert!(!checked[2].used && checked[1].used);
 /// ```
 pub fn checks(cast: &Cast) -> Vec<Checked> {
+    checks_by(cast, Density::default())
+}
+
+/// [`checks`] with the densities of a formula.
+pub fn checks_by(cast: &Cast, density: Density) -> Vec<Checked> {
     let mut checked: Vec<Checked> = (cast.readings.iter())
         .map(|reading| {
             let gross = if depth_of(reading).is_some() {
@@ -60,7 +66,7 @@ pub fn checks(cast: &Cast) -> Vec<Checked> {
                 });
             }
         }
-        for (reading, flag) in inversion::inversions(cast, &stations, &beyond) {
+        for (reading, flag) in inversion::inversions(cast, &stations, &beyond, density) {
             if let Some(c) = checked.get_mut(reading) {
                 c.inversion = flag;
             }

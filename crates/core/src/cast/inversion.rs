@@ -4,7 +4,7 @@ use super::Cast;
 use super::station::{Station, temp_of};
 use crate::analysis::Flag;
 use crate::slack::more_than;
-use crate::water::density::density_kg_m3;
+use crate::water::density::Density;
 
 /// Fall of density from a reading to the next deeper one beyond which both are suspect, kg m⁻³.
 pub const SUSPECT_KG_M3: f64 = 0.01;
@@ -50,15 +50,20 @@ pub fn inversion_flags(depths_m: &[f64], densities: &[Option<f64>]) -> Vec<Flag>
 }
 
 /// Flags along one leg: each reading against the stations above and below. `doubtful` readings are not evaluated.
-pub(crate) fn inversions(cast: &Cast, stations: &[Station], doubtful: &[bool]) -> Vec<(usize, Flag)> {
-    let density_at = |at: Option<usize>| stations.get(at?).and_then(|s| s.median_c).map(density_kg_m3);
+pub(crate) fn inversions(
+    cast: &Cast,
+    stations: &[Station],
+    doubtful: &[bool],
+    density: Density,
+) -> Vec<(usize, Flag)> {
+    let density_at = |at: Option<usize>| stations.get(at?).and_then(|s| s.median_c).map(|t| density.kg_m3(t));
     let mut flags = Vec::new();
     for (at, station) in stations.iter().enumerate() {
         let above = density_at(at.checked_sub(1));
         let below = density_at(at.checked_add(1));
         for &reading in &station.members {
             let Some(temp_c) = cast.readings.get(reading).and_then(temp_of) else { continue };
-            let rho = density_kg_m3(temp_c);
+            let rho = density.kg_m3(temp_c);
             let verdict = if doubtful.get(reading).copied().unwrap_or(true) {
                 Flag::NotEvaluated
             } else {
@@ -88,6 +93,7 @@ fn flag(fall_above: Option<f64>, fall_below: Option<f64>) -> Flag {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::water::density::density_kg_m3;
 
     #[track_caller]
     fn check(depths_m: &[f64], temps_c: &[Option<f64>], want: &str) {

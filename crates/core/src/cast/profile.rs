@@ -5,7 +5,7 @@ use super::station::{SAME_DEPTH_M, depth_of, temp_of};
 use super::{Cast, Leg};
 use crate::analysis::{Checked, Level, Pairs};
 use crate::order::sort_by;
-use crate::water::density::density_kg_m3;
+use crate::water::density::{Density, density_kg_m3};
 
 impl Level {
     /// A level known only by its depth \[m\], temperature \[°C\] and the standard deviation of that \[°C\]: for a bare
@@ -22,7 +22,14 @@ impl Level {
 /// (a convention of ours). Depths closer than 1 µm are one.
 ///
 /// * `checked`: the checks of the same cast; readings it does not use are left out
+///
+/// Densities by the class's own formula; [`profile_by`] takes another.
 pub fn profile(cast: &Cast, checked: &[Checked]) -> (Vec<Level>, Pairs) {
+    profile_by(cast, checked, Density::default())
+}
+
+/// [`profile`] with the densities of a formula.
+pub fn profile_by(cast: &Cast, checked: &[Checked], density: Density) -> (Vec<Level>, Pairs) {
     let mut used: Vec<(f64, f64, Leg)> = (cast.readings.iter().zip(checked))
         .filter(|(_, c)| c.used)
         .filter_map(|(r, _)| Some((depth_of(r)?, temp_of(r)?, r.leg)))
@@ -30,7 +37,7 @@ pub fn profile(cast: &Cast, checked: &[Checked]) -> (Vec<Level>, Pairs) {
     // By value too, so that the order in which readings were written cannot move the last bit of a mean.
     sort_by(&mut used, |a, b| a.0.total_cmp(&b.0).then(a.2.cmp(&b.2)).then(a.1.total_cmp(&b.1)));
     let same = |a: &(f64, f64, Leg), b: &(f64, f64, Leg)| b.0 - a.0 < SAME_DEPTH_M;
-    let mut levels: Vec<Level> = used.chunk_by(same).filter_map(level).collect();
+    let mut levels: Vec<Level> = used.chunk_by(same).filter_map(|group| level(group, density)).collect();
     let differences: Vec<f64> = levels.iter().filter_map(|l| Some(l.down_c? - l.up_c?)).collect();
     let agreement = pairs(&differences, cast.digit_c);
     for level in &mut levels {
@@ -39,7 +46,7 @@ pub fn profile(cast: &Cast, checked: &[Checked]) -> (Vec<Level>, Pairs) {
     (levels, agreement)
 }
 
-fn level(group: &[(f64, f64, Leg)]) -> Option<Level> {
+fn level(group: &[(f64, f64, Leg)], density: Density) -> Option<Level> {
     let mean = |leg: Leg| {
         let (sum, n) = (group.iter().filter(|g| g.2 == leg)).fold((0.0, 0.0), |(s, n), g| (s + g.1, n + 1.0));
         (n > 0.0).then(|| sum / n)
@@ -49,7 +56,7 @@ fn level(group: &[(f64, f64, Leg)]) -> Option<Level> {
     let temp_c = legs.iter().sum::<f64>() / legs.len() as f64;
     let depth_m = group.first()?.0;
     let legs = u8::try_from(legs.len().min(2)).unwrap_or(2);
-    Some(Level { depth_m, temp_c, sd_c: 0.0, density: density_kg_m3(temp_c), legs, down_c, up_c })
+    Some(Level { depth_m, temp_c, sd_c: 0.0, density: density.kg_m3(temp_c), legs, down_c, up_c })
 }
 
 #[cfg(test)]

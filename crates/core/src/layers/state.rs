@@ -5,7 +5,7 @@ use super::runs::BELIEVABLE;
 use crate::analysis::{Level, State, StateFacts};
 use crate::cast::station::median;
 use crate::slack::{at_least, at_most, more_than};
-use crate::water::density::density_kg_m3;
+use crate::water::density::Density;
 
 /// Top and bottom are the medians within this distance of the first and last level, metres.
 pub const END_M: f64 = 1.0;
@@ -26,7 +26,8 @@ pub const INVERSE_KG_M3: f64 = 0.01;
 /// 2 m or less. Inversion: [`overturn`]; below 0.03 kg m⁻³ it has no pair.
 ///
 /// * `s_c`: standard deviation of one reading \[°C\], for the smallest believable difference
-pub fn facts(levels: &[Level], s_c: f64) -> Option<(StateFacts, Option<Overturn>)> {
+/// * `density`: the formula the levels' densities were computed by
+pub fn facts(levels: &[Level], s_c: f64, density: Density) -> Option<(StateFacts, Option<Overturn>)> {
     let (first, last) = (levels.first()?, levels.last()?);
     let end = |near: &dyn Fn(&Level) -> bool| {
         median(&mut levels.iter().filter(|l| near(l)).map(|l| l.temp_c).collect::<Vec<f64>>())
@@ -44,7 +45,7 @@ pub fn facts(levels: &[Level], s_c: f64) -> Option<(StateFacts, Option<Overturn>
     let facts = StateFacts {
         top_c,
         bottom_c,
-        density_gain: density_kg_m3(bottom_c) - density_kg_m3(top_c),
+        density_gain: density.kg_m3(bottom_c) - density.kg_m3(top_c),
         inversion: found.map_or(0.0, |o| o.by_kg_m3),
         inversion_pair_m: doubted
             .and_then(|o| Some((levels.get(o.upper)?.depth_m, levels.get(o.lower)?.depth_m))),
@@ -86,7 +87,7 @@ mod tests {
     fn check(temps_c: &[f64], steep_run: bool, want: State) {
         let levels: Vec<Level> =
             temps_c.iter().enumerate().map(|(i, t)| Level::bare(i as f64, *t, 0.0)).collect();
-        let (facts, _) = facts(&levels, 0.1).unwrap();
+        let (facts, _) = facts(&levels, 0.1, Density::Tanaka).unwrap();
         assert_eq!(state(&facts, steep_run), want);
     }
 
@@ -120,6 +121,6 @@ mod tests {
 
     #[test]
     fn no_level_no_facts() {
-        assert!(facts(&[], 0.1).is_none());
+        assert!(facts(&[], 0.1, Density::Tanaka).is_none());
     }
 }
