@@ -113,6 +113,10 @@ pub struct Pairs {
     pub mean_abs_c: Option<f64>,
     /// Mean of d = down − up, °C.
     pub mean_c: Option<f64>,
+    /// s_d, the ordinary standard deviation of the d's about their mean, °C; `None` with fewer than two pairs.
+    pub sd_c: Option<f64>,
+    /// 95 % of pairs are closer than this, °C: 2.7718 s (repeatability limit, √2·1.96·s).
+    pub repeatability_c: Option<f64>,
     /// Largest |d|, °C.
     pub max_abs_c: Option<f64>,
     /// |mean d| > 2 s_d/√n with n ≥ 4: the legs differ systematically, not only by noise.

@@ -2,12 +2,16 @@
 
 pub mod checks;
 pub mod corrections;
+pub mod flat_line;
 pub mod gross_range;
 pub mod inversion;
 pub mod lag;
 pub mod lag_share;
+pub mod pair_verdicts;
 pub mod pairs;
+pub mod probe_check;
 pub mod profile;
+pub mod rate_of_change;
 pub mod roll_up;
 pub mod spike;
 pub(crate) mod station;

@@ -4,10 +4,12 @@
 mod common;
 use common::{Row, grouped, table};
 use layercast_core::Flag;
+use layercast_core::cast::flat_line::flat_line_flags;
 use layercast_core::cast::gross_range::{Limits, gross_range};
 use layercast_core::cast::inversion::inversion_flags;
+use layercast_core::cast::rate_of_change::rate_of_change_flags;
 use layercast_core::cast::roll_up::roll_up;
-use layercast_core::cast::spike::{Thresholds, spike_flags};
+use layercast_core::cast::spike::{Thresholds, spike_flags, spike_from_middle_flags};
 use layercast_core::water::density::density_kg_m3;
 
 fn digits(flags: &[Flag]) -> Vec<u8> {
@@ -28,14 +30,44 @@ fn gross_range_flags() {
 }
 
 #[test]
-fn differential_spike_flags() {
+fn spike_flags_of_both_methods() {
     let rows = table("check-values/qc_spike.csv");
-    let rows: Vec<&Row> = rows.iter().filter(|r| r.text("method") == "differential").collect();
-    let groups = grouped(rows, "series");
-    assert_eq!(groups.len(), 6);
+    let thresholds = Thresholds { suspect_c: 1.0, fail_c: 2.0 };
+    for (method, flags) in [
+        ("differential", spike_flags as fn(&[Option<f64>], &Thresholds) -> Vec<Flag>),
+        ("average", spike_from_middle_flags),
+    ] {
+        let groups = grouped(rows.iter().filter(|r| r.text("method") == method), "series");
+        assert_eq!(groups.len(), 6);
+        for (name, rows) in groups {
+            let series: Vec<Option<f64>> = rows.iter().map(|r| r.number("value_c")).collect();
+            assert_eq!(digits(&flags(&series, &thresholds)), wanted(&rows), "{method}, {name}");
+        }
+    }
+}
+
+fn in_time(rows: &[&Row]) -> Vec<(f64, Option<f64>)> {
+    rows.iter().map(|r| (r.sure("time_s"), r.number("value_c"))).collect()
+}
+
+#[test]
+fn rate_of_change_flags_of_a_series() {
+    let rows = table("check-values/qc_rate_of_change.csv");
+    let groups = grouped(&rows, "series");
+    assert_eq!(groups.len(), 1);
     for (name, rows) in groups {
-        let series: Vec<Option<f64>> = rows.iter().map(|r| r.number("value_c")).collect();
-        let got = spike_flags(&series, &Thresholds { suspect_c: 1.0, fail_c: 2.0 });
+        let got = rate_of_change_flags(&in_time(&rows), 0.01, Some(0.04));
+        assert_eq!(digits(&got), wanted(&rows), "{name}");
+    }
+}
+
+#[test]
+fn flat_line_flags_of_each_series() {
+    let rows = table("check-values/qc_flat_line.csv");
+    let groups = grouped(&rows, "series");
+    assert_eq!(groups.len(), 4);
+    for (name, rows) in groups {
+        let got = flat_line_flags(&in_time(&rows), 180.0, 300.0, rows[0].sure("tolerance_c"));
         assert_eq!(digits(&got), wanted(&rows), "{name}");
     }
 }

@@ -38,3 +38,18 @@ pub enum Gum {}
 ///
 /// Read: abstract of the first, titles of the others.
 pub enum Morison1994 {}
+
+/// GLOBE Program: a thermometer in stirred ice water must read −0.5..0.5 °C; three separate measurements.
+///
+/// Read: protocol training slides and questions.
+pub enum Globe {}
+
+/// ISO 5725-6: repeatability limit 1.96·√2·s, within which 95 % of pairs lie.
+///
+/// From memory.
+pub enum Iso5725 {}
+
+/// Snedecor & Cochran 1967: standard deviation from the mean range of two, 0.886 R.
+///
+/// Read: in a statistics appendix that quotes it.
+pub enum Snedecor1967 {}

@@ -36,3 +36,20 @@ pub enum ChenMillero1986 {}
 ///
 /// From memory; the relation was read in many public oceanography codes and equals that of gsw 3.6.23.
 pub enum Saunders1990 {}
+
+/// Steinhart & Hart 1968: "Calibration curves for thermistors", Deep-Sea Res. 15, 497–503.
+///
+/// From memory; the formula was read on several pages.
+pub enum SteinhartHart1968 {}
+
+/// Benson & Krause 1984, Limnol. Oceanogr. 29, 620–632; APHA Standard Methods 4500-O; US Geological Survey memorandum
+/// 2011.03: oxygen saturation with salt and pressure.
+///
+/// Read: the reference, and the coefficients in ten public codes that cite them; its values agree with the table of
+/// EN 25814 to that table's rounding.
+pub enum BensonKrause1984 {}
+
+/// The standard atmosphere: pressure falls with altitude as (1 − 2.25577e-5 h)^5.25588.
+///
+/// From memory; textbook physics.
+pub enum StandardAtmosphere {}

@@ -15,6 +15,12 @@ use crate::water::density::Density;
 /// a gross-range failure. A density inversion flag leaves nothing out. Doubts about pairs and inversions of the profile
 /// come later, once there is one: see [`doubts`](crate::layers::doubts).
 ///
+/// Of the tests of the manual three are used here. Not used, because along a cast they would blame good readings or have
+/// nothing to go by: the "average" spike ([`spike_from_middle_flags`](super::spike::spike_from_middle_flags): shoulders
+/// of a sharp thermocline), the rate of change ([`rate_of_change`](super::rate_of_change): readings carry no time, and
+/// a thermocline is a jump) and the flat line ([`flat_line`](super::flat_line): a mixed layer is flat). Those are for
+/// series in time at one place.
+///
 /// A missing depth, or one no cast can reach (beyond 20 km), makes the reading missing.
 ///
 /// ```

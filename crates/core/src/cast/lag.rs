@@ -4,6 +4,9 @@
 //! every second. Field manuals give no tau, only at least 60 s at each new place (common practice, see
 //! [`UsgsField`](crate::bibliography::UsgsField)). Textbook physics.
 
+/// Hold at least this long at each new place, seconds ([`UsgsField`](crate::bibliography::UsgsField)).
+pub const LEAST_WAIT_S: f64 = 60.0;
+
 /// Share of a step still to go after `time_constants` (time over tau): exp(−k), 1 at the start. Nothing has been covered
 /// before the start or after a time that is no number: 1.
 ///

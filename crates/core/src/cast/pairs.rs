@@ -7,6 +7,10 @@ use crate::slack::more_than;
 pub const UNTESTED_C: f64 = 0.1;
 /// With fewer pairs than this, s is taken as at least [`UNTESTED_C`].
 pub const ENOUGH_PAIRS: usize = 5;
+/// Repeatability limit over s: √2 times 1.959964, within which 95 % of a normal distribution lie.
+const REPEATABILITY: f64 = 2.771_807_648_699_632;
+/// With fewer pairs than this nothing is called systematic.
+pub const ENOUGH_FOR_SYSTEMATIC: usize = 4;
 /// A pair further apart than this deserves another reading, °C, before the allowance for the slope.
 pub const REPEAT_C: f64 = 0.5;
 /// Metres a swinging cable may move a mark: the slope times this is allowed on top of [`REPEAT_C`].
@@ -23,7 +27,8 @@ const COARSEST_DIGIT_C: f64 = 10.0;
 /// deviation of the d's): lag, drift or time rather than noise. For ranges s is floored at digit/√12, at 0.1 °C with
 /// fewer than five pairs, and is 0.1 °C without any (conventions of ours).
 ///
-/// Sources: [`Duplicates`](crate::bibliography::Duplicates), [`Gum`](crate::bibliography::Gum) for digit/√12.
+/// Sources: [`Duplicates`](crate::bibliography::Duplicates), [`Gum`](crate::bibliography::Gum) for digit/√12,
+/// [`Iso5725`](crate::bibliography::Iso5725) for the repeatability limit.
 ///
 /// ```
 /// use layercast_core::cast::pairs::pairs;
@@ -38,10 +43,12 @@ pub fn pairs(differences_c: &[f64], digit_c: f64) -> Pairs {
         |f: &dyn Fn(f64) -> f64| (count > 0).then(|| differences_c.iter().map(|d| f(*d)).sum::<f64>() / n);
     let s_c = mean(&|d| d * d / 2.0).map(f64::sqrt);
     let mean_c = mean(&|d| d);
-    let systematic = mean_c.is_some_and(|m| {
+    let sd_c = mean_c.filter(|_| count > 1).map(|m| {
         let scatter = differences_c.iter().map(|d| (d - m) * (d - m)).sum::<f64>();
-        count >= 4 && more_than(m.abs(), 2.0 * (scatter / (n - 1.0) / n).sqrt())
+        (scatter / (n - 1.0)).sqrt()
     });
+    let systematic = (mean_c.zip(sd_c))
+        .is_some_and(|(m, sd)| count >= ENOUGH_FOR_SYSTEMATIC && more_than(m.abs(), 2.0 * sd / n.sqrt()));
     let digit = if digit_c.is_finite() { digit_c.clamp(0.0, COARSEST_DIGIT_C) } else { 0.0 };
     let s_or_untested = match s_c {
         Some(s) if count >= ENOUGH_PAIRS => s,
@@ -53,10 +60,20 @@ pub fn pairs(differences_c: &[f64], digit_c: f64) -> Pairs {
         s_c,
         mean_abs_c: mean(&f64::abs),
         mean_c,
+        sd_c,
+        repeatability_c: s_c.map(|s| REPEATABILITY * s),
         max_abs_c: differences_c.iter().map(|d| d.abs()).reduce(f64::max),
         systematic,
         s_used_c: s_or_untested.max(digit / 12_f64.sqrt()),
     }
+}
+
+/// s told from the mean of |d| \[°C\]: √π/2 = 0.886 of it (the mean range of two is 1.128 standard deviations). The same
+/// thing as s by a road that one wild pair moves less.
+///
+/// Source: [`Snedecor1967`](crate::bibliography::Snedecor1967).
+pub fn s_from_mean_range_c(mean_abs_c: f64) -> f64 {
+    mean_abs_c * 0.886_226_925_452_758
 }
 
 /// Whether a pair is far enough apart to be read again: beyond 0.5 °C, and beyond what a cable that swings by 0.1 m

@@ -1,4 +1,4 @@
-//! Spike, differential: does a reading stick out from the ones above and below on the same leg?
+//! Spike: does a reading stick out from the ones above and below on the same leg?
 
 use super::station::{Station, temp_of};
 use super::{Cast, Reading};
@@ -28,6 +28,16 @@ pub fn spike_size_c(above_c: f64, temp_c: f64, below_c: f64) -> f64 {
     if before * after < 0.0 { before.abs().min(after.abs()) } else { 0.0 }
 }
 
+/// How far `temp_c` lies from the middle of its two neighbours \[°C\], the "average" form of the test.
+///
+/// Along a cast this blames both shoulders of a sharp thermocline and the good neighbours of a bad reading: the checks
+/// of a cast use [`spike_size_c`]. It is here for series of one place.
+///
+/// Source: [`Qartod2016`](crate::bibliography::Qartod2016), as [`IoosQc`](crate::bibliography::IoosQc) codes it.
+pub fn spike_from_middle_c(above_c: f64, temp_c: f64, below_c: f64) -> f64 {
+    (temp_c - (above_c + below_c) / 2.0).abs()
+}
+
 /// Flags of one series in its order. The first and last value and those beside a missing one are not evaluated;
 /// `None` and NaN are missing.
 ///
@@ -43,11 +53,26 @@ pub fn spike_size_c(above_c: f64, temp_c: f64, below_c: f64) -> f64 {
 /// assert_eq!(flags, [Flag::NotEvaluated, Flag::Fail, Flag::Pass, Flag::NotEvaluated]);
 /// ```
 pub fn spike_flags(series: &[Option<f64>], thresholds: &Thresholds) -> Vec<Flag> {
+    flags_by(spike_size_c, series, thresholds)
+}
+
+/// [`spike_flags`] by [`spike_from_middle_c`].
+///
+/// ```
+/// use layercast_core::{Flag, cast::spike::{LAKE, spike_from_middle_flags}};
+/// let shoulders = [20.0, 20.0, 18.0, 12.0, 8.0, 8.0].map(Some);
+/// assert_eq!(spike_from_middle_flags(&shoulders, &LAKE)[4], Flag::Fail, "a good reading: not for casts");
+/// ```
+pub fn spike_from_middle_flags(series: &[Option<f64>], thresholds: &Thresholds) -> Vec<Flag> {
+    flags_by(spike_from_middle_c, series, thresholds)
+}
+
+fn flags_by(size_c: fn(f64, f64, f64) -> f64, series: &[Option<f64>], thresholds: &Thresholds) -> Vec<Flag> {
     let value = |i: Option<usize>| i.and_then(|i| series.get(i).copied().flatten()).filter(|t| !t.is_nan());
     (0..series.len())
         .map(|i| match (value(i.checked_sub(1)), value(Some(i)), value(i.checked_add(1))) {
             (_, None, _) => Flag::Missing,
-            (Some(above), Some(temp), Some(below)) => flag(spike_size_c(above, temp, below), thresholds),
+            (Some(above), Some(temp), Some(below)) => flag(size_c(above, temp, below), thresholds),
             _ => Flag::NotEvaluated,
         })
         .collect()

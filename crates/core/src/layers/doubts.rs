@@ -2,6 +2,7 @@
 
 use super::overturn::Overturn;
 use crate::analysis::{Checked, Doubt, Level, Step};
+use crate::cast::pair_verdicts::slope_c_per_m;
 use crate::cast::pairs::read_again;
 use crate::cast::station::{SAME_DEPTH_M, depth_of};
 use crate::cast::{Cast, Leg, Switch};
@@ -18,10 +19,6 @@ pub fn doubts(
     steps: &[Step],
     overturn: Option<Overturn>,
 ) {
-    let slope_at = |place: usize| {
-        let near = |i: Option<usize>| i.and_then(|i| steps.get(i)).map_or(0.0, |s| s.cooling_c_per_m.abs());
-        near(place.checked_sub(1)).max(near(Some(place)))
-    };
     let depth_at = |place: usize| levels.get(place).map(|l| l.depth_m);
     for (reading, c) in cast.readings.iter().zip(checked) {
         if !c.used || c.doubt.is_some() || reading.switch != Switch::Auto {
@@ -33,7 +30,10 @@ pub fn doubts(
         if (depth_m - level.depth_m).abs() >= SAME_DEPTH_M {
             continue;
         }
-        let pair = level.down_c.zip(level.up_c).filter(|(down, up)| read_again(down - up, slope_at(place)));
+        let pair = level
+            .down_c
+            .zip(level.up_c)
+            .filter(|(down, up)| read_again(down - up, slope_c_per_m(steps, place)));
         let other_c = match (pair, reading.leg) {
             (Some((_, up_c)), Leg::Down) => Some(up_c),
             (Some((down_c, _)), Leg::Up) => Some(down_c),

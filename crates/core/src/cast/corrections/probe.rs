@@ -11,7 +11,7 @@ const FURTHEST_OFF_C: f64 = 5.0;
 const SCALES: std::ops::RangeInclusive<f64> = 0.8..=1.25;
 
 /// Whether a correction of the probe makes sense; all others do here.
-pub(super) fn sensible(correction: &Correction) -> bool {
+pub(in crate::cast) fn sensible(correction: &Correction) -> bool {
     match *correction {
         Correction::ProbeOffset { ice_c } => ice_c.abs() <= FURTHEST_OFF_C,
         Correction::ProbeTwoPoint { ice_c, read_c, true_c } => {
