@@ -3,12 +3,14 @@
 
 mod cast;
 mod certainty;
+mod compare;
 mod layers;
 mod stability;
 mod water;
 
 pub use cast::*;
 pub use certainty::*;
+pub use compare::*;
 pub use layers::*;
 pub use stability::*;
 pub use water::*;

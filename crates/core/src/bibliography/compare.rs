@@ -1,0 +1,28 @@
+//! Comparing two casts.
+
+/// Fritsch & Butland 1984: "A method for constructing local monotone piecewise cubic interpolants", SIAM J. Sci. Stat.
+/// Comput. 5, 300–304.
+///
+/// From memory; values checked against scipy 1.17.1.
+pub enum FritschButland1984 {}
+
+/// Jeffreys 1961, Theory of Probability, third edition: explanations weighed by the odds they give the readings, so that
+/// one with more freedom must fit so much better; odds of ten to one are strong.
+///
+/// From memory.
+pub enum Jeffreys1961 {}
+
+/// Gill 1982, Atmosphere–Ocean Dynamics: vertical modes of internal waves, φ″ + (N²/c²) φ = 0.
+///
+/// From memory; the solver is checked on even stratification (a sine) and on two layers (a tent).
+pub enum Gill1982 {}
+
+/// Heat capacity of water by volume, 4.18·10⁶ J m⁻³ K⁻¹: IAPWS-95 gives 4.219·10⁶ at 0 °C and 4.162·10⁶ at 30 °C.
+///
+/// Computed from open libraries of IAPWS-95, see methods 7.6.
+pub enum WaterHeat {}
+
+/// Strong sun on a level surface at noon, about 1,000 W/m².
+///
+/// From memory.
+pub enum StrongSun {}
