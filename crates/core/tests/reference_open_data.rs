@@ -20,10 +20,10 @@ fn downward(rows: &[&Row]) -> Vec<(f64, f64)> {
 }
 
 /// Readings against expected depths; how many were compared.
-fn check_depths(readings: &str, expected: &str) -> usize {
+fn check_depths(readings: &str, expected: &str, named_by: &str) -> usize {
     let (readings, expected) = (table(readings), table(expected));
     let mut compared = 0;
-    for (name, rows) in grouped(&readings, "cast") {
+    for (name, rows) in grouped(&readings, named_by) {
         let cast = downward(&rows);
         let levels = levels(&cast, 0.0);
         let steps = steps(&levels);
@@ -65,18 +65,29 @@ fn check_depths(readings: &str, expected: &str) -> usize {
 
 #[test]
 fn ten_pairs_of_a_warm_layer_over_a_cold_one() {
-    assert_eq!(check_depths("open-data/baltic_pairs.csv", "open-data/baltic_pairs.expected.csv"), 20 * 16);
+    assert_eq!(
+        check_depths("open-data/baltic_pairs.csv", "open-data/baltic_pairs.expected.csv", "cast"),
+        20 * 16
+    );
+}
+
+#[test]
+fn a_year_of_monthly_means() {
+    let got = check_depths("open-data/monthly_means.csv", "open-data/monthly_means.expected.csv", "month");
+    assert_eq!(got, 12 * 16);
 }
 
 #[test]
 fn three_check_casts() {
-    let got = check_depths("open-data/teos10_check_casts.csv", "open-data/teos10_check_casts.expected.csv");
+    let got =
+        check_depths("open-data/teos10_check_casts.csv", "open-data/teos10_check_casts.expected.csv", "cast");
     assert_eq!(got, 3 * 16);
 }
 
 #[test]
 fn two_demonstration_casts() {
-    let got = check_depths("open-data/teos10_demo_casts.csv", "open-data/teos10_demo_casts.expected.csv");
+    let got =
+        check_depths("open-data/teos10_demo_casts.csv", "open-data/teos10_demo_casts.expected.csv", "cast");
     assert_eq!(got, 2 * 16);
 }
 

@@ -428,6 +428,8 @@ pub struct RuleGroup {
     pub name: Said,
     /// Rules; the class's own first.
     pub rows: Vec<RuleRow>,
+    /// How far they lie apart: "All 14 rules put the end of the mixed layer between 2.2 and 4.0 m."
+    pub spread: Option<Said>,
 }
 
 /// One rule.

@@ -217,12 +217,15 @@ fn what_is_warmer_is_not_called_colder() {
     says(&refused, &["profile-rule-mixed-warmer", "profile-look-mixed-warmer"], &COLDER);
     let far = seen(&notebook, ["4.5", "", ""]);
     says(far.profile.found.as_ref().unwrap(), &["profile-look-mixed-warmer"], &COLDER);
-    let names: Vec<&str> =
-        far.profile.rules.iter().flat_map(|group| &group.rows).map(|row| row.name.id.as_str()).collect();
-    assert!(
-        names.contains(&"profile-rule-temp-rise") && !names.contains(&"profile-rule-temp-drop"),
-        "{names:?}"
-    );
+    let names = |own: bool| -> Vec<&str> {
+        let rows = far.profile.rules.iter().flat_map(|group| &group.rows);
+        rows.filter(|row| row.own == own).map(|row| row.name.id.as_str()).collect()
+    };
+    assert_eq!(names(true), ["profile-rule-steepest-middle", "profile-rule-temp-rise"]);
+    // Larger steps than the class's own are met where the water has become colder, a smaller one where it is warmer.
+    let others: Vec<&str> = names(false).into_iter().filter(|id| id.contains("-temp-")).collect();
+    let (rise, drop) = ("profile-rule-temp-rise", "profile-rule-temp-drop");
+    assert_eq!(others, [rise, drop, drop, drop]);
     // By the class rule the same water ends its mixed layer where it has become colder.
     let colder = seen(&cast(&BUMP), ["", "", ""]);
     says(

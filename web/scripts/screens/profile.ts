@@ -283,6 +283,8 @@ function show_rules(panel: HTMLElement, s: Readonly<State>): void {
   let flat = 0;
   list(part(panel, "groups"), template("template-profile-rules"), view.rules, (el, group) => {
     say_into(part(el, "name"), group.name);
+    toggle(part(el, "spread"), group.spread !== null);
+    if (group.spread !== null) say_into(part(el, "spread"), group.spread);
     list(part(el, "rows"), template("template-profile-rule"), group.rows, (row, rule) => {
       row.className = `${rule.own ? "own" : ""}${s.ui.rule === flat ? " on" : ""}`.trim();
       flat += 1;

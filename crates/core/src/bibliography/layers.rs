@@ -27,3 +27,39 @@ pub enum Montegut2004 {}
 ///
 /// Read: abstract, for the first part; the second from memory.
 pub enum Wilson2020 {}
+
+/// Levitus 1982, Climatological Atlas of the World Ocean: mixed layer by 0.5 °C and by 0.125 in density from the surface.
+///
+/// From memory.
+pub enum Levitus1982 {}
+
+/// Kara, Rochford, Hurlburt 2000, J. Geophys. Res. 105, 16803: mixed layer by 0.8 °C. (Their full rule first walks down to
+/// the end of the even stretch.)
+///
+/// From memory.
+pub enum Kara2000 {}
+
+/// Lorbacher and others 2006: mixed layer by the curvature of the profile.
+///
+/// From memory.
+pub enum Lorbacher2006 {}
+
+/// Chu & Fan 2011: "Maximum angle method for determining mixed layer depth from seaglider data", J. Oceanogr. 67.
+///
+/// Read: abstract; the volume from memory.
+pub enum ChuFan2011 {}
+
+/// Thomson & Fine 2003: mixed layer by splitting and merging straight pieces.
+///
+/// From memory.
+pub enum ThomsonFine2003 {}
+
+/// Fritsch & Butland 1984, after Fritsch & Carlson 1980: piecewise cubic curves that keep the shape of the data.
+///
+/// From memory; checked against `PchipInterpolator` of scipy 1.17.1.
+pub enum FritschButland1984 {}
+
+/// Gray and others 2020, Water Res. 168, 115136: lake metrics depend highly on the definition chosen.
+///
+/// Read: abstract.
+pub enum Gray2020 {}

@@ -7,16 +7,17 @@ use layercast_core::{Message, Rule, Sought};
 /// "No rule, I read it off."
 const NONE: &str = "none";
 
-/// Rules that can give the answer of a kind; the class's own first.
+/// Rules that can give the answer of a kind, of those that a student can work out by hand; the class's own first.
 fn rules_of(kind: u8) -> impl Iterator<Item = Rule> {
     let sought = match kind {
         7 => Some(Sought::Thermocline),
         9 => Some(Sought::MixedLayerEnd),
         _ => None,
     };
-    Rule::ALL.into_iter().filter(move |rule| Some(rule.seeks()) == sought)
+    Rule::QUICK.into_iter().filter(move |rule| Some(rule.seeks()) == sought)
 }
 
+/// What the notebook keeps of an offered rule.
 fn value(rule: Rule) -> &'static str {
     match rule {
         Rule::SteepestMiddle => "steepest_middle",
@@ -25,10 +26,11 @@ fn value(rule: Rule) -> &'static str {
         Rule::DensityRise => "density_rise",
         Rule::FirstSteepTop => "first_steep_top",
         Rule::FirstSteepMiddle => "first_steep_middle",
+        _ => NONE, // not offered
     }
 }
 
-/// A rule in words.
+/// An offered rule in words.
 pub(crate) fn name(rule: Rule) -> Message {
     Message::new(match rule {
         Rule::SteepestMiddle => "ask-rule-steepest-middle",
@@ -37,6 +39,7 @@ pub(crate) fn name(rule: Rule) -> Message {
         Rule::DensityRise => "ask-rule-density-rise",
         Rule::FirstSteepTop => "ask-rule-first-steep-top",
         Rule::FirstSteepMiddle => "ask-rule-first-steep-middle",
+        _ => "ask-rule-none", // not offered
     })
 }
 

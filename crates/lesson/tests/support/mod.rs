@@ -197,6 +197,7 @@ impl Words {
                 let depth = row.depth.map_or("—".to_owned(), |num| self.num(num));
                 lines.push(format!("{} {}: {depth}", if row.own { "*" } else { "-" }, self.say(&row.name)));
             }
+            lines.extend(group.spread.as_ref().map(|said| self.say(said)));
         }
         lines.push(self.say(&look.alt));
         lines.join("\n")

@@ -8,6 +8,7 @@ use crate::screens::verdict::{
     beside_at_least, beside_range, local_step_m, placed_m, refused_though_found, verdict,
 };
 use crate::view::{FoundItem, Sign, VerdictView};
+use layercast_core::layers::mixed_layer::mixed_layer as mixed_layer_by;
 use layercast_core::{Analysis, Message, MixedLayer};
 
 /// Mixed layer by the class rule, and the season's where today's warm layer lies above the main one.
@@ -80,6 +81,15 @@ pub fn is_warmer(analysis: &Analysis) -> bool {
             reference_c.is_some_and(|reference_c| *target_c > reference_c + 1e-9)
         }
         _ => furthest_c(analysis).is_some_and(|far_c| far_c >= analysis.method.mixed_drop_c / 2.0 - 1e-9),
+    }
+}
+
+/// What ends the mixed layer by another step \[°C\] is warmer; where nothing ends it, as for the class's own step.
+pub fn is_warmer_by(analysis: &Analysis, step_c: f64) -> bool {
+    let found = mixed_layer_by(&analysis.profile, analysis.method.reference_m, step_c);
+    match (found, reference_c(analysis)) {
+        (Some(MixedLayer::At { target_c, .. }), Some(reference_c)) => target_c > reference_c + 1e-9,
+        _ => is_warmer(analysis),
     }
 }
 
