@@ -19,6 +19,7 @@ pub use apply::apply;
 pub use plan::{Depth, Plan, Unsure};
 pub use summary::{Certainty, Ranged, Refused, Share, summary};
 
+use crate::analysis::Level;
 use draw::Water;
 
 /// Trials behind every range that is shown.
@@ -53,6 +54,15 @@ pub fn trials(plan: &Plan, seed: u64, from: u32, count: u32) -> Vec<f64> {
         water.seek(plan, &mut drawn);
     }
     drawn
+}
+
+/// The water of one trial: the profile as it might as well have been, for rules that are not among the depths sought.
+///
+/// Standard deviations are those of the profile as read.
+pub fn water(plan: &Plan, seed: u64, trial: u32) -> Vec<Level> {
+    let mut water = Water::of(plan);
+    water.draw(plan, seed, u64::from(trial));
+    water.levels
 }
 
 /// All at once: `count` trials and their summary. Fewer than 1,000 trials make ragged ends.

@@ -15,3 +15,9 @@ pub enum Wichura1988 {}
 ///
 /// From memory; the generator is that of the crate `rand_pcg`.
 pub enum Oneill2014 {}
+
+/// Wilson & Hilferty 1931: "The distribution of chi-square", Proc. Natl. Acad. Sci. 17, 684–688: the cube root of χ²/n is
+/// nearly normal, with mean 1 − 2/(9n) and variance 2/(9n).
+///
+/// From memory; held against scipy's quantiles in the test that uses it.
+pub enum WilsonHilferty1931 {}

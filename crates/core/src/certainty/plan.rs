@@ -2,6 +2,7 @@
 
 use crate::analysis::{Analysis, Level, Method, MixedLayer, State};
 use crate::cast::Cast;
+use crate::cast::pairs::ENOUGH_PAIRS;
 use crate::layers::state::END_M;
 use crate::slack::{at_least, at_most, more_than};
 
@@ -20,18 +21,32 @@ pub struct Unsure {
     pub stretch_sd: f64,
     /// The cable hung at some angle between 0 and this, degrees (5): from 10 on somebody notes it.
     pub angle_half_deg: f64,
+    /// Between two marks nobody read: the water may do there what fits the readings around (true). When false, a depth
+    /// is exactly what its rule makes of the readings of a trial.
+    pub between_marks: bool,
 }
 
 impl Default for Unsure {
     fn default() -> Self {
-        Self { offset_half_c: 0.2, mark_sd_m: 0.03, stretch_sd: 0.01, angle_half_deg: 5.0 }
+        Self {
+            offset_half_c: 0.2,
+            mark_sd_m: 0.03,
+            stretch_sd: 0.01,
+            angle_half_deg: 5.0,
+            between_marks: true,
+        }
     }
 }
 
 impl Unsure {
     /// Nothing is unsure but the readings themselves.
-    pub const READINGS_ONLY: Self =
-        Self { offset_half_c: 0.0, mark_sd_m: 0.0, stretch_sd: 0.0, angle_half_deg: 0.0 };
+    pub const READINGS_ONLY: Self = Self {
+        offset_half_c: 0.0,
+        mark_sd_m: 0.0,
+        stretch_sd: 0.0,
+        angle_half_deg: 0.0,
+        between_marks: false,
+    };
 
     fn sensible(&self) -> Self {
         let up_to = |value: f64, most: f64| if value > 0.0 { value.min(most) } else { 0.0 };
@@ -40,6 +55,7 @@ impl Unsure {
             mark_sd_m: up_to(self.mark_sd_m, 1.0),
             stretch_sd: up_to(self.stretch_sd, 0.1),
             angle_half_deg: up_to(self.angle_half_deg, 60.0),
+            between_marks: self.between_marks,
         }
     }
 }
@@ -88,6 +104,8 @@ pub(super) struct Unsettled {
     pub mark_sd_m: f64,
     /// Closest its mark may come to the one above, metres; for the first, its least depth.
     pub least_m: f64,
+    /// Standard deviation of its difference from the value above, °C.
+    pub pair_sd_c: f64,
 }
 
 /// All that trials need of a cast: made once, used by every chunk.
@@ -98,6 +116,8 @@ pub(super) struct Unsettled {
 pub struct Plan {
     pub(super) method: Method,
     pub(super) s_c: f64,
+    /// Pairs behind s; 0 where it is a convention.
+    pub(super) pairs: f64,
     pub(super) values: Vec<Unsettled>,
     /// Levels from the first, and from this place on, whose medians are top and bottom.
     pub(super) ends: (usize, usize),
@@ -116,11 +136,11 @@ impl Plan {
         let s_c = analysis.pairs.s_used_c;
         let rounding = Rounding::new(cast.digit_c, s_c);
         let levels = &analysis.profile;
-        let depth_m = |place: Option<usize>| place.and_then(|i| levels.get(i)).map(|l| l.depth_m);
         let values = (levels.iter().enumerate())
             .map(|(i, level)| {
-                let above_m = depth_m(i.checked_sub(1)).map(|above_m| level.depth_m - above_m);
-                let below_m = depth_m(i.checked_add(1)).map(|below_m| below_m - level.depth_m);
+                let above = i.checked_sub(1).and_then(|i| levels.get(i));
+                let above_m = above.map(|above| level.depth_m - above.depth_m);
+                let below_m = levels.get(i + 1).map(|below| below.depth_m - level.depth_m);
                 let room_m = above_m.into_iter().chain(below_m).fold(f64::INFINITY, f64::min);
                 let (noise_sd_c, rounding_half_c) = rounding.parts(level);
                 Unsettled {
@@ -129,10 +149,19 @@ impl Plan {
                     rounding_half_c,
                     mark_sd_m: unsure.mark_sd_m.min(room_m / 6.0),
                     least_m: above_m.map_or(level.depth_m.min(0.0), |height_m| height_m / 4.0),
+                    pair_sd_c: above.map_or(0.0, |above| libm::hypot(above.sd_c, level.sd_c)),
                 }
             })
             .collect();
-        Self { method: analysis.method, s_c, values, ends: ends(levels), sought: sought(analysis), unsure }
+        Self {
+            method: analysis.method,
+            s_c,
+            pairs: if analysis.pairs.count >= ENOUGH_PAIRS { analysis.pairs.count as f64 } else { 0.0 },
+            values,
+            ends: ends(levels),
+            sought: sought(analysis),
+            unsure,
+        }
     }
 
     /// Numbers drawn a trial: the depths sought. 0 where there is nothing to seek.
@@ -217,4 +246,65 @@ fn sought(analysis: &Analysis) -> Vec<(Depth, Option<f64>)> {
     .into_iter()
     .filter_map(|(depth, value_m)| Some((depth, value_m?)))
     .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Variances of noise and rounding, °C².
+    #[track_caller]
+    fn check(digit_c: f64, s_c: f64, legs: u8, want: (f64, f64)) {
+        let level = Level { legs, ..Level::bare(1.0, 20.0, s_c / f64::from(legs).sqrt()) };
+        let (noise_sd_c, half_c) = Rounding::new(digit_c, s_c).parts(&level);
+        let got = (noise_sd_c * noise_sd_c, half_c * half_c / 3.0);
+        assert!((got.0 - want.0).abs() < 1e-9 && (got.1 - want.1).abs() < 1e-9, "{got:?}");
+    }
+
+    #[test]
+    fn rounding_is_part_of_s_and_not_added_to_it() {
+        check(0.0, 0.1, 1, (0.01, 0.0));
+        check(0.1, 0.1, 1, (0.01 - 0.01 / 12.0, 0.01 / 12.0));
+        check(0.1, 0.1, 2, (0.005 - 0.005 / 12.0, 0.005 / 12.0));
+        check(f64::NAN, 0.1, 1, (0.01, 0.0));
+        check(-1.0, 0.1, 1, (0.01, 0.0));
+    }
+
+    #[test]
+    fn without_noise_both_legs_are_rounded_alike() {
+        let floor_c = 0.1 / 12_f64.sqrt();
+        check(0.1, floor_c, 1, (0.0, 0.01 / 12.0));
+        check(0.1, floor_c, 2, (0.0, 0.01 / 12.0));
+        // Noise of a fifth of a digit: e^−(2π/5)² = 0.206 of the rounding alike, the rest halved.
+        let s_c = (0.0004_f64 + 0.01 / 12.0).sqrt();
+        check(0.1, s_c, 2, (0.0002, 0.01 / 12.0 * 0.603_076_5));
+    }
+
+    #[test]
+    fn what_makes_no_sense_is_nothing_and_too_much_is_the_most() {
+        let wild = Unsure {
+            offset_half_c: f64::NAN,
+            mark_sd_m: -1.0,
+            stretch_sd: 3.0,
+            angle_half_deg: f64::INFINITY,
+            between_marks: true,
+        };
+        let want = Unsure {
+            offset_half_c: 0.0,
+            mark_sd_m: 0.0,
+            stretch_sd: 0.1,
+            angle_half_deg: 60.0,
+            between_marks: true,
+        };
+        assert_eq!(wild.sensible(), want);
+        assert_eq!(Unsure::default().sensible(), Unsure::default());
+    }
+
+    #[test]
+    fn ends_of_long_and_short_casts() {
+        let levels = |n: u32| (0..n).map(|i| Level::bare(f64::from(i) * 0.5, 10.0, 0.1)).collect::<Vec<_>>();
+        assert_eq!(ends(&levels(9)), (3, 6));
+        assert_eq!(ends(&levels(5)), (1, 4));
+        assert_eq!(ends(&[]), (0, 0));
+    }
 }

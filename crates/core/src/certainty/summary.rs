@@ -151,3 +151,75 @@ fn shares(plan: &Plan, ascending_m: &[f64], rows: usize) -> Vec<Share> {
         })
         .collect()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::Unsure;
+    use super::super::plan::Unsettled;
+    use super::*;
+    use crate::analysis::{Level, Method};
+
+    #[test]
+    fn percentiles_lie_between_neighbours_and_stop_where_the_rest_is_beyond() {
+        let found = [1.0, 2.0, 4.0];
+        assert_eq!(percentile(&found, 3, 0.5), Some(2.0));
+        assert_eq!(percentile(&found, 3, 0.75), Some(3.0));
+        assert_eq!(percentile(&found, 3, 1.0), Some(4.0));
+        // Two more are beyond: 1, 2, 4, ∞, ∞.
+        assert_eq!(percentile(&found, 5, 0.5), Some(4.0));
+        assert_eq!(percentile(&found, 5, 0.6), None);
+        assert_eq!(percentile(&[], 5, 0.0), None);
+        assert_eq!(percentile(&[], 0, 0.5), None);
+    }
+
+    /// What numbers say of a thermocline and a mixed layer on marks at 0, 1, 2 and 3 m.
+    fn told(drawn: &[f64]) -> Certainty {
+        let value = |z: f64| Unsettled {
+            level: Level::bare(z, 10.0, 0.1),
+            noise_sd_c: 0.1,
+            rounding_half_c: 0.0,
+            mark_sd_m: 0.0,
+            least_m: 0.25,
+            pair_sd_c: 0.14,
+        };
+        let plan = Plan {
+            method: Method::default(),
+            s_c: 0.1,
+            pairs: 0.0,
+            values: [0.0, 1.0, 2.0, 3.0].map(value).to_vec(),
+            ends: (1, 3),
+            sought: vec![(Depth::Thermocline, Some(1.5)), (Depth::MixedLayer, None)],
+            unsure: Unsure::default(),
+        };
+        summary(&plan, drawn)
+    }
+
+    #[test]
+    fn shares_of_the_steps_and_of_those_without() {
+        let (none, beyond) = (f64::NAN, f64::INFINITY);
+        let got = told(&[1.5, 2.0, 1.0, beyond, none, 2.5, 3.2, beyond]);
+        assert_eq!(got.count, 4);
+        let shares: Vec<f64> = got.shares(Depth::Thermocline).unwrap().iter().map(|s| s.share).collect();
+        assert_eq!(shares, [0.25, 0.25, 0.25], "on a mark: the step above; below the last: the last");
+        assert_eq!(got.shares(Depth::MixedLayer), None);
+        let mixed = got.of(Depth::MixedLayer).unwrap();
+        assert_eq!((mixed.beyond_share, mixed.none_share), (0.5, 0.0));
+        assert_eq!((mixed.median_m, mixed.high_m), (None, None));
+        assert_eq!(got.of(Depth::Thermocline).unwrap().none_share, 0.25);
+    }
+
+    #[test]
+    fn refusals_and_their_limits() {
+        let none = f64::NAN;
+        let thermocline = |drawn: &[f64]| {
+            let rows: Vec<f64> = drawn.iter().flat_map(|z| [*z, 2.0]).collect();
+            told(&rows).of(Depth::Thermocline).unwrap().refused
+        };
+        assert_eq!(thermocline(&[1.5, 1.5, none, none]), None, "half is not more than half");
+        assert_eq!(thermocline(&[1.5, none, none]), Some(Refused::MostlyNone));
+        assert_eq!(thermocline(&[none; 3]), Some(Refused::MostlyNone));
+        assert_eq!(thermocline(&[1.0; 5]), None);
+        assert_eq!(thermocline(&[0.0, 0.0, 1.5, 1.5]), None, "1.5 m is half of the cast");
+        assert_eq!(thermocline(&[0.0, 0.0, 1.7, 1.7]), Some(Refused::TooWide));
+    }
+}

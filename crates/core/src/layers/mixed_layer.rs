@@ -29,6 +29,11 @@ pub fn temperature_step_depth_m(levels: &[Level], reference_m: f64, drop_c: f64)
     crossing(levels, reference_m, drop_c, |l| l.temp_c, f64::abs).map(|c| c.depth_m)
 }
 
+/// The same with the place of the level at or above it.
+pub(crate) fn temperature_step(levels: &[Level], reference_m: f64, drop_c: f64) -> Option<(f64, usize)> {
+    crossing(levels, reference_m, drop_c, |l| l.temp_c, f64::abs).map(|c| (c.depth_m, c.upper))
+}
+
 /// First depth \[m\] below `reference_m` where density is at least `rise_kg_m3` more than at `reference_m`. Density is
 /// computed at the readings, then interpolated. In water below 8 °C it hardly changes and the rule may find nothing.
 ///

@@ -15,16 +15,9 @@ use crate::analysis::{Level, Step};
 /// assert_eq!(steps[0].cooling_c_per_m, 5.0);
 /// ```
 pub fn steps(levels: &[Level]) -> Vec<Step> {
-    let mut steps = Vec::with_capacity(levels.len());
-    steps_into(levels, &mut steps);
-    steps
-}
-
-/// The same, written over what `steps` held: for many profiles one after another.
-pub(crate) fn steps_into(levels: &[Level], steps: &mut Vec<Step>) {
-    steps.clear();
-    steps.extend((levels.iter().zip(levels.iter().skip(1))).filter(|(a, b)| b.depth_m > a.depth_m).map(
-        |(a, b)| {
+    (levels.iter().zip(levels.iter().skip(1)))
+        .filter(|(a, b)| b.depth_m > a.depth_m)
+        .map(|(a, b)| {
             let height_m = b.depth_m - a.depth_m;
             Step {
                 top_m: a.depth_m,
@@ -36,8 +29,8 @@ pub(crate) fn steps_into(levels: &[Level], steps: &mut Vec<Step>) {
                 in_main_layer: false,
                 in_warm_layer_today: false,
             }
-        },
-    ));
+        })
+        .collect()
 }
 
 #[cfg(test)]

@@ -1,0 +1,164 @@
+//! Ranges against the tables of methods 8, made with numpy's generator.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
+
+mod common;
+use common::{close, close_option, depths, levels, one_series, profiles, table};
+use layercast_core::certainty::interval::interval_rule_m;
+use layercast_core::certainty::{Depth, Plan, SEED, Unsure, certainty, trials, water};
+use layercast_core::layers::first_steep::first_steep;
+use layercast_core::layers::mixed_layer::{density_rise_depth_m, mixed_layer, temperature_step_depth_m};
+use layercast_core::layers::span::span;
+use layercast_core::layers::steps::steps;
+use layercast_core::{Level, Method, MixedLayer, analyse};
+
+/// A plan for readings whose noise is known, as the tables have it.
+fn plan(rows: &[(f64, f64)], noise_c: f64, unsure: &Unsure) -> Plan {
+    let cast = one_series(rows, 0.0);
+    let mut analysis = analyse(&cast, &Method::default());
+    analysis.pairs.s_used_c = noise_c;
+    analysis.profile.iter_mut().for_each(|l| l.sd_c = noise_c);
+    Plan::new(&cast, &analysis, unsure)
+}
+
+/// 2.5, 50 and 97.5 % of a list, and the share that is missing of `count`.
+fn percentiles(mut found: Vec<f64>, count: u32) -> ([Option<f64>; 3], f64) {
+    found.sort_by(f64::total_cmp);
+    let at = |p: f64| {
+        let place = p * found.len().checked_sub(1)? as f64;
+        let below = place as usize;
+        let above = (below + 1).min(found.len() - 1);
+        Some(found[below] + place.fract() * (found[above] - found[below]))
+    };
+    ([at(0.025), at(0.5), at(0.975)], 1.0 - found.len() as f64 / f64::from(count))
+}
+
+#[test]
+fn the_middle_of_an_interval() {
+    for row in table("check-values/interval_rule.csv") {
+        let (half_m, u_m) = interval_rule_m(row.sure("interval_m"));
+        close("half width", half_m, row.sure("half_width_m"), 1e-9);
+        close("standard uncertainty", u_m, row.sure("standard_uncertainty_m"), 1e-9);
+    }
+}
+
+#[test]
+fn a_threshold_crossing_by_the_law_and_by_trials() {
+    for row in table("check-values/uncertainty_threshold.csv") {
+        let (noise_c, slope) = (row.sure("sigma_c"), row.sure("slope_c_per_m"));
+        let rows: Vec<(f64, f64)> =
+            depths(17, 0.5).into_iter().map(|z| (z, 20.0 - slope * (z - 3.0_f64).max(0.0))).collect();
+        let what = format!("noise {noise_c} °C on {slope} °C/m");
+
+        let got = mixed_layer(&levels(&rows, noise_c), 0.5, 1.0);
+        let Some(MixedLayer::At { value_m, low_m, high_m, .. }) = got else { panic!("{what}: none") };
+        close(&what, value_m, row.sure("depth_m"), 1e-9);
+        close(&what, (high_m - low_m) / 4.0, row.sure("u_law_m"), 1e-9);
+
+        let plan = plan(&rows, noise_c, &Unsure::READINGS_ONLY);
+        let (count, width) = (60_000, plan.width());
+        let column = plan.depths().position(|d| d == Depth::MixedLayer).unwrap();
+        let drawn = trials(&plan, SEED, 0, count);
+        let found: Vec<f64> = drawn.iter().skip(column).step_by(width).copied().collect();
+        let mean = found.iter().sum::<f64>() / f64::from(count);
+        let sd = (found.iter().map(|z| (z - mean) * (z - mean)).sum::<f64>() / f64::from(count - 1)).sqrt();
+        close(&format!("{what}, mean"), mean, row.sure("mc_mean_m"), 0.003);
+        if noise_c < 0.2 {
+            close(&format!("{what}, sd"), sd, row.sure("mc_sd_m"), 0.03 * row.sure("mc_sd_m"));
+        }
+        let ranged = *certainty(&plan, SEED, count).of(Depth::MixedLayer).unwrap();
+        close_option(&what, ranged.low_m, row.number("mc_p2p5_m"), 0.02);
+        close_option(&what, ranged.median_m, row.number("mc_p50_m"), 0.02);
+        close_option(&what, ranged.high_m, row.number("mc_p97p5_m"), 0.02);
+    }
+}
+
+/// Middle of the steepest step, whatever the layers.
+fn middle_m(levels: &[Level]) -> Option<f64> {
+    let steps = steps(levels);
+    span(&steps, 0..steps.len(), &[]).map(|s| s.thermocline.value_m)
+}
+
+#[test]
+fn bare_rules_on_drawn_water() {
+    let profiles = profiles();
+    for row in table("check-values/uncertainty_profiles.csv") {
+        let (name, noise_c) = (row.text("profile"), row.sure("sigma_c"));
+        let rows = &profiles.iter().find(|(n, _)| n == name).unwrap().1;
+        let unsure = Unsure { mark_sd_m: row.sure("sigma_z_m"), ..Unsure::READINGS_ONLY };
+        let plan = plan(rows, noise_c, &unsure);
+        let count = 10_000;
+        let drawn: Vec<Vec<Level>> = (0..count).map(|trial| water(&plan, SEED, trial)).collect();
+        let what = format!("{name}, noise {noise_c} °C, marks {} m", unsure.mark_sd_m);
+        let compare = |rule: &str, rule_m: &dyn Fn(&[Level]) -> Option<f64>, tolerance_m: f64| {
+            let (got, missing) = percentiles(drawn.iter().filter_map(|l| rule_m(l)).collect(), count);
+            for (end, got) in ["lo", "med", "hi"].into_iter().zip(got) {
+                if name == "linear" && rule == "mid" && end == "med" {
+                    continue; // equal slopes: chance alone
+                }
+                let want = row.number(&format!("{rule}_{end}"));
+                close_option(&format!("{what}, {rule} {end}"), got, want, tolerance_m);
+            }
+            missing
+        };
+        compare("mid", &middle_m, 0.5);
+        let missing = compare("mld", &|l| temperature_step_depth_m(l, 0.5, 1.0), 0.05);
+        close(&what, missing, row.sure("mld_not_reached_fraction"), 0.001);
+    }
+}
+
+#[test]
+fn the_depths_sought_are_the_bare_ones_where_there_is_one_layer() {
+    let profiles = profiles();
+    for row in table("check-values/uncertainty_profiles.csv") {
+        let (name, noise_c) = (row.text("profile"), row.sure("sigma_c"));
+        let one_layer = ["summer_rounded", "summer_broad", "weak"].contains(&name);
+        if !one_layer {
+            continue; // the analysis seeks in the main layer: methods 5.6
+        }
+        let rows = &profiles.iter().find(|(n, _)| n == name).unwrap().1;
+        let unsure = Unsure { mark_sd_m: row.sure("sigma_z_m"), ..Unsure::READINGS_ONLY };
+        let got = certainty(&plan(rows, noise_c, &unsure), SEED, 10_000);
+        let what = format!("{name}, noise {noise_c} °C, marks {} m", unsure.mark_sd_m);
+        let mixed = got.of(Depth::MixedLayer).unwrap();
+        close_option(&what, mixed.low_m, row.number("mld_lo"), 0.05);
+        close_option(&what, mixed.median_m, row.number("mld_med"), 0.05);
+        close_option(&what, mixed.high_m, row.number("mld_hi"), 0.05);
+        let middle = got.of(Depth::Thermocline).unwrap();
+        close_option(&what, middle.low_m, row.number("mid_lo"), 0.5);
+        close_option(&what, middle.median_m, row.number("mid_med"), 0.5);
+        close_option(&what, middle.high_m, row.number("mid_hi"), 0.5);
+        // Methods 8.3: on a weak cast the honest answer is "none".
+        assert_eq!(middle.refused.is_some(), name == "weak", "{what}: {middle:?}");
+    }
+}
+
+/// The evidence for the class rule: which rules survive noise. No gate; each figure to the size that matters.
+#[test]
+fn the_one_degree_rule_survives_noise_and_finer_ones_do_not() {
+    let profiles = profiles();
+    let mut seen = 0;
+    for row in table("check-values/method_noise.csv") {
+        let rule_m: &dyn Fn(&[Level]) -> Option<f64> = match row.text("method") {
+            "t0p2" => &|l| temperature_step_depth_m(l, 0.5, 0.2),
+            "t0p5" => &|l| temperature_step_depth_m(l, 0.5, 0.5),
+            "t1p0" => &|l| temperature_step_depth_m(l, 0.5, 1.0),
+            "r0p1" => &|l| density_rise_depth_m(l, 0.5, 0.1),
+            "g1_top" => &|l| first_steep(&steps(l), 1.0).map(|(top_m, _)| top_m),
+            _ => continue, // fits of whole curves, held to their own table
+        };
+        let (name, noise_c) = (row.text("profile"), row.sure("sigma_c"));
+        let rows = &profiles.iter().find(|(n, _)| n == name).unwrap().1;
+        let plan = plan(rows, noise_c, &Unsure::READINGS_ONLY);
+        let count = 2_000;
+        let found = (0..count).filter_map(|trial| rule_m(&water(&plan, SEED, trial))).collect();
+        let (got, missing) = percentiles(found, count);
+        let what = format!("{name}, {}, noise {noise_c} °C", row.text("method"));
+        close(&what, missing, row.sure("fraction_not_reached"), 0.04);
+        for (end, got) in ["p2p5_m", "p50_m", "p97p5_m"].into_iter().zip(got) {
+            let tolerance_m = if row.text("method") == "g1_top" { 0.5 } else { 0.15 };
+            close_option(&format!("{what}, {end}"), got, row.number(end), tolerance_m);
+        }
+        seen += 1;
+    }
+    assert_eq!(seen, 75);
+}
