@@ -203,3 +203,51 @@ fn the_scale_of_1968() {
         close("back", t90_from_t68(t68_c), row.sure("back_t90_c"), 1e-9);
     }
 }
+
+/// Salt as the tables hold it, with the level's temperature and the exact density at the surface.
+fn salty_levels(cast: &str, salinity: &str) -> Vec<(String, f64, f64, f64)> {
+    let casts = table(&format!("open-data/{cast}.csv"));
+    let same = |a: &common::Row, b: &common::Row| {
+        ["cast", "depth_m", "temperature_c"].iter().all(|c| a.text(c) == b.text(c))
+    };
+    let salt = |level: &common::Row| casts.iter().find(|r| same(r, level)).map(|r| r.sure(salinity));
+    (table(&format!("open-data/{cast}.levels.csv")).iter())
+        // Deeper, the water itself is warmed by the weight above it, which these densities know of and ours do not.
+        .filter(|level| level.sure("depth_m") <= 120.0)
+        .map(|level| {
+            let (t, want) = (level.sure("temperature_c"), level.sure("pot_rho_kg_m3"));
+            (level.text("cast").to_owned(), t, salt(level).unwrap(), want)
+        })
+        .collect()
+}
+
+#[test]
+fn measured_salt_water_against_the_gibbs_function() {
+    let mut seen = 0;
+    for (cast, temp_c, salt_g_kg, want) in salty_levels("teos10_check_casts", "absolute_salinity_g_kg") {
+        // Salinity of sea water as salt as this.
+        let salinity = salt_g_kg * 35.0 / 35.16504;
+        let tolerance = if cast == "check3" { 0.004 } else { 0.012 }; // 6 to 11, and 34 to 35 of salinity
+        for choice in [Density::Eos80 { salinity }, Density::TanakaSalt { salinity }] {
+            close(&format!("{cast}, {temp_c} °C, {salinity}"), choice.kg_m3(temp_c), want, tolerance);
+        }
+        seen += 1;
+    }
+    assert!(seen >= 24, "{seen}");
+}
+
+#[test]
+fn salt_of_another_kind_is_approximate_but_its_differences_hold() {
+    // The salinity of the Baltic is told from conductivity; its salt is heavier than the sea's.
+    let mut levels = salty_levels("baltic_pairs", "practical_salinity");
+    levels.sort_by(|a, b| a.0.cmp(&b.0));
+    assert!(levels.len() >= 320);
+    for cast in levels.chunk_by(|a, b| a.0 == b.0) {
+        let ours = |l: &(String, f64, f64, f64)| Density::TanakaSalt { salinity: l.2 }.kg_m3(l.1);
+        let first = &cast[0];
+        for level in cast {
+            close(&level.0, ours(level), level.3, 0.06);
+            close(&level.0, ours(level) - ours(first), level.3 - first.3, 0.025);
+        }
+    }
+}

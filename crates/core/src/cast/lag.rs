@@ -59,6 +59,8 @@ pub fn time_constant_s(wait_s: f64, r: f64) -> Option<f64> {
 /// How far \[m\] from its reading the place lies where the water had it, when the probe moves through a steady slope
 /// without stopping: speed·tau, higher up on the way down, deeper on the way up.
 ///
+/// A number that is none gives NaN.
+///
 /// * `speed_m_s`: of the probe \[m/s\]
 /// * `tau_s`: time constant \[s\]
 pub fn moving_shift_m(speed_m_s: f64, tau_s: f64) -> f64 {
@@ -81,18 +83,22 @@ pub fn noise_swells(r: f64) -> Option<f64> {
 /// * `samples`: time \[s\], never backward, and temperature of the water around the probe \[°C\]
 /// * `tau_s`: time constant \[s\]; of 0 (or no number above it) the probe is the water
 ///
-/// One value a sample. Exact for such water. Where time stands still the probe does.
+/// One value a sample. Exact for such water. Where time stands still the probe does, and while the water has no
+/// temperature (no number, or one beyond a million).
 pub fn follow_c(samples: &[(f64, f64)], tau_s: f64) -> Vec<f64> {
-    let mut probe_c = samples.first().map_or(0.0, |(_, water_c)| *water_c);
-    let mut before = samples.first().copied();
+    let sensible = |&(time_s, water_c): &(f64, f64)| time_s.is_finite() && water_c.abs() < 1e6;
+    let mut before = samples.iter().copied().find(sensible);
+    let mut probe_c = before.map_or(0.0, |(_, water_c)| water_c);
     (samples.iter())
         .map(|&(time_s, water_c)| {
+            if !sensible(&(time_s, water_c)) {
+                return probe_c;
+            }
             if tau_s > 0.0 {
-                if let Some((before_s, before_c)) = before.filter(|(before_s, _)| time_s > *before_s) {
-                    let wait_s = time_s - before_s;
-                    let behind_c = (water_c - before_c) / wait_s * tau_s; // of a probe that has followed for long
-                    probe_c =
-                        water_c - behind_c + (probe_c - before_c + behind_c) * share_left(wait_s / tau_s);
+                let went = before.map(|(before_s, before_c)| ((time_s - before_s) / tau_s, before_c));
+                if let Some((taus, before_c)) = went.filter(|(taus, _)| *taus > 0.0) {
+                    let covered = -libm::expm1(-taus);
+                    probe_c += (before_c - probe_c) * covered + (water_c - before_c) * (1.0 - covered / taus);
                 }
                 before = Some((time_s, water_c));
             } else {
@@ -136,7 +142,16 @@ mod tests {
         let water: Vec<(f64, f64)> = (0..400).map(|s| (f64::from(s), 20.0 - 0.05 * f64::from(s))).collect();
         let got = follow_c(&water, 10.0);
         assert!((got[399] - (water[399].1 + 0.05 * 10.0)).abs() < 1e-9);
+        let never = follow_c(&water, f64::INFINITY);
+        assert_eq!(never[399], 20.0);
         assert_eq!(moving_shift_m(0.25, 10.0), 2.5);
+    }
+
+    #[test]
+    fn a_sample_that_is_none_is_passed_over() {
+        let got = follow_c(&[(f64::NAN, 5.0), (0.0, 20.0), (1.0, f64::NAN), (2.0, 1e308), (2.0, 20.0)], 5.0);
+        assert_eq!(got, [20.0; 5]);
+        assert_eq!(follow_c(&[(0.0, f64::INFINITY)], 5.0), [0.0]);
     }
 
     #[test]

@@ -14,7 +14,8 @@ const STRETCHES: std::ops::RangeInclusive<f64> = 0.5..=2.0;
 /// A cable further from the vertical hangs in a bow, and no cosine tells its depth, degrees.
 const STEEPEST_DEG: f64 = 60.0;
 
-/// Depth \[m\] reached by a straight cable of `length_m` \[m\] at `angle_deg` from the vertical: length·cos(angle).
+/// Depth \[m\] reached by a straight cable of `length_m` \[m\] at `angle_deg` from the vertical: length·cos(angle). A number
+/// that is none gives NaN.
 ///
 /// ```
 /// use layercast_core::cast::corrections::vertical_m;
