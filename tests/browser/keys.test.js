@@ -107,6 +107,39 @@ for (const [name, button, menu] of [
   });
 }
 
+test("in a low window no field lies under the buttons that stay in sight, and a wrong unit gets the focus", async () => {
+  const page = await opened();
+  page.hurry = true;
+  await steps.open_example(page, "layered-summer");
+  await steps.to_profile(page);
+  await steps.place_marks(page, ["2.5", "4", "6.5"]);
+  await page.inner.setViewport({ width: 1366, height: 430 });
+  await steps.go(page, "questions");
+  // The fifth: three parts, four fields.
+  await steps.go_to_question(page, 5);
+  await page.tab_to('#questions-panel [data-field="temp"]');
+  const covered = () =>
+    page.run(() => {
+      const at = document.activeElement.getBoundingClientRect();
+      const acts = document.querySelector('#questions-panel .question > [data-part="acts"]').getBoundingClientRect();
+      const panel = document.getElementById("questions-panel").getBoundingClientRect();
+      return { sticky: acts.bottom <= panel.bottom + 1, inside: at.top >= panel.top - 1, above: at.bottom <= acts.top + 1 };
+    });
+  for (const field of ["temp", "from", "to", "depth", ""]) {
+    if (field) assert.equal(await page.run(() => document.activeElement.dataset.field), field);
+    else assert.equal(await page.run(() => document.activeElement.id), "question-reason");
+    assert.deepEqual(await covered(), { sticky: true, inside: true, above: true }, field);
+    await page.press("Tab");
+  }
+  // A right number with a wrong unit: the unit has the focus.
+  await steps.go_to_question(page, 2);
+  await steps.answer(page, { drop: "4.05", unit: "m" });
+  await steps.press_button(page);
+  await page.until(() => document.activeElement.dataset.field === "unit");
+  assert.deepEqual(page.faults, []);
+  await page.close();
+});
+
 test("how it is computed: a list to jump by, nothing of the work within reach, and Esc or its button gives the focus back", async () => {
   const page = await opened();
   for (const way_back of ["Escape", "button"]) {

@@ -19,6 +19,7 @@ const WORDS = {
     deep: "6.5 m",
     depth: "3.75",
     questions: /Question 1 of 8/,
+    all_done: "All 8 questions are done.",
     decimal: ".",
   },
   es: {
@@ -32,6 +33,7 @@ const WORDS = {
     deep: "6,5 m",
     depth: "3,75",
     questions: /Pregunta 1 de 8/,
+    all_done: "Las 8 preguntas están hechas.",
     decimal: ",",
   },
 };
@@ -212,6 +214,9 @@ for (const [lang, words] of Object.entries(WORDS)) {
       await steps.answer(there, { apart: n("0.1"), unit: "c", way: "unsigned" });
       await steps.press_button(there);
       await there.until(() => document.querySelector("#questions-panel .part .say")?.checkVisibility());
+      // That was the eighth, in sight and aloud.
+      await there.sees('#questions-panel [data-part="all-done"]', words.all_done);
+      assert.ok((await there.run(() => document.getElementById("spoken").textContent)).includes(words.all_done));
       assert.deepEqual(there.elsewhere(), []);
       assert.deepEqual(there.faults, []);
       await laptop.close();

@@ -99,7 +99,11 @@ export function mount_how(): void {
     page.scrollTo(0, 0);
   });
   by_id("how-back").addEventListener("click", () => page.close());
-  page.addEventListener("close", () => by_id("bar-help").focus());
+  page.addEventListener("close", () => {
+    // The example's depths are worked out there: they do not stay in the page.
+    by_id("how-words").replaceChildren();
+    by_id("bar-help").focus();
+  });
 }
 
 /** Writes the words, in the language of now. */

@@ -474,6 +474,8 @@ pub struct QuestionsView {
     pub about: Vec<Said>,
     /// The question in hand.
     pub current: Option<QuestionView>,
+    /// Every question is settled and the one in hand is closed: says so.
+    pub all_done: Option<Said>,
 }
 
 /// One mark of the rail.
@@ -534,6 +536,8 @@ pub struct PartView {
     pub hints: Vec<HintView>,
     /// Lines of fields, while open.
     pub lines: Vec<FieldLine>,
+    /// Id of the field that the verdict is about, where it is not the first one: the focus goes there.
+    pub look_at: Option<String>,
 }
 
 /// One line of fields: label, then fields with words between.

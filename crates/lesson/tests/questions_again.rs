@@ -124,3 +124,23 @@ fn a_sheet_that_does_not_say_when_it_was_shown_stands_as_it_did() {
     assert_eq!(later.sheets[0].answers["4-4.0-5.0"].shown_at, [1, 2]);
     assert!(!stands(&later).right && stands(&later).credit.abs() < 1e-12);
 }
+
+#[test]
+fn when_every_question_is_settled_the_page_says_so() {
+    let mut at = support::checked(&notebook("group_c"), ["2.5", "4", "6.5"]);
+    let count = look(&at).questions.rail.len();
+    assert_eq!(count, 8);
+    for question in 0..count {
+        assert_eq!(look(&at).questions.all_done, None, "before question {}", question + 1);
+        let here = Action::Go { screen: Screen::Questions, question: Some(question) };
+        let hint = || Action::Hint { question };
+        at = doing(&at, &[here, hint(), hint(), hint(), Action::ShowMe { question }]);
+    }
+    for question in [count - 1, 0] {
+        at = act(&at, &Action::Go { screen: Screen::Questions, question: Some(question) });
+        assert_eq!(look(&at).questions.all_done.unwrap().id, "ask-all-done");
+    }
+    // While one is answered again, there is something to do.
+    at = act(&at, &Action::AnswerAgain { question: 0 });
+    assert_eq!(look(&at).questions.all_done, None);
+}

@@ -202,3 +202,70 @@ fn no_water_calls_a_number_right_beside_another_sum() {
         "{seen:?}"
     );
 }
+
+#[test]
+fn a_neighbour_of_the_right_step_is_no_mirror_of_it() {
+    // Steepest from 5.0 to 5.5 m, last reading at 9.5 m: measured from the bottom, 5.25 m is 4.25 m.
+    let pond = demo("two");
+    let asked = pond.asked(7).unwrap();
+    let depth = |x: &str| pond.verdict(&asked, 0, &fields(&[("depth", x)])).unwrap();
+    for mirrored in ["4.25", "4.1", "4.4"] {
+        assert_eq!(depth(mirrored).idea, Some("depth_as_height"), "{mirrored}");
+    }
+    for beside in ["4.5", "4.75", "4.9"] {
+        assert_eq!((depth(beside).verdict, depth(beside).idea), (Verdict::Almost, None), "{beside}");
+    }
+}
+
+#[test]
+fn a_depth_that_fits_the_means_is_judged_by_the_means() {
+    // 22.4 °C is met at 2.684 m by the means, at 2.722 m going down: 2.72 fits both, and lies nearer to the second.
+    let mut pond = demo("group_c");
+    let asked = pond.asked(9).unwrap();
+    let all = |depth: &str| fields(&[("temp", "22.4"), ("from", "2.5"), ("to", "3"), ("depth", depth)]);
+    let page = view(&mut pond, &asked, &[all("2.72")]);
+    let said = verdict(&page, 2);
+    assert_eq!(said.id, "ask-yes-close");
+    assert!((number(said, "value") - 2.68).abs() < 0.006, "{said:?}");
+    let page = view(&mut pond, &asked, &[all("2.68")]);
+    assert_eq!(verdict(&page, 2).id, "ask-9-depth-yes");
+}
+
+#[test]
+fn a_depth_outside_the_own_step_is_called_that() {
+    let mut pond = demo("group_c");
+    let asked = pond.asked(9).unwrap();
+    let all = |depth: &str| fields(&[("temp", "22.4"), ("from", "2.5"), ("to", "3"), ("depth", depth)]);
+    for outside in ["3.1", "2.4", "6"] {
+        let page = view(&mut pond, &asked, &[all(outside)]);
+        let said = verdict(&page, 2);
+        assert_eq!(said.id, "ask-9-depth-outside", "{outside}");
+        assert!((number(said, "from") - 2.5).abs() < 1e-9 && (number(said, "to") - 3.0).abs() < 1e-9);
+    }
+    // Inside, and at its marks, it is judged as before.
+    for (inside, id) in [("2.5", "ask-which-rule"), ("3", "ask-9-depth-no"), ("2.9", "ask-9-depth-almost")] {
+        let page = view(&mut pond, &asked, &[all(inside)]);
+        assert_eq!(verdict(&page, 2).id, id, "{inside}");
+    }
+}
+
+#[test]
+fn after_a_wrong_unit_the_unit_is_looked_at() {
+    let mut pond = demo("group_c");
+    let asked = pond.asked(4).unwrap();
+    let drop = |text: &str, unit: &str| fields(&[("drop", text), ("unit", unit), ("source", "mean")]);
+    // 4.05 °C by the means.
+    for (text, unit, id, at) in [
+        ("4.05", "m", "ask-slip-unit", Some("unit")),
+        ("4.1", "c_per_m", "ask-slip-unit", Some("unit")),
+        ("4.15", "m", "ask-slip-unit-close", Some("unit")),
+        ("9", "c", "ask-4-no", None),
+    ] {
+        let page = view(&mut pond, &asked, &[drop(text, unit)]);
+        assert_eq!(
+            (verdict(&page, 0).id.as_str(), page.parts[0].look_at.as_deref()),
+            (id, at),
+            "{text} {unit}"
+        );
+    }
+}

@@ -32,6 +32,10 @@ ask-waits-list = Check opens when you have chosen from the list.
 ask-waits-choice = Check opens when you have chosen a line.
 ask-waits-facts = { $chosen } of 3 chosen
 ask-waits-facts-many = { $chosen } chosen: leave only 3.
+ask-all-done = { $count ->
+    [one] The question is done. It stays in your notebook.
+   *[other] All { $count } questions are done. They stay in your notebook.
+}
 ask-note-first-stays = Your first answer stays on record. Later ones stand beside it.
 ask-note-show-me = “Show me” does the sum on your own water. A shown answer earns no credit.
 ask-note-revealed = The check of your marks has shown this answer, so it earns no credit. Doing it is worth it all the same.
@@ -317,6 +321,7 @@ ask-9-pair-long = <mine>{ $yours }</mine> holds it, over more than one step. Whi
 ask-9-pair-no = <mine>{ $yours }</mine> is not it. Go down the means to the first one that is colder than what you look for.
 ask-9-depth-yes = <mine>{ $yours }</mine> is where the rule’s temperature is met.
 ask-9-depth-almost = <mine>{ $yours }</mine> is close. Work out the fraction of the drop again.
+ask-9-depth-outside = <mine>{ $yours }</mine> lies outside your step, { $from } to { $to } m.
 ask-9-nearest = <mine>{ $yours }</mine> is the nearest mark. It lies part of the way: what fraction of the drop?
 ask-9-depth-no = <mine>{ $yours }</mine> is not it. First: how much of the step’s drop is used up at your temperature?
 ask-9-waits = <mine>{ $yours }</mine> is kept. It is judged when the two marks are found.

@@ -32,6 +32,10 @@ ask-waits-list = Comprobar se abre cuando elijas en la lista.
 ask-waits-choice = Comprobar se abre cuando elijas una línea.
 ask-waits-facts = { $chosen } de 3 elegidas
 ask-waits-facts-many = { $chosen } elegidas: deja solo 3.
+ask-all-done = { $count ->
+    [one] La pregunta está hecha. Queda en tu cuaderno.
+   *[other] Las { $count } preguntas están hechas. Quedan en tu cuaderno.
+}
 ask-note-first-stays = Tu primera respuesta queda registrada. Las demás van a su lado.
 ask-note-show-me = «Enséñamelo» hace la cuenta con tu agua. Una respuesta enseñada no da puntos.
 ask-note-revealed = Al comprobar tus marcas se vio esta respuesta, así que no da puntos. Hacerla vale la pena igual.
@@ -317,6 +321,7 @@ ask-9-pair-long = <mine>{ $yours }</mine> la contiene, con más de un tramo. ¿Q
 ask-9-pair-no = <mine>{ $yours }</mine> no es eso. Baja por las medias hasta la primera más fría que lo que buscas.
 ask-9-depth-yes = <mine>{ $yours }</mine> es donde se alcanza la temperatura de la regla.
 ask-9-depth-almost = <mine>{ $yours }</mine> está cerca. Calcula otra vez la fracción de la bajada.
+ask-9-depth-outside = <mine>{ $yours }</mine> queda fuera de tu tramo, de { $from } a { $to } m.
 ask-9-nearest = <mine>{ $yours }</mine> es la marca más cercana. Está a una parte del camino: ¿qué fracción de la bajada?
 ask-9-depth-no = <mine>{ $yours }</mine> no es eso. Primero: ¿cuánto de la bajada del tramo se ha gastado a tu temperatura?
 ask-9-waits = <mine>{ $yours }</mine> queda guardado. Se juzga cuando encuentres las dos marcas.

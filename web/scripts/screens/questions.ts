@@ -116,10 +116,12 @@ export function mount_questions(): void {
     const what = pressed;
     pressed = null;
     if (what === null) return;
-    if (what === "checked") speak(verdicts(current, open_before));
+    const all_done = state().look.questions.all_done;
+    if (what === "checked")
+      speak([verdicts(current, open_before), all_done && say(all_done)].filter(Boolean).join(" "));
     if (what === "hinted") speak(last_hint(current));
     if (what === "hinted") return;
-    const field = open_field(main);
+    const field = open_field(main, current);
     if (what === "moved") {
       const touch = matchMedia("(pointer: coarse)").matches;
       (touch || field === null ? by_id("question-ask") : field).focus();
@@ -151,10 +153,16 @@ function last_hint(current: QuestionView): string {
   return [say(hint.head), ...(hint.said === null ? [] : [say(hint.said)]), ...sum].join(". ");
 }
 
-/** The first empty field that waits, else the first open one. */
-function open_field(main: HTMLElement): HTMLElement | null {
+/** The field a verdict is about, else the first empty field that waits, else the first open one. */
+function open_field(main: HTMLElement, current: QuestionView): HTMLElement | null {
   const fields = [...part(main, "parts").querySelectorAll<HTMLInputElement | HTMLSelectElement>("input, select")];
-  return fields.find((field) => field.value === "") ?? fields[0] ?? null;
+  const about = current.parts.find((one) => one.look_at !== null)?.look_at;
+  return (
+    fields.find((field) => field.dataset.field === about) ??
+    fields.find((field) => field.value === "") ??
+    fields[0] ??
+    null
+  );
 }
 
 function show_question(
@@ -194,6 +202,9 @@ function show_question(
     say_into(part(main, "own-words-ask"), current.own_words[0]);
     set_value(by_id<HTMLTextAreaElement>("question-own-words"), current.own_words[1]);
   }
+  const all_done = part(main, "all-done");
+  toggle(all_done, view.all_done !== null);
+  if (view.all_done !== null) say_into(all_done, view.all_done);
   const waits = part(main, "waits");
   toggle(part(main, "acts"), current.buttons.length > 0);
   show_ways(part(main, "acts"), current.buttons, { waits, press });

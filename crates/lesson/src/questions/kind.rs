@@ -102,6 +102,12 @@ impl Judged {
         Self::new(Verdict::Slip, said)
     }
 
+    /// Id of the field the sentence is about, where that is not the first one: the list of units.
+    pub fn look_at(&self, lines: &[Line]) -> Option<&'static str> {
+        let of_unit = matches!(self.said.id, "ask-slip-unit" | "ask-slip-unit-close");
+        lines.iter().flat_map(|line| &line.fields).map(|f| f.id).find(|id| of_unit && *id == "unit")
+    }
+
     /// Adds small print.
     #[must_use]
     pub fn note(mut self, note: Option<Message>) -> Self {

@@ -129,6 +129,7 @@ impl Desk<'_> {
             fits: explained.fits.map(said),
             hints: Vec::new(),
             lines: Vec::new(),
+            look_at: None,
         }
     }
 
@@ -200,6 +201,7 @@ impl Desk<'_> {
             fits: None,
             hints: if in_hand { self.hint_views(part) } else { Vec::new() },
             lines: shown,
+            look_at: last.and_then(|judged| judged.look_at(lines)).map(str::to_owned),
         }
     }
 

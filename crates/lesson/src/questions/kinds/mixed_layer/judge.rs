@@ -8,7 +8,7 @@ use super::{LEAST_M, MixedLayerEnd, NEAREST, OTHER_RULE_M, PREVIOUS, SURFACE, TH
 use crate::questions::kind::{Accepted, Judged, Question, Verdict, only};
 use crate::questions::ranges::{Range, Stand, accepted, almost, digits, number, quoted, right_said, stand};
 use crate::questions::rules::{Named, name, named};
-use crate::questions::say::{Numbers, bare};
+use crate::questions::say::{Numbers, bare, stretch};
 use crate::questions::text::{
     Fields, Measure, field, in_metres, joined, read_range, short, stretch_in_metres,
 };
@@ -123,6 +123,9 @@ impl MixedLayerEnd {
         {
             return judged;
         }
+        let outside =
+            !typed.unit_is_wrong && (typed.value < marks_m.0 - SLACK || typed.value > marks_m.1 + SLACK);
+        let beyond = || stretch(told("ask-9-depth-outside"), "from", "to", marks_m, 1);
         let wrongs = nearest_mark(&ranges, marks_m);
         match stand(text, &typed, typed.value, &ranges, &wrongs, None) {
             Stand::Right(nearest) => {
@@ -137,9 +140,11 @@ impl MixedLayerEnd {
                     .note((typed.decimals > 2).then(|| Message::new("ask-note-digits-depth")))
             }
             Stand::Slip(slip) => slip,
+            Stand::Near if outside => almost(beyond()),
             Stand::Near => almost(told("ask-9-depth-almost")),
             Stand::Off(ideas) => match only(&ideas) {
                 Some(NEAREST) => Judged::idea(NEAREST, told("ask-9-nearest")),
+                _ if outside => Judged::not_yet(beyond()),
                 _ => Judged::not_yet(told("ask-9-depth-no")),
             },
         }
