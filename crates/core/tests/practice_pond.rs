@@ -63,9 +63,9 @@ fn each_kind_is_what_it_is_called() {
                 Kind::Mixed => assert_eq!((truth.state, truth.thermocline), (State::Mixed, None), "{what}"),
                 Kind::UnderIce => assert_eq!(truth.state, State::Inverse, "{what}"),
             }
-            assert!((6.0..=12.0).contains(&pond.bed_m));
+            assert!((6.0..=12.0).contains(&pond.bed_m()));
             assert!(pond.salinity(0.0, 0.0) < 1e-3, "{what}");
-            assert_eq!(pond.salinity(pond.bed_m, 0.0) > 2.0, kind == Kind::BrackishBottom, "{what}");
+            assert_eq!(pond.salinity(pond.bed_m(), 0.0) > 2.0, kind == Kind::BrackishBottom, "{what}");
         }
     }
 }
@@ -78,7 +78,7 @@ fn the_truth_is_near_the_middle_of_the_layer() {
         // Independent of the class rule: where the water falls fastest, by a fine search.
         let slope = |z: f64| (pond.temp_c(z - 1e-4, 0.0) - pond.temp_c(z + 1e-4, 0.0)) / 2e-4;
         let fastest = (1..1_000)
-            .map(|i| pond.bed_m * f64::from(i) / 1_000.0)
+            .map(|i| pond.bed_m() * f64::from(i) / 1_000.0)
             .max_by(|a, b| slope(*a).total_cmp(&slope(*b)));
         close("thermocline", truth.value_m, fastest.unwrap(), 0.06);
         assert!(truth.tellable && truth.in_one_piece);
@@ -93,7 +93,7 @@ fn two_seeds_two_ponds_and_the_same_seed_the_same_pond_on_every_machine() {
     }
     let pond = Water::seeded(Kind::Layered, 1);
     // As first drawn, to the last bit: a seat's pond must be the same for ever.
-    let got = [pond.bed_m, pond.temp_c(0.0, 0.0), pond.temp_c(4.0, 10.0), pond.temp_c(pond.bed_m, 60.0)];
+    let got = [pond.bed_m(), pond.temp_c(0.0, 0.0), pond.temp_c(4.0, 10.0), pond.temp_c(pond.bed_m(), 60.0)];
     assert_eq!(got, [11.4, 21.604614556184266, 21.297114788500743, 7.865283819291996]);
     let cast = whole_cast(&pond, &Probe::seeded(1), &[0.0, 4.0, 5.0, 6.0, 8.0], 30.0, 1);
     let got: Vec<f64> = cast.readings.iter().filter_map(|r| r.temp_c).collect();
@@ -110,7 +110,7 @@ fn the_pond_rocks_but_neither_its_surface_nor_its_bed() {
     };
     let layer_m = pond.truth(0.0).thermocline.unwrap().value_m;
     assert!(spread(&at(layer_m)) > 1.0, "{}", spread(&at(layer_m)));
-    assert!(spread(&at(0.0)) < 1e-9 && spread(&at(pond.bed_m)) < 1e-9);
+    assert!(spread(&at(0.0)) < 1e-9 && spread(&at(pond.bed_m())) < 1e-9);
     assert_eq!(
         Water::seeded(Kind::UnderIce, 3).temp_c(1.0, 0.0),
         Water::seeded(Kind::UnderIce, 3).temp_c(1.0, 50.0)
@@ -121,7 +121,7 @@ fn the_pond_rocks_but_neither_its_surface_nor_its_bed() {
 fn an_impatient_reading_is_warmer_going_down_than_coming_up() {
     for seed in 0..20 {
         let pond = Water::seeded(Kind::Layered, seed);
-        let marks = depths((pond.bed_m / 0.5) as usize, 0.5);
+        let marks = depths((pond.bed_m() / 0.5) as usize, 0.5);
         // Against a probe that does not lag, at the same minutes: the pond rocks between the legs too.
         let by_lag_c = |wait_s: f64| {
             let mean_c = |tau_s: f64| {
@@ -173,11 +173,11 @@ fn a_slanting_cable_hangs_less_deep_and_a_drifting_boat_slants_it() {
 fn the_bed_stops_the_probe() {
     let pond = Water::seeded(Kind::Layered, 2);
     let start = PERFECT.at_surface(&pond, 0.0);
-    let (read, _) = PERFECT.read(&pond, &start, pond.bed_m + 1.0, 0.0, 1);
-    assert!(read.touched_bed && read.hung_m == pond.bed_m);
-    assert!(!PERFECT.read(&pond, &start, pond.bed_m - 0.1, 0.0, 1).0.touched_bed);
-    let marks = [1.0, pond.bed_m + 0.5, pond.bed_m + 1.0];
-    assert_eq!(whole_cast(&pond, &PERFECT, &marks, 0.0, 1).bed_m, Some(pond.bed_m + 0.5));
+    let (read, _) = PERFECT.read(&pond, &start, pond.bed_m() + 1.0, 0.0, 1);
+    assert!(read.touched_bed && read.hung_m == pond.bed_m());
+    assert!(!PERFECT.read(&pond, &start, pond.bed_m() - 0.1, 0.0, 1).0.touched_bed);
+    let marks = [1.0, pond.bed_m() + 0.5, pond.bed_m() + 1.0];
+    assert_eq!(whole_cast(&pond, &PERFECT, &marks, 0.0, 1).bed_m, Some(pond.bed_m() + 0.5));
 }
 
 #[test]
@@ -209,7 +209,7 @@ fn salt_holds_the_warmer_water_down() {
         // About 0.8 kg/m³ for each g/kg of salt (EOS-80: 999.975 to 1027.677 for 35 at 5 °C).
         let density = |z: f64| density_kg_m3(pond.temp_c(z, 0.0)) + 0.79 * pond.salinity(z, 0.0);
         for i in 0..100 {
-            let (z, below) = (pond.bed_m * f64::from(i) / 100.0, pond.bed_m * f64::from(i + 1) / 100.0);
+            let (z, below) = (pond.bed_m() * f64::from(i) / 100.0, pond.bed_m() * f64::from(i + 1) / 100.0);
             assert!(density(below) >= density(z) - 1e-3, "{seed}: {z} m");
         }
     }
@@ -217,7 +217,7 @@ fn salt_holds_the_warmer_water_down() {
 
 #[test]
 fn wild_arguments_give_numbers() {
-    let wild = [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 1e308, -1e308, -1.0];
+    let wild = [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 1e308, -1e308, -1.0, 5e-324];
     for kind in Kind::ALL {
         let pond = Water::seeded(kind, u64::MAX);
         for a in wild {
@@ -227,11 +227,29 @@ fn wild_arguments_give_numbers() {
                 );
                 let state = ProbeState { taken: u64::MAX, ..Probe::default().at_surface(&pond, a) };
                 let (read, next) = Probe::seeded(0).read(&pond, &state, a, b, 0);
+                let fine = Probe { digit_c: b, ..PERFECT }.read(&pond, &state, a, b, 0).0;
+                assert!(fine.shown_c.is_finite());
                 assert!(read.shown_c.is_finite() && next.body_c.is_finite() && next.minute.is_finite());
                 assert_eq!(next.taken, 0);
             }
             assert_eq!(pond.truth(a).state, pond.truth(0.0).state);
         }
+    }
+    let pond = Water::seeded(Kind::Layered, 1);
+    for x in wild {
+        let probe = Probe {
+            tau_s: x,
+            offset_c: x,
+            noise_c: x,
+            digit_c: x,
+            heave_m: x,
+            slant_deg: x,
+            drift_deg_per_min: x,
+        };
+        let state = ProbeState { body_c: x, minute: x, taken: 0 };
+        let (read, next) = probe.read(&pond, &state, 3.0, 30.0, 1);
+        let all = [read.shown_c, read.hung_m, read.water_c, next.body_c, next.minute];
+        assert!(all.iter().all(|x| x.is_finite()), "{x}: {read:?} {next:?}");
     }
     assert_eq!(whole_cast(&Water::seeded(Kind::Mixed, 1), &PERFECT, &[], 1.0, 1).readings, []);
 }

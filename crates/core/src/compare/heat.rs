@@ -59,9 +59,9 @@ pub fn extra_heat_j_m2(differences: &[(f64, f64)]) -> f64 {
     WATER_HEAT_J_M3_K * differences.windows(2).map(area).sum::<f64>()
 }
 
-/// Heat \[J/m²\] over minutes as W/m²; `None` for minutes that are not a number above zero.
+/// Heat \[J/m²\] over minutes as W/m²; `None` for less than a second, or what is no number.
 pub fn power_w_m2(heat_j_m2: f64, minutes: f64) -> Option<f64> {
-    (minutes.is_finite() && minutes > 0.0).then(|| heat_j_m2 / (60.0 * minutes))
+    (minutes.is_finite() && minutes >= 1.0 / 60.0).then(|| heat_j_m2 / (60.0 * minutes))
 }
 
 /// Heat of a warmed top \[J/m²\] between two depths: `warmer_c` \[°C\] at the surface, less by e every `fade_m` \[m\].
@@ -108,7 +108,8 @@ mod tests {
         assert!((extra_heat_j_m2(&[(1.0, 1.0), (3.0, 0.5), (4.0, 0.0)]) - 1.75 * 4.18e6).abs() < 1e-6);
         assert_eq!(extra_heat_j_m2(&[(1.0, 1.0)]), 0.0);
         assert_eq!(power_w_m2(3_600.0, 1.0), Some(60.0));
-        for minutes in [0.0, -5.0, f64::NAN, f64::INFINITY] {
+        assert_eq!(power_w_m2(3.0, 1.0 / 60.0), Some(3.0));
+        for minutes in [0.0, 0.016, -5.0, f64::NAN, f64::INFINITY, 5e-324] {
             assert_eq!(power_w_m2(1.0, minutes), None);
         }
     }

@@ -10,6 +10,8 @@ const MOST_LEVELS: usize = 64;
 /// Deeper, higher or warmer than any water, metres and °C: such levels are left out.
 const UNREACHABLE: f64 = 20_000.0;
 const NO_WATER_C: f64 = 1_000.0;
+/// A finer digit rounds nothing, °C.
+const FINEST_DIGIT_C: f64 = 1e-6;
 /// No value is better known than this, °C.
 pub(super) const LEAST_SD_C: f64 = 0.01;
 /// Taken where a standard deviation is no number, °C.
@@ -120,7 +122,7 @@ impl Side {
 
     /// The digit where it makes sense.
     pub(super) fn digit(&self) -> f64 {
-        if (0.0..=10.0).contains(&self.digit_c) { self.digit_c } else { 0.0 }
+        if (FINEST_DIGIT_C..=10.0).contains(&self.digit_c) { self.digit_c } else { 0.0 }
     }
 }
 
@@ -224,6 +226,7 @@ mod tests {
         let side = |digit_c, bed_m| Side { digit_c, bed_m: Some(bed_m), ..Side::bare(Vec::new()) };
         assert_eq!((side(0.5, 8.0).digit(), side(0.5, 8.0).bed()), (0.5, Some(8.0)));
         assert_eq!((side(-0.5, -8.0).digit(), side(f64::NAN, f64::NAN).bed()), (0.0, None));
+        assert_eq!((side(1e-6, 0.0).digit(), side(5e-324, 0.0).digit()), (1e-6, 0.0));
         assert_eq!((side(10.5, -8.0).digit(), side(0.1, -8.0).bed()), (0.0, None));
     }
 }

@@ -64,6 +64,11 @@ pub struct Readout {
 
 /// A cable does not slant more than this, degrees.
 const STEEPEST_DEG: f64 = 60.0;
+/// Digits beyond these are shown as they are, °C.
+const FINEST_DIGIT_C: f64 = 1e-6;
+const COARSEST_DIGIT_C: f64 = 10.0;
+/// Visits do not last longer, minutes.
+const LATEST_MIN: f64 = 1e9;
 /// Waits beyond a day are a day, seconds.
 const LONGEST_WAIT_S: f64 = 86_400.0;
 
@@ -86,7 +91,7 @@ impl Probe {
 
     /// The probe held just under the surface until it is as warm as the water there.
     pub fn at_surface(&self, water: &Water, minute: f64) -> ProbeState {
-        let minute = if minute.is_finite() { minute } else { 0.0 };
+        let minute = within(minute, LATEST_MIN);
         ProbeState { body_c: water.temp_c(0.0, minute), minute, taken: 0 }
     }
 
@@ -110,16 +115,17 @@ impl Probe {
         seed: u64,
     ) -> (Readout, ProbeState) {
         let mut random = Random::seeded(seed, state.taken);
+        let (probe, state) = (self.sensible(), state.sensible());
         let mark_m = if mark_m.is_finite() { mark_m.clamp(0.0, 20_000.0) } else { 0.0 };
         let wait_s = if wait_s > 0.0 { wait_s.min(LONGEST_WAIT_S) } else { 0.0 };
         let minute = state.minute + wait_s / 60.0;
-        let slant_deg = (self.slant_deg + self.drift_deg_per_min * minute).abs().min(STEEPEST_DEG);
-        let reached_m = mark_m * libm::cos(slant_deg.to_radians()) + self.heave_m * random.normal();
-        let touched_bed = reached_m >= water.bed_m;
-        let hung_m = reached_m.clamp(0.0, water.bed_m);
+        let slant_deg = (probe.slant_deg + probe.drift_deg_per_min * minute).abs().min(STEEPEST_DEG);
+        let reached_m = mark_m * libm::cos(slant_deg.to_radians()) + probe.heave_m * random.normal();
+        let touched_bed = reached_m >= water.bed_m();
+        let hung_m = reached_m.clamp(0.0, water.bed_m());
         let water_c = water.temp_c(hung_m, minute);
-        let body_c = self.settled_c(state.body_c, water_c, wait_s);
-        let shown_c = self.shown_c(body_c + self.offset_c + self.noise_c * random.normal());
+        let body_c = probe.settled_c(state.body_c, water_c, wait_s);
+        let shown_c = probe.shown_c(body_c + probe.offset_c + probe.noise_c * random.normal());
         let next = ProbeState { body_c, minute, taken: state.taken.wrapping_add(1) };
         (Readout { shown_c, hung_m, water_c, touched_bed }, next)
     }
@@ -136,8 +142,21 @@ impl Probe {
         water_c + left * (body_c - water_c)
     }
 
+    /// Faults that make no sense are none.
+    fn sensible(&self) -> Self {
+        Self {
+            tau_s: within(self.tau_s, LONGEST_WAIT_S),
+            offset_c: within(self.offset_c, 100.0),
+            noise_c: within(self.noise_c, 100.0),
+            digit_c: self.digit_c,
+            heave_m: within(self.heave_m, 100.0),
+            slant_deg: within(self.slant_deg, 90.0),
+            drift_deg_per_min: within(self.drift_deg_per_min, 90.0),
+        }
+    }
+
     fn shown_c(&self, value_c: f64) -> f64 {
-        if !(self.digit_c > 0.0 && self.digit_c.is_finite()) {
+        if !(FINEST_DIGIT_C..=COARSEST_DIGIT_C).contains(&self.digit_c) {
             return value_c;
         }
         // By the digits of a degree where they are whole, so that 18.3 is 18.3 to the last bit.
@@ -148,6 +167,21 @@ impl Probe {
             (value_c / self.digit_c).round() * self.digit_c
         }
     }
+}
+
+impl ProbeState {
+    fn sensible(&self) -> Self {
+        Self {
+            body_c: within(self.body_c, 1_000.0),
+            minute: within(self.minute, LATEST_MIN),
+            taken: self.taken,
+        }
+    }
+}
+
+/// The value, or 0 where it is none or further from 0 than `most`.
+fn within(value: f64, most: f64) -> f64 {
+    if value.abs() <= most { value } else { 0.0 }
 }
 
 /// A whole cast: down over the marks and up again, the probe settled at the surface first.

@@ -28,13 +28,12 @@ impl Kind {
         [Self::Layered, Self::Broad, Self::Diurnal, Self::Mixed, Self::UnderIce, Self::BrackishBottom];
 }
 
-/// An invented pond. It rocks: at other minutes the layers lie a little deeper or shallower.
+/// An invented pond, 6 to 12 m deep. It rocks: at other minutes the layers lie a little deeper or shallower.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Water {
-    /// Its kind.
-    pub kind: Kind,
+    kind: Kind,
     /// Depth of the bed, metres.
-    pub bed_m: f64,
+    bed_m: f64,
     /// Temperature of the upper water, °C.
     top_c: f64,
     /// Temperature of the deep water, °C.
@@ -74,7 +73,7 @@ impl Water {
     /// let pond = Water::seeded(Kind::Layered, 7);
     /// assert_eq!(pond, Water::seeded(Kind::Layered, 7));
     /// assert_ne!(pond, Water::seeded(Kind::Layered, 8));
-    /// assert!(pond.temp_c(0.0, 0.0) > pond.temp_c(pond.bed_m, 0.0) + 5.0);
+    /// assert!(pond.temp_c(0.0, 0.0) > pond.temp_c(pond.bed_m(), 0.0) + 5.0);
     /// ```
     pub fn seeded(kind: Kind, seed: u64) -> Self {
         let mut random = Random::seeded(seed, 1_000 + kind as u64);
@@ -125,6 +124,16 @@ impl Water {
             }
         }
         water
+    }
+
+    /// Its kind.
+    pub fn kind(&self) -> Kind {
+        self.kind
+    }
+
+    /// Depth of the bed, metres.
+    pub fn bed_m(&self) -> f64 {
+        self.bed_m
     }
 
     /// Temperature \[°C\] at a depth \[m\] and a minute of the visit. Above the surface as at the surface, below the bed as
