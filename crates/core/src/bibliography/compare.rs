@@ -1,11 +1,5 @@
 //! Comparing two casts.
 
-/// Fritsch & Butland 1984: "A method for constructing local monotone piecewise cubic interpolants", SIAM J. Sci. Stat.
-/// Comput. 5, 300–304.
-///
-/// From memory; values checked against scipy 1.17.1.
-pub enum FritschButland1984 {}
-
 /// Jeffreys 1961, Theory of Probability, third edition: explanations weighed by the odds they give the readings, so that
 /// one with more freedom must fit so much better; odds of ten to one are strong.
 ///
