@@ -10,7 +10,6 @@
 
 mod apply;
 mod draw;
-pub mod interval;
 mod plan;
 mod seek;
 mod summary;
@@ -31,8 +30,8 @@ pub const MOST_AT_ONCE: u32 = 1_000_000;
 
 /// Draws the trials `from..from + count`: [`Plan::width`] numbers each, one after another.
 ///
-/// A number is a depth \[m\], infinite where the depth lies below the last reading (not reached), NaN where there is no such
-/// depth; only [`summary()`] should read it. At most [`MOST_AT_ONCE`] trials a call; ask again for more. With a plan of no
+/// A number is a depth \[m\] (or the place of its step), infinite where the depth lies below the last reading (not
+/// reached), NaN where there is no such depth; only [`summary()`] should read it. At most [`MOST_AT_ONCE`] trials a call; ask again for more. With a plan of no
 /// depths the list is empty.
 ///
 /// ```

@@ -4,9 +4,12 @@
 mod common;
 use common::{Noise, close, close_option, depths, reading, smooth_lake_c, two_legs};
 use layercast_core::certainty::{
-    Certainty, Depth, Plan, Refused, SEED, TRIALS, Unsure, apply, certainty, summary, trials,
+    Certainty, Depth, Plan, Refused, SEED, TRIALS, Unsure, apply, certainty, summary, trials, water,
 };
-use layercast_core::{Analysis, Cast, Leg, Method, MixedLayer, RangesFrom, Reading, State, Switch, analyse};
+use layercast_core::water::density::Density;
+use layercast_core::{
+    Analysis, Cast, Leg, Level, Method, MixedLayer, RangesFrom, Reading, State, Switch, analyse,
+};
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
 
@@ -105,7 +108,7 @@ proptest! {
         prop_assert_eq!(drawn.len(), 30 * plan.width());
         prop_assert!(drawn.iter().all(|z| *z != f64::NEG_INFINITY));
         let got = summary(&plan, &drawn);
-        prop_assert_eq!(got.depths.len(), plan.width());
+        prop_assert_eq!(got.depths.len(), plan.depths().count());
         prop_assert_eq!(got.count, if plan.width() > 0 { 30 } else { 0 });
         whole(&got);
         apply(&mut analysis, &got);
@@ -158,7 +161,10 @@ proptest! {
     }
 
     #[test]
-    fn with_nothing_unsure_every_trial_is_the_analysis(cast in lake()) {
+    fn with_nothing_unsure_every_trial_is_the_analysis(
+        cast in lake(),
+        density in prop_oneof![Just(Density::default()), Just(Density::Eos80 { salinity: 5.0 })],
+    ) {
         // Both legs alike and no last decimal: s is 0.
         let mut twice = cast.clone();
         twice.digit_c = 0.0;
@@ -166,7 +172,8 @@ proptest! {
             .iter()
             .flat_map(|leg| cast.readings.iter().map(|r| Reading { leg: *leg, ..*r }))
             .collect();
-        let (analysis, plan) = planned(&twice, &Unsure::READINGS_ONLY);
+        let analysis = analyse(&twice, &Method { density, ..Method::default() });
+        let plan = Plan::new(&twice, &analysis, &Unsure::READINGS_ONLY);
         prop_assume!(analysis.pairs.s_used_c == 0.0);
         let got = certainty(&plan, SEED, 20);
         for ranged in &got.depths {
@@ -227,7 +234,7 @@ fn what_is_left_over_of_a_trial_is_cut() {
     let mut drawn = trials(&plan, 3, 0, 10);
     let want = summary(&plan, &drawn);
     drawn.extend([0.0; 3]);
-    assert_eq!(plan.width(), 4);
+    assert_eq!(plan.width(), 5);
     assert_eq!(summary(&plan, &drawn), want);
     assert_eq!(summary(&plan, &[0.0; 3]).count, 0);
     assert_eq!(summary(&plan, &[]).of(Depth::Thermocline).unwrap().median_m, None);
@@ -311,6 +318,118 @@ fn a_cable_at_an_angle_is_never_longer() {
     let shallower = 1.0 - slant.median_m.unwrap() / straight.median_m.unwrap();
     assert!((0.005..0.025).contains(&shallower), "{shallower}");
     assert!(slant.low_m.unwrap() < straight.low_m.unwrap() * 0.97);
+}
+
+/// Mean and standard deviation of something about many trials' water.
+fn moments(plan: &Plan, of: impl Fn(&[Level]) -> f64) -> (f64, f64) {
+    let n = 4000;
+    let drawn: Vec<f64> = (0..n).map(|trial| of(&water(plan, 11, trial))).collect();
+    let mean = drawn.iter().sum::<f64>() / f64::from(n);
+    let sd = (drawn.iter().map(|x| (x - mean) * (x - mean)).sum::<f64>() / f64::from(n)).sqrt();
+    (mean, sd)
+}
+
+#[test]
+fn each_cause_is_drawn_as_large_as_it_is_said_to_be() {
+    // Both legs alike and no digit: the readings themselves are sure.
+    let depths_m = depths(17, 0.5);
+    let temps_c: Vec<f64> = depths_m.iter().map(|z| smooth_lake_c(*z, 4.0, 0.5)).collect();
+    let sure = two_legs(&depths_m, &temps_c, &temps_c, 0.0);
+    let none = Unsure::READINGS_ONLY;
+    let last_m = |l: &[Level]| l[16].depth_m;
+    let plan_of = |unsure: Unsure| planned(&sure, &unsure).1;
+
+    let (mean, sd) = moments(&plan_of(Unsure { stretch_sd: 0.02, ..none }), last_m);
+    close("stretch, mean", mean, 8.0, 0.01);
+    close("stretch, sd", sd, 0.16, 0.006);
+
+    let marks = plan_of(Unsure { mark_sd_m: 0.05, ..none });
+    let (mean, sd) = moments(&marks, last_m);
+    close("marks, mean", mean, 8.0, 0.004);
+    close("marks, sd", sd, 0.05, 0.002);
+    let (_, apart) = moments(&marks, |l| l[16].depth_m - l[8].depth_m);
+    close("marks are independent", apart, 0.05 * 2_f64.sqrt(), 0.003);
+    let (_, capped) = moments(&plan_of(Unsure { mark_sd_m: 1.0, ..none }), last_m);
+    close("a sixth of the distance at most", capped, 0.5 / 6.0, 0.004);
+
+    // The mean cosine of angles between 0 and a is sin a / a.
+    let (mean, _) = moments(&plan_of(Unsure { angle_half_deg: 30.0, ..none }), last_m);
+    close("angle", mean, 8.0 * 0.5 / (std::f64::consts::PI / 6.0), 0.02);
+
+    let offset = plan_of(Unsure { offset_half_c: 0.3, ..none });
+    let (mean, sd) = moments(&offset, |l| l[3].temp_c);
+    close("offset, mean", mean, temps_c[3], 0.01);
+    close("offset, sd: a rectangle", sd, 0.3 / 3_f64.sqrt(), 0.005);
+    let (_, apart) = moments(&offset, |l| l[3].temp_c - l[12].temp_c);
+    close("one offset for all", apart, 0.0, 1e-9);
+
+    let one_leg: Vec<(f64, f64)> = depths_m.iter().copied().zip(temps_c.iter().copied()).collect();
+    let (_, noisy) = planned(&common::one_series(&one_leg, 0.2), &none);
+    let (mean, sd) = moments(&noisy, |l| l[3].temp_c);
+    close("noise, mean", mean, temps_c[3], 0.005);
+    close("noise and rounding together are s", sd, 0.1, 0.004);
+}
+
+#[test]
+fn marks_stay_in_order_and_under_water() {
+    let rows: Vec<(f64, f64)> =
+        (0..60).map(|i| (f64::from(i * i) * 0.002, 20.0 - 0.1 * f64::from(i))).collect();
+    let unsure = Unsure { mark_sd_m: 1.0, stretch_sd: 0.1, angle_half_deg: 60.0, ..Unsure::default() };
+    let (analysis, plan) = planned(&common::one_series(&rows, 0.1), &unsure);
+    for trial in 0..500 {
+        let drawn = water(&plan, 2, trial);
+        assert!(drawn[0].depth_m >= 0.0);
+        for ((a, b), (x, y)) in
+            drawn.iter().zip(&drawn[1..]).zip(analysis.profile.iter().zip(&analysis.profile[1..]))
+        {
+            assert!(b.depth_m - a.depth_m >= (y.depth_m - x.depth_m) / 4.0 - 1e-12);
+        }
+    }
+}
+
+#[test]
+fn under_ice_the_fastest_warming_and_densing_have_ranges() {
+    let temps_c = [0.3, 0.5, 0.8, 1.4, 2.9, 3.4, 3.6, 3.7, 3.8];
+    let cast = two_legs(&depths(9, 0.5), &temps_c, &temps_c, 0.1);
+    let (analysis, plan) = planned(&cast, &Unsure::default());
+    assert_eq!(analysis.state, State::Inverse);
+    assert_eq!(plan.depths().collect::<Vec<_>>(), [Depth::FastestWarming, Depth::FastestDensing]);
+    let got = certainty(&plan, SEED, 1000);
+    let warming = got.of(Depth::FastestWarming).unwrap();
+    assert_eq!(warming.value_m, Some(1.75));
+    assert!(warming.low_m.unwrap() > 1.4 && warming.high_m.unwrap() < 2.1, "{warming:?}");
+    assert!(got.shares(Depth::FastestWarming).unwrap()[3].share > 0.95);
+    let densing = got.of(Depth::FastestDensing).unwrap();
+    assert_eq!((densing.value_m, densing.refused), (analysis.fastest_densing_m, None));
+    assert!((1.0..2.3).contains(&densing.median_m.unwrap()), "{densing:?}");
+}
+
+#[test]
+fn a_days_warming_has_its_own_range_above_the_seasons() {
+    let temps_c = [27.0, 26.5, 25.0, 25.0, 24.9, 24.9, 24.8, 22.0, 17.0, 13.0, 12.5, 12.4, 12.4];
+    let cast = two_legs(&depths(13, 0.5), &temps_c, &temps_c, 0.1);
+    let (mut analysis, plan) = planned(&cast, &Unsure::default());
+    let sought: Vec<Depth> = plan.depths().collect();
+    let want = [
+        Depth::Thermocline,
+        Depth::MixedLayer,
+        Depth::MixedLayerSeason,
+        Depth::MetalimnionTop,
+        Depth::MetalimnionBottom,
+        Depth::WarmLayerToday,
+    ];
+    assert_eq!(sought, want);
+    let got = certainty(&plan, SEED, 1000);
+    let at = |depth| *got.of(depth).unwrap();
+    assert!(at(Depth::WarmLayerToday).high_m.unwrap() < 1.2 && at(Depth::Thermocline).low_m.unwrap() > 3.0);
+    assert!(at(Depth::MixedLayer).high_m.unwrap() < 1.2, "{:?}", at(Depth::MixedLayer));
+    assert!(at(Depth::MixedLayerSeason).low_m.unwrap() > 2.5, "{:?}", at(Depth::MixedLayerSeason));
+    apply(&mut analysis, &got);
+    let Some(MixedLayer::At { low_m, high_m, .. }) = analysis.mixed_layer_season else { panic!("found") };
+    assert_eq!(
+        (Some(low_m), Some(high_m)),
+        (at(Depth::MixedLayerSeason).low_m, at(Depth::MixedLayerSeason).high_m)
+    );
 }
 
 /// `cargo test --release -p layercast-core --test laws_certainty -- --ignored --nocapture`

@@ -42,7 +42,7 @@ fn nothing_changed_is_the_cast_itself() {
         (rows(&cast, Leg::Down), rows(&cast, Leg::Up))
     );
     assert_eq!((got.kept, got.drawn, got.cast.digit_c), (34, 0, 0.1));
-    assert_eq!(got.plan.width(), 4);
+    assert_eq!(got.plan.depths().count(), 4);
 }
 
 #[test]

@@ -3,7 +3,6 @@
 use super::plan::Plan;
 use crate::analysis::{Level, Step};
 use crate::random::Random;
-use crate::water::density::density_kg_m3;
 
 /// The profile of a trial, with room for what is computed from it. Written over by every draw.
 pub(super) struct Water {
@@ -60,7 +59,7 @@ impl Water {
             let above_m = above.map_or(0.0, |(above_m, _)| above_m);
             level.temp_c = value.level.temp_c + offset_c + noise_c;
             level.depth_m = depth_m.max(above_m + value.least_m);
-            level.density = density_kg_m3(level.temp_c);
+            level.density = plan.method.density.kg_m3(level.temp_c);
             if let Some((above_m, above_c)) = above {
                 let height_m = level.depth_m - above_m;
                 self.steps.push(Step {

@@ -93,6 +93,13 @@ impl Depth {
     }
 }
 
+impl Depth {
+    /// Numbers of a trial that belong to it.
+    fn numbers(self) -> usize {
+        1 + usize::from(self.is_a_middle())
+    }
+}
+
 /// One value of the profile and what is drawn for it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Unsettled {
@@ -164,12 +171,13 @@ impl Plan {
         }
     }
 
-    /// Numbers drawn a trial: the depths sought. 0 where there is nothing to seek.
+    /// Numbers drawn a trial: one for each depth sought, and one more, the place of its step, where it is the middle of
+    /// one. 0 where there is nothing to seek.
     pub fn width(&self) -> usize {
-        self.sought.len()
+        self.depths().map(Depth::numbers).sum()
     }
 
-    /// The depths sought, in the order of the numbers of a trial.
+    /// The depths sought, in the order of their numbers in a trial.
     pub fn depths(&self) -> impl Iterator<Item = Depth> {
         self.sought.iter().map(|(depth, _)| *depth)
     }

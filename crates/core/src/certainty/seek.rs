@@ -21,7 +21,6 @@ use crate::layers::runs::{Layers, Run, layers, runs, surviving};
 use crate::layers::state::{INVERSE_C, INVERSE_KG_M3, MIXED_KG_M3};
 use crate::layers::steepest::steepest;
 use crate::slack::{at_least, at_most, more_than};
-use crate::water::density::density_kg_m3;
 use std::ops::Range;
 
 /// No such depth.
@@ -43,15 +42,21 @@ impl Water {
     pub fn seek(&mut self, plan: &Plan, drawn: &mut Vec<f64>) {
         let kind = self.kind(plan);
         let layers = if kind == Kind::Layered { self.layers(plan) } else { Layers::default() };
-        for (depth, _) in &plan.sought {
-            drawn.push(self.depth_m(plan, *depth, kind, &layers));
+        for depth in plan.depths() {
+            let depth_m = self.depth_m(plan, depth, kind, &layers);
+            if depth.is_a_middle() {
+                drawn.extend(self.middle(plan, depth_m));
+            } else {
+                drawn.push(depth_m);
+            }
         }
     }
 
     fn kind(&mut self, plan: &Plan) -> Kind {
         let top_c = self.end_c(0..plan.ends.0);
         let bottom_c = self.end_c(plan.ends.1..plan.values.len());
-        let gain = density_kg_m3(bottom_c) - density_kg_m3(top_c);
+        let density = plan.method.density;
+        let gain = density.kg_m3(bottom_c) - density.kg_m3(top_c);
         if at_most(top_c, bottom_c - INVERSE_C) && more_than(gain, INVERSE_KG_M3) {
             Kind::Inverse
         } else if at_least(gain, MIXED_KG_M3) {
@@ -89,15 +94,13 @@ impl Water {
                     return NONE;
                 }
                 let all = 0..self.steps.len();
-                self.steepest_m(plan, main.map_or(all, |run| run.steps.clone()), 1.0, &layers.others)
+                self.steepest_m(main.map_or(all, |run| run.steps.clone()), 1.0, &layers.others)
             }
             Depth::WarmLayerToday => {
                 let warm = layers.warm_today.as_ref();
-                warm.map_or(NONE, |run| self.steepest_m(plan, run.steps.clone(), 1.0, &[]))
+                warm.map_or(NONE, |run| self.steepest_m(run.steps.clone(), 1.0, &[]))
             }
-            Depth::FastestWarming if kind == Kind::Inverse => {
-                self.steepest_m(plan, 0..self.steps.len(), -1.0, &[])
-            }
+            Depth::FastestWarming if kind == Kind::Inverse => self.steepest_m(0..self.steps.len(), -1.0, &[]),
             Depth::FastestDensing if kind == Kind::Inverse => {
                 densest(&self.levels, 0..self.steps.len()).map_or(NONE, |d| d.value_m)
             }
@@ -154,18 +157,24 @@ impl Water {
         middle_m(gentle) + at * (middle_m(steeper) - middle_m(gentle))
     }
 
+    /// A depth in the step whose middle is given, and the place of that step; of a run of equal steps the middle one, the
+    /// upper of two.
+    fn middle(&self, plan: &Plan, middle_m: f64) -> [f64; 2] {
+        let place = self.steps.partition_point(|s| s.bottom_m < middle_m);
+        let Some(step) = self.steps.get(place).filter(|_| middle_m.is_finite()) else { return [NONE; 2] };
+        let anywhere_m = (self.between.middle - 0.5) * (step.bottom_m - step.top_m);
+        [if plan.unsure.between_marks { middle_m + anywhere_m } else { middle_m }, place as f64]
+    }
+
     /// Middle of the step that changes fastest: cools with `sense` 1, warms with −1.
-    fn steepest_m(&mut self, plan: &Plan, among: Range<usize>, sense: f64, excluded: &[Range<usize>]) -> f64 {
+    fn steepest_m(&mut self, among: Range<usize>, sense: f64, excluded: &[Range<usize>]) -> f64 {
         self.changes.clear();
         self.changes.extend(self.steps.iter().map(|s| sense * s.cooling_c_per_m));
         let free = |i: usize| among.contains(&i) && !excluded.iter().any(|range| range.contains(&i));
         let Some(found) = steepest(&self.changes, free) else { return NONE };
         let fastest = self.changes.get(found.first).copied().unwrap_or_default();
         match (self.steps.get(found.first), self.steps.get(found.last)) {
-            (Some(first), Some(last)) if fastest > 0.0 => {
-                let at = if plan.unsure.between_marks { self.between.middle } else { 0.5 };
-                first.top_m + at * (last.bottom_m - first.top_m)
-            }
+            (Some(first), Some(last)) if fastest > 0.0 => (first.top_m + last.bottom_m) / 2.0,
             _ => NONE,
         }
     }

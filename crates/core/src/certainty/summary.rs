@@ -75,8 +75,7 @@ pub struct Share {
 /// Ranges from any number of whole trials in any order; what is left over of a trial is cut.
 ///
 /// Percentiles lie on the straight line between neighbours in order, at place p·(n−1) from 0, as general-purpose
-/// libraries have it by default. A depth in a step counts to the step of the profile as read in which it lies, on a mark
-/// to the step above.
+/// libraries have it by default.
 ///
 /// * `drawn`: from [`trials`](super::trials) of the same plan
 pub fn summary(plan: &Plan, drawn: &[f64]) -> Certainty {
@@ -84,7 +83,8 @@ pub fn summary(plan: &Plan, drawn: &[f64]) -> Certainty {
     let Some(rows) = drawn.len().checked_div(width) else { return Certainty::default() };
     let count = u32::try_from(rows).unwrap_or(u32::MAX);
     let mut certainty = Certainty { count, ..Certainty::default() };
-    for (column, (depth, value_m)) in plan.sought.iter().enumerate() {
+    let mut column = 0;
+    for (depth, value_m) in &plan.sought {
         let numbers = || drawn.iter().skip(column).step_by(width).take(rows);
         let mut found_m: Vec<f64> = numbers().copied().filter(|z| z.is_finite()).collect();
         sort_numbers(&mut found_m);
@@ -105,8 +105,11 @@ pub fn summary(plan: &Plan, drawn: &[f64]) -> Certainty {
         ranged.refused = refused(plan, &ranged);
         certainty.depths.push(ranged);
         if depth.is_a_middle() {
-            certainty.shares.push((*depth, shares(plan, &found_m, rows)));
+            let places = drawn.iter().skip(column + 1).step_by(width).take(rows);
+            certainty.shares.push((*depth, shares(plan, places, rows)));
+            column += 1;
         }
+        column += 1;
     }
     certainty
 }
@@ -135,19 +138,20 @@ fn refused(plan: &Plan, ranged: &Ranged) -> Option<Refused> {
     more_than(high_m - low_m, whole_m / 2.0).then_some(Refused::TooWide)
 }
 
-fn shares(plan: &Plan, ascending_m: &[f64], rows: usize) -> Vec<Share> {
-    let mut before = 0;
+fn shares<'a>(plan: &Plan, places: impl Iterator<Item = &'a f64>, rows: usize) -> Vec<Share> {
     let steps = plan.values.iter().zip(plan.values.iter().skip(1));
-    let last = plan.values.len().saturating_sub(2);
+    let mut counts: Vec<u32> = vec![0; plan.values.len().saturating_sub(1)];
+    for place in places.filter(|place| place.is_finite()) {
+        if let Some(count) = counts.get_mut(*place as usize) {
+            *count = count.saturating_add(1);
+        }
+    }
     steps
-        .enumerate()
-        .map(|(i, (above, below))| {
-            let (top_m, bottom_m) = (above.level.depth_m, below.level.depth_m);
-            let until =
-                if i == last { ascending_m.len() } else { ascending_m.partition_point(|z| *z <= bottom_m) };
-            let share = if rows > 0 { (until - before) as f64 / rows as f64 } else { 0.0 };
-            before = until;
-            Share { top_m, bottom_m, share }
+        .zip(counts)
+        .map(|((above, below), count)| Share {
+            top_m: above.level.depth_m,
+            bottom_m: below.level.depth_m,
+            share: if rows > 0 { f64::from(count) / rows as f64 } else { 0.0 },
         })
         .collect()
 }
@@ -197,10 +201,10 @@ mod tests {
     #[test]
     fn shares_of_the_steps_and_of_those_without() {
         let (none, beyond) = (f64::NAN, f64::INFINITY);
-        let got = told(&[1.5, 2.0, 1.0, beyond, none, 2.5, 3.2, beyond]);
+        let got = told(&[1.5, 1.0, 2.0, 0.9, 0.0, beyond, none, none, 2.5, 3.2, 2.0, beyond]);
         assert_eq!(got.count, 4);
         let shares: Vec<f64> = got.shares(Depth::Thermocline).unwrap().iter().map(|s| s.share).collect();
-        assert_eq!(shares, [0.25, 0.25, 0.25], "on a mark: the step above; below the last: the last");
+        assert_eq!(shares, [0.25, 0.25, 0.25]);
         assert_eq!(got.shares(Depth::MixedLayer), None);
         let mixed = got.of(Depth::MixedLayer).unwrap();
         assert_eq!((mixed.beyond_share, mixed.none_share), (0.5, 0.0));
@@ -212,7 +216,7 @@ mod tests {
     fn refusals_and_their_limits() {
         let none = f64::NAN;
         let thermocline = |drawn: &[f64]| {
-            let rows: Vec<f64> = drawn.iter().flat_map(|z| [*z, 2.0]).collect();
+            let rows: Vec<f64> = drawn.iter().flat_map(|z| [*z, 1.0, 2.0]).collect();
             told(&rows).of(Depth::Thermocline).unwrap().refused
         };
         assert_eq!(thermocline(&[1.5, 1.5, none, none]), None, "half is not more than half");
