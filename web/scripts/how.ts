@@ -86,6 +86,11 @@ const WORDS = [
   "how-worked-state-text",
   "how-worked-schmidt-text",
   "how-worked-n2-text",
+  "how-worked-rules-text",
+  "how-worked-rules-table",
+  "how-worked-chance-text",
+  "how-worked-oxygen-text",
+  "how-worked-probe-text",
 ] as const;
 
 /** Wires the way in from Help and the ways back. */

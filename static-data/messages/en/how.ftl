@@ -13,6 +13,7 @@ how-intro-text =
 how-checks-title = Checks of the readings
 how-checks-text =
     Each reading gets a flag: pass, not evaluated, suspect, fail or missing; the worst counts. Nothing is deleted. A reading that fails the first or second test waits outside the calculation until your group decides. The third test leaves nothing out.
+    Readings repeated in time at one depth can also be tested for jumps and for standing still (rate of change, flat line). Along depth these two mean nothing.
 how-checks-formula =
     Range: fail below −0.5 or above 40 °C, suspect below 0 or above 32 °C
     Spike: if both neighbours lie on the same side, the smaller of the two differences; suspect above 0.5 °C, fail above 1.0 °C
@@ -22,6 +23,7 @@ how-checks-source = Source: QARTOD manual for temperature and salinity, U.S. IOO
 how-corrections-title = Corrections
 how-corrections-text =
     Each correction stands in a list and can be undone. What was written stays as it was.
+    Probe check, before the trip: read it three times in stirred melting ice, and three times beside a second thermometer. Within 0.2 °C at both it is good, within 0.5 °C good enough for a class; further off it needs a correction or another probe.
     Lag: the probe had not settled when it was read. The share r of a step that was left over is the one that brings going down and coming up closest. Above 0.5 nothing is corrected: wait longer at each mark.
 how-corrections-formula =
     Probe, in ice water: T = reading − reading in ice
@@ -31,7 +33,7 @@ how-corrections-formula =
     Stretch: z = mark × true length ÷ marked length
     Slant of a straight cable: z = length × cosine of its angle from the vertical
     Lag: T = (reading − r × reading before) ÷ (1 − r)
-how-corrections-source = Source: ice water, practice of the USGS National Field Manual A6.1 (read in quotation); 5 °C, our choice. Slant: hydrographic practice (recalled). Lag: after the idea of Morison and others 1994, J. Atmos. Oceanic Technol. 11, 1151–1164 (abstract read).
+how-corrections-source = Source: probe check, USGS National Field Manual A6.1 and memorandum 79.16 (read in quotation), GLOBE Program (read); 5 °C, our choice. Slant: hydrographic practice (recalled). Lag: after the idea of Morison and others 1994, J. Atmos. Oceanic Technol. 11, 1151–1164 (abstract read).
 
 how-pairs-title = Going down and coming up
 how-pairs-text =
@@ -41,7 +43,7 @@ how-pairs-formula =
     d = going down − coming up
     s = root of (sum of all d² ÷ (2 × number of pairs))
     One way is warmer: mean of d beyond 2 × standard deviation of d ÷ root of the number of pairs; 4 pairs at least
-    A pair is good: d up to 0.2 °C + 0.1 m × °C per metre there. Read it again: beyond 0.5 °C and beyond that
+    A pair is good: d up to 0.2 °C + 0.1 m × °C per metre there. Look again: up to 0.5 °C + the same. Read again: beyond
 how-pairs-source = Source: usual in analytical quality control, as in Youden & Steiner 1975 (recalled; the algebra checked with a numerical library). 0.2 and 0.5 °C: our choice, after the USGS manual A6.1 and memorandum 79.16 (read in quotation).
 
 how-steps-title = Profile and steps
@@ -84,7 +86,7 @@ how-second-formula =
     density: the middle of the step with the largest N² (see Stability)
     parabola: with g1, g2, g3 °C per metre at the middles m1, m2, m3: first slope d1 = (g2 − g1) ÷ (m2 − m1), second slope d2 = (g3 − g2) ÷ (m3 − m2), bend c = (d2 − d1) ÷ (m3 − m1), depth = (m1 + m2) ÷ 2 − d1 ÷ (2c)
     balance point = sum of (°C lost × middle) ÷ sum of °C lost
-how-second-source = Source: density, textbook physics (recalled). Parabola and balance point: common practice, no source. PCHIP: slopes after Fritsch & Carlson and Butland, as in numerical libraries (read in their code).
+how-second-source = Source: density, textbook physics (recalled). Parabola and balance point: common practice, no source. PCHIP: Fritsch & Carlson 1980, Fritsch & Butland 1984 (recalled; checked with a numerical library).
 
 how-metalimnion-title = Steep layer (metalimnion)
 how-metalimnion-text =
@@ -113,7 +115,7 @@ how-mixed-source = Source: a difference from a reference depth, as in de Boyer M
 
 how-others-title = Mixed layer, other published rules
 how-others-text =
-    <b>Temperature difference</b> of 0.2, 0.5 or 0.8 °C, and <b>density difference</b> of 0.03 or 0.1 kg per m³: as the class’s rule, with another target.
+    <b>Temperature difference</b> of 0.2, 0.5 or 0.8 °C, and <b>density difference</b> of 0.03, 0.1 or 0.125 kg per m³: as the class’s rule, with another target.
     <b>Gradient:</b> the top, or the middle, of the first step of 1 °C per metre or more; or of 0.1 kg per m³ per metre.
     <b>Curvature:</b> the reading at which the curve bends most.
     <b>Largest angle:</b> a line through the reading and the three above it, another through it and the three below; the reading with the largest angle between them. Depth and temperature are first scaled from 0 to 1.
@@ -123,33 +125,36 @@ how-others-formula =
     curvature = 2 × (slope below − slope above) ÷ (step above + step below), slope = T gained per metre
     angle = arctangent of slope above − arctangent of slope below
     three layers: T = T1 + (T2 − T1) × share of the way from corner a to corner b
-how-others-source = Source: 0.2 °C and 0.03 kg per m³, de Boyer Montégut and others 2004 (abstract read); 0.5 °C, Levitus 1982, 0.8 °C, Kara and others 2000, 0.1 kg per m³, Wilson and others 2020, curvature, Lorbacher and others 2006, broken stick, Thomson & Fine 2003 (all recalled). Gradient: sheet of the IISD Experimental Lakes Area (read). Largest angle: Chu & Fan 2011, J. Oceanogr. 67 (abstract read). That rules differ widely: Wilson and others 2020, Gray and others 2020 (abstracts read).
+how-others-source = Source: 0.2 °C and 0.03 kg per m³, de Boyer Montégut and others 2004 (abstract read); 0.5 °C and 0.125 kg per m³, Levitus 1982, 0.8 °C, Kara and others 2000, 0.1 kg per m³, Wilson and others 2020, curvature, Lorbacher and others 2006, broken stick, Thomson & Fine 2003 (all recalled). Gradient: sheet of the IISD Experimental Lakes Area (read). Largest angle: Chu & Fan 2011, J. Oceanogr. 67 (abstract read). That rules differ widely: Wilson and others 2020, Gray and others 2020 (abstracts read).
 
 how-chance-title = Ranges by repeated chance
 how-chance-text =
-    The page takes your cast 10 000 times anew, each time with other errors of the kind yours may hold, and computes every depth again. The range is the middle 95 % of the answers. It also says how often there was no such layer, and how often each step was the steepest. The same cast gives the same range on every computer: the chance is started from a fixed number.
+    The page takes your cast 10 000 times anew, each time with other errors of the kind yours may hold, and computes every depth again. Where the steepest place lies in its step, which nobody read, is drawn too. The range is the middle 95 % of the answers. It also says how often there was no such layer, and how often each step was the steepest. The same cast gives the same range on every computer: the chance is started from a fixed number.
 how-chance-formula =
     new reading = reading + noise with s + one shift of the probe for all (up to 0.2 °C either way) + rounding (half of the last digit either way)
-    new depth = depth + error of each mark, × one stretch for all, × slant
+    new depth = mark × one stretch for all (standard deviation 1 %) × cosine of one slant (0 to 5 degrees) + error of each mark (standard deviation 0.03 m)
     range = from the 2.5th to the 97.5th of 100 answers in order
 how-chance-source = Source: JCGM 101:2008, propagation of distributions by a Monte Carlo method (title and contents read). Sizes of the errors: our choice.
 
 how-density-title = Density of water
 how-density-text =
-    Always at the pressure of the surface, so that only warmth counts. Water is densest at 3.98 °C. By choice: Kell 1975, EOS-80, Chen & Millero 1986. From 0 to 35 °C they differ from the default by a few thousandths of a kg per m³, too little to move a class’s answer. Salt is added by EOS-80.
+    Always at the pressure of the surface, so that only warmth counts. Water is densest at 3.98 °C. Kell 1975, EOS-80 and Chen & Millero 1986 are built in for comparison. From 0 to 35 °C they differ from it by a few thousandths of a kg per m³, too little to move a class’s answer. Salt is added by EOS-80.
 how-density-formula =
     density = 999.974950 × (1 − (T − 3.983035)² × (T + 301.797) ÷ (522528.9 × (T + 69.34881))) kg per m³, from 0 to 40 °C
 how-density-source = Source: Tanaka and others 2001, Metrologia 38, 301–309 (abstract and opening read; coefficients read in several public codes, all alike). Kell 1975 (read in a reprint with a slip, which we mended), EOS-80: UNESCO 1983 (read in public codes), Chen & Millero 1986 (coefficients read in public codes, range recalled).
 
 how-stability-title = Stability
 how-stability-text =
-    How hard is it to mix this water? <b>N²</b> says it for one step: a parcel pushed up or down swings back, in a time of 6.283 ÷ N. <b>Resistance to mixing</b> compares a step with the difference between water at 4 and at 5 °C; it doubles if the step doubles. <b>Schmidt stability</b> is the work that it takes to mix the whole lake without warming or cooling it, for each square metre. Without a depth map the lake counts as a box, which says several times too much.
+    How hard is it to mix this water? <b>N²</b> says it for one step: a parcel pushed up or down swings back, in a time of 6.283 ÷ N. <b>Resistance to mixing</b> compares a step with the difference between water at 4 and at 5 °C; it doubles if the step doubles. <b>Schmidt stability</b> is the work that it takes to mix the whole lake without warming or cooling it, for each square metre. Without a depth map the lake counts as a box, which says several times too much. The work to mix only down to a depth is the same sum over the water above it.
+    Wind, where the area is known: the Wedderburn and the lake number compare this work with the push of the wind. Well below 1, wind can tilt the layers up to the surface.
 how-stability-formula =
     N² = 9.80665 ÷ mean density × (density below − density above) ÷ (z below − z above)
     resistance = (density below − density above) ÷ 0.008 kg per m³
     Schmidt = 9.80665 ÷ area × sum over thin slices of (z − z of the centre) × (density − mean density) × area of the slice × its thickness
     Schmidt of two layers in a box = 9.80665 × density difference × thickness of one × thickness of the other ÷ 2
-how-stability-source = Source: N², textbook physics (recalled; checked with an open library of exact densities). Resistance: Vallentyne 1957 (recalled). Schmidt 1928, Idso 1973, Limnol. Oceanogr. 18, 681–683 (titles read; formula recalled and checked on cases that can be solved by hand).
+    as lifting so many kg by 1 m: work ÷ 9.80665
+    Wedderburn = 9.80665 × density difference ÷ density below × thickness of the upper layer² ÷ (u² × length), u² = push of the wind ÷ density below, push = 1.2 × 0.0013 × (wind in m per second)²
+how-stability-source = Source: N², textbook physics (recalled; checked with an open library of exact densities). Resistance: Vallentyne 1957 (recalled). Schmidt 1928, Idso 1973, Limnol. Oceanogr. 18, 681–683 (titles read; formula recalled and checked on cases that can be solved by hand). Wind: Imberger & Patterson 1990 (contents read; formulas recalled).
 
 how-oxygen-title = Oxygen saturation
 how-oxygen-text =
@@ -172,12 +177,12 @@ how-whatif-source = Source: first-order response of a probe, textbook physics (r
 
 how-compare-title = Comparing two casts
 how-compare-text =
-    Two casts of one lake differ. Is it the probe (all T shifted alike), the zero of the marks (all depths shifted alike), stretch or slant (more with depth), a warmed top, moved water, or nothing but chance? Each cause is fitted to the difference, and the one that leaves least is named, with those it can’t be told from. A warmed top is held against what the sun can bring.
-    Two casts that differ by chance alone get a cause in at most 5 of 100; that was tried on seeded pairs.
+    Two casts of one lake differ. Is it the probe (all T shifted alike), the zero of the marks (all depths shifted alike), stretch of the cable (more with depth), a warmed top, moved water, or nothing but chance? Each cause is fitted to the differences and scored: by what it leaves, by how free it was to fit, and by how usual its size is. The best is named, with those it can’t be told from. A warmed top is held against what strong sun can bring, 1000 W per m².
+    A cause is only named if it beats chance. How much that takes is found with 2000 seeded pairs that differ by chance alone: at most 5 in 100 of those may get a cause.
 how-compare-formula =
     left over = sum of ((difference − what the cause predicts) ÷ its give or take)²
     heat gained, W per m² = 4180000 × sum of (T gained × thickness) ÷ seconds between
-how-compare-source = Source: least squares, textbook (recalled). Causes and limits: our choice.
+how-compare-source = Source: least squares, textbook (recalled). Score: after Jeffreys 1961 (recalled). Sun: recalled. Causes, usual sizes and limits: our choice.
 
 how-worked-title = One cast, worked by hand
 how-worked-text =
@@ -189,11 +194,11 @@ how-worked-steps-text =
     <b>Steps around the steepest.</b>
 how-worked-steps-table =
     Step, m | T above, °C | T below, °C | °C lost | °C per metre
-    2.5 – 3.0 | 22.75 | 21.80 | 0.95 | 1.9
-    3.0 – 3.5 | 21.80 | 20.05 | 1.75 | 3.5
-    3.5 – 4.0 | 20.05 | 17.55 | 2.50 | 5.0
-    4.0 – 4.5 | 17.55 | 15.30 | 2.25 | 4.5
-    4.5 – 5.0 | 15.30 | 13.50 | 1.80 | 3.6
+    2.5 – 3.0 | 22.75 | 21.80 | 0.95 | 1.9
+    3.0 – 3.5 | 21.80 | 20.05 | 1.75 | 3.5
+    3.5 – 4.0 | 20.05 | 17.55 | 2.50 | 5.0
+    4.0 – 4.5 | 17.55 | 15.30 | 2.25 | 4.5
+    4.5 – 5.0 | 15.30 | 13.50 | 1.80 | 3.6
 how-worked-thermocline-text =
     <b>Thermocline.</b> The steepest step, 5.0 °C per metre, has its middle at (3.5 + 4.0) ÷ 2 = 3.75 m. A step belongs to the span from 5.0 − 2 × root of ((0.20² + 0.20²) ÷ 2) = 4.6 on. The next steepest has 4.5, so the span is this step alone: 3.5 to 4.0 m.
 how-worked-mixed-text =
@@ -203,6 +208,35 @@ how-worked-metalimnion-text =
 how-worked-state-text =
     <b>State.</b> The median of the first three profile values is 23.40 °C, density 997.445 kg per m³; of the last three 9.00 °C, density 999.784. The gain is 2.339 kg per m³. No heavy water lies on light, the top is not colder, the gain is over 0.1, and a steep layer counts: layered.
 how-worked-schmidt-text =
-    <b>Schmidt stability.</b> As two layers that meet at the thermocline, 3.75 m of water at 23.40 °C and 5.75 m at 9.00 °C: 9.80665 × 2.339 × 3.75 × 5.75 ÷ 2 = 247 J per m².
+    <b>Schmidt stability.</b> As two layers that meet at the thermocline, 3.75 m of water at 23.40 °C and 5.75 m at 9.00 °C: 9.80665 × 2.339 × 3.75 × 5.75 ÷ 2 = 247 J per m². The whole profile, summed in thin slices, gives 235 J per m²: the work of lifting 24 kg by 1 m, over each square metre.
 how-worked-n2-text =
     <b>N² of the steepest step.</b> Densities at 20.05 and 17.55 °C: 998.196 and 998.680 kg per m³. N² = 9.80665 ÷ 998.438 × 0.484 ÷ 0.5 = 0.0095 per s², and water pushed out of place there swings back and forth in 64 s.
+how-worked-rules-text =
+    <b>The same cast by other rules.</b>
+how-worked-rules-table =
+    Rule | Depth, m
+    Thermocline: middle of the steepest step | 3.75
+    Thermocline: density | 3.75
+    Thermocline: balance point | 3.8
+    Thermocline: parabola | 3.9
+    Thermocline: smooth curve | 3.8
+    Mixed layer: 1.0 °C | 2.68
+    Mixed layer: 0.2 °C | 1.75
+    Mixed layer: 0.5 °C | 2.29
+    Mixed layer: 0.8 °C | 2.58
+    Mixed layer: 0.03 kg per m³ | 1.56
+    Mixed layer: 0.1 kg per m³ | 2.17
+    Mixed layer: 0.125 kg per m³ | 2.32
+    Mixed layer: gradient, top | 2.50
+    Mixed layer: gradient, middle | 2.75
+    Mixed layer: gradient of density | 2.00
+    Mixed layer: curvature | 3.00
+    Mixed layer: largest angle | 2.50
+    Mixed layer: broken stick | 2.69
+    Mixed layer: three layers | 2.45
+how-worked-chance-text =
+    <b>10 000 trials.</b> In 69 % of them the steepest step is the one from 3.5 to 4.0 m, in 27 % the one below, in 3 % the one above. The mixed layer ends between 2.58 and 2.87 m in the middle 95 %.
+how-worked-oxygen-text =
+    <b>Oxygen.</b> Fresh water of 23.4 °C at sea level holds 8.51 mg per litre. At 300 m the pressure is 0.965 atmospheres, and it holds 8.21. A reading of 7.0 there is 85 %.
+how-worked-probe-text =
+    <b>Probe check.</b> In ice a probe read 0.3 °C three times, and 20.1 three times beside a thermometer at 20.0. Its worst error, 0.3 °C, is above 0.2 and within 0.5: good enough for a class, better corrected. A reading of 17.7 becomes (17.7 − 0.3) × 20.0 ÷ (20.1 − 0.3) = 17.58 °C.

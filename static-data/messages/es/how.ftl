@@ -11,6 +11,7 @@ how-intro-text =
 how-checks-title = Revisión de las lecturas
 how-checks-text =
     Cada lectura recibe una marca: pasa, no evaluada, dudosa, falla o falta; cuenta la peor. No se borra nada. Una lectura que falla la primera o la segunda prueba espera fuera del cálculo hasta que tu grupo decida. La tercera prueba no aparta nada.
+    Las lecturas repetidas en el tiempo a una misma profundidad pueden probarse también por saltos y por quedarse quietas (ritmo de cambio, línea plana). A lo largo de la profundidad esas dos no dicen nada.
 how-checks-formula =
     Intervalo: falla por debajo de −0.5 o por encima de 40 °C, dudosa por debajo de 0 o por encima de 32 °C
     Pico: si las dos vecinas quedan al mismo lado, la menor de las dos diferencias; dudosa por encima de 0.5 °C, falla por encima de 1.0 °C
@@ -20,6 +21,7 @@ how-checks-source = Fuente: manual QARTOD de temperatura y salinidad, U.S. IOOS 
 how-corrections-title = Correcciones
 how-corrections-text =
     Cada corrección está en una lista y se puede deshacer. Lo escrito queda como estaba.
+    Prueba de la sonda, antes de salir: se lee tres veces en hielo fundente removido y tres veces junto a un segundo termómetro. A menos de 0.2 °C en ambos es buena, a menos de 0.5 °C basta para una clase; si se aparta más, necesita una corrección u otra sonda.
     Retraso: la sonda aún no se había estabilizado al leerla. La parte r de un cambio que quedaba por recorrer es la que más acerca las lecturas al bajar y al subir. Por encima de 0.5 no se corrige nada: hay que esperar más en cada marca.
 how-corrections-formula =
     Sonda, en agua con hielo: T = lectura − lectura en hielo
@@ -29,7 +31,7 @@ how-corrections-formula =
     Estiramiento: z = marca × longitud real ÷ longitud marcada
     Inclinación de un cable recto: z = longitud × coseno de su ángulo con la vertical
     Retraso: T = (lectura − r × lectura anterior) ÷ (1 − r)
-how-corrections-source = Fuente: agua con hielo, práctica del National Field Manual A6.1 del USGS (leída en citas); 5 °C, elección nuestra. Inclinación: práctica hidrográfica (de memoria). Retraso: según la idea de Morison y otros 1994, J. Atmos. Oceanic Technol. 11, 1151–1164 (resumen leído).
+how-corrections-source = Fuente: prueba de la sonda, National Field Manual A6.1 y memorando 79.16 del USGS (leídos en citas), programa GLOBE (leído); 5 °C, elección nuestra. Inclinación: práctica hidrográfica (de memoria). Retraso: según la idea de Morison y otros 1994, J. Atmos. Oceanic Technol. 11, 1151–1164 (resumen leído).
 
 how-pairs-title = Al bajar y al subir
 how-pairs-text =
@@ -39,7 +41,7 @@ how-pairs-formula =
     d = al bajar − al subir
     s = raíz de (suma de todos los d² ÷ (2 × número de pares))
     Un sentido es más cálido: media de d mayor que 2 × desviación estándar de d ÷ raíz del número de pares; con 4 pares como mínimo
-    Un par es bueno: d hasta 0.2 °C + 0.1 m × °C por metro en ese lugar. Hay que repetirlo: más de 0.5 °C y más que eso
+    Un par es bueno: d hasta 0.2 °C + 0.1 m × °C por metro en ese lugar. Mirarlo otra vez: hasta 0.5 °C + lo mismo. Repetirlo: más
 how-pairs-source = Fuente: usual en el control de calidad analítico, como en Youden & Steiner 1975 (de memoria; el álgebra se comprobó con una biblioteca numérica). 0.2 y 0.5 °C: elección nuestra, según el manual A6.1 y el memorando 79.16 del USGS (leídos en citas).
 
 how-steps-title = Perfil y tramos
@@ -82,7 +84,7 @@ how-second-formula =
     densidad: el centro del tramo con el mayor N² (véase Estabilidad)
     parábola: con g1, g2, g3 °C por metro en los centros m1, m2, m3: primera pendiente d1 = (g2 − g1) ÷ (m2 − m1), segunda pendiente d2 = (g3 − g2) ÷ (m3 − m2), curvatura c = (d2 − d1) ÷ (m3 − m1), profundidad = (m1 + m2) ÷ 2 − d1 ÷ (2c)
     punto de equilibrio = suma de (°C perdidos × centro) ÷ suma de °C perdidos
-how-second-source = Fuente: densidad, física de manual (de memoria). Parábola y punto de equilibrio: práctica común, sin fuente. PCHIP: pendientes según Fritsch & Carlson y Butland, como en bibliotecas numéricas (leídas en su código).
+how-second-source = Fuente: densidad, física de manual (de memoria). Parábola y punto de equilibrio: práctica común, sin fuente. PCHIP: Fritsch & Carlson 1980, Fritsch & Butland 1984 (de memoria; comprobado con una biblioteca numérica).
 
 how-metalimnion-title = Capa de cambio brusco (metalimnion)
 how-metalimnion-text =
@@ -111,7 +113,7 @@ how-mixed-source = Fuente: una diferencia respecto a una profundidad de referenc
 
 how-others-title = Capa mezclada, otras reglas publicadas
 how-others-text =
-    <b>Diferencia de temperatura</b> de 0.2; 0.5 o 0.8 °C, y <b>diferencia de densidad</b> de 0.03 o 0.1 kg por m³: como la regla de la clase, con otra meta.
+    <b>Diferencia de temperatura</b> de 0.2; 0.5 o 0.8 °C, y <b>diferencia de densidad</b> de 0.03; 0.1 o 0.125 kg por m³: como la regla de la clase, con otra meta.
     <b>Gradiente:</b> el comienzo, o el centro, del primer tramo de 1 °C por metro o más; o de 0.1 kg por m³ por metro.
     <b>Curvatura:</b> la lectura en la que más se dobla la curva.
     <b>Ángulo mayor:</b> una recta por la lectura y las tres de encima, otra por ella y las tres de debajo; la lectura con el mayor ángulo entre ambas. Antes, profundidad y temperatura se llevan a una escala de 0 a 1.
@@ -121,33 +123,36 @@ how-others-formula =
     curvatura = 2 × (pendiente abajo − pendiente arriba) ÷ (tramo arriba + tramo abajo), pendiente = T ganada por metro
     ángulo = arcotangente de la pendiente arriba − arcotangente de la pendiente abajo
     tres capas: T = T1 + (T2 − T1) × parte del camino del quiebre a al quiebre b
-how-others-source = Fuente: 0.2 °C y 0.03 kg por m³, de Boyer Montégut y otros 2004 (resumen leído); 0.5 °C, Levitus 1982; 0.8 °C, Kara y otros 2000; 0.1 kg por m³, Wilson y otros 2020; curvatura, Lorbacher y otros 2006; palo quebrado, Thomson & Fine 2003 (todo de memoria). Gradiente: hoja de la IISD Experimental Lakes Area (leída). Ángulo mayor: Chu & Fan 2011, J. Oceanogr. 67 (resumen leído). Que las reglas difieren mucho: Wilson y otros 2020, Gray y otros 2020 (resúmenes leídos).
+how-others-source = Fuente: 0.2 °C y 0.03 kg por m³, de Boyer Montégut y otros 2004 (resumen leído); 0.5 °C y 0.125 kg por m³, Levitus 1982; 0.8 °C, Kara y otros 2000; 0.1 kg por m³, Wilson y otros 2020; curvatura, Lorbacher y otros 2006; palo quebrado, Thomson & Fine 2003 (todo de memoria). Gradiente: hoja de la IISD Experimental Lakes Area (leída). Ángulo mayor: Chu & Fan 2011, J. Oceanogr. 67 (resumen leído). Que las reglas difieren mucho: Wilson y otros 2020, Gray y otros 2020 (resúmenes leídos).
 
 how-chance-title = Márgenes repitiendo el azar
 how-chance-text =
-    La página toma tu medición 10 000 veces de nuevo, cada vez con otros errores como los que la tuya puede tener, y vuelve a calcular cada profundidad. El margen es el 95 % central de las respuestas. También dice cuántas veces no hubo tal capa y cuántas veces cada tramo fue el más brusco. La misma medición da el mismo margen en cualquier equipo: el azar parte de un número fijo.
+    La página toma tu medición 10 000 veces de nuevo, cada vez con otros errores como los que la tuya puede tener, y vuelve a calcular cada profundidad. También se sortea en qué lugar del tramo, que nadie leyó, está lo más brusco. El margen es el 95 % central de las respuestas. También dice cuántas veces no hubo tal capa y cuántas veces cada tramo fue el más brusco. La misma medición da el mismo margen en cualquier equipo: el azar parte de un número fijo.
 how-chance-formula =
     nueva lectura = lectura + ruido con s + un desplazamiento de la sonda para todas (hasta 0.2 °C en cada sentido) + redondeo (media última cifra en cada sentido)
-    nueva profundidad = profundidad + error de cada marca, × un estiramiento para todas, × inclinación
+    nueva profundidad = marca × un estiramiento para todas (desviación estándar 1 %) × coseno de una inclinación (de 0 a 5 grados) + error de cada marca (desviación estándar 0.03 m)
     margen = de la respuesta 2.5 a la 97.5 de cada 100 en orden
 how-chance-source = Fuente: JCGM 101:2008, propagación de distribuciones con un método de Monte Carlo (título e índice leídos). Tamaño de los errores: elección nuestra.
 
 how-density-title = Densidad del agua
 how-density-text =
-    Siempre a la presión de la superficie, para que solo cuente el calor. El agua es más densa a 3.98 °C. A elección: Kell 1975, EOS-80, Chen & Millero 1986. De 0 a 35 °C difieren de la usual en pocas milésimas de kg por m³, demasiado poco para cambiar la respuesta de una clase. La sal se añade con EOS-80.
+    Siempre a la presión de la superficie, para que solo cuente el calor. El agua es más densa a 3.98 °C. Kell 1975, EOS-80 y Chen & Millero 1986 están incluidas para comparar. De 0 a 35 °C difieren de la que se usa en pocas milésimas de kg por m³, demasiado poco para cambiar la respuesta de una clase. La sal se añade con EOS-80.
 how-density-formula =
     densidad = 999.974950 × (1 − (T − 3.983035)² × (T + 301.797) ÷ (522528.9 × (T + 69.34881))) kg por m³, de 0 a 40 °C
 how-density-source = Fuente: Tanaka y otros 2001, Metrologia 38, 301–309 (resumen y comienzo leídos; coeficientes leídos en varios códigos públicos, todos iguales). Kell 1975 (leída en una reimpresión con una errata, que corregimos), EOS-80: UNESCO 1983 (leída en códigos públicos), Chen & Millero 1986 (coeficientes leídos en códigos públicos, intervalo de memoria).
 
 how-stability-title = Estabilidad
 how-stability-text =
-    ¿Cuánto cuesta mezclar esta agua? <b>N²</b> lo dice de un tramo: una porción de agua empujada arriba o abajo vuelve y oscila, en un tiempo de 6.283 ÷ N. <b>La resistencia a la mezcla</b> compara un tramo con la diferencia entre agua a 4 y a 5 °C; se duplica si el tramo se duplica. <b>La estabilidad de Schmidt</b> es el trabajo que hace falta para mezclar todo el lago sin calentarlo ni enfriarlo, por cada metro cuadrado. Sin mapa de profundidades, el lago cuenta como una caja, y eso dice varias veces demasiado.
+    ¿Cuánto cuesta mezclar esta agua? <b>N²</b> lo dice de un tramo: una porción de agua empujada arriba o abajo vuelve y oscila, en un tiempo de 6.283 ÷ N. <b>La resistencia a la mezcla</b> compara un tramo con la diferencia entre agua a 4 y a 5 °C; se duplica si el tramo se duplica. <b>La estabilidad de Schmidt</b> es el trabajo que hace falta para mezclar todo el lago sin calentarlo ni enfriarlo, por cada metro cuadrado. Sin mapa de profundidades, el lago cuenta como una caja, y eso dice varias veces demasiado. El trabajo para mezclar solo hasta una profundidad es la misma suma con el agua de encima.
+    El viento, si se conoce el área: el número de Wedderburn y el número de lago comparan este trabajo con el empuje del viento. Muy por debajo de 1, el viento puede inclinar las capas hasta la superficie.
 how-stability-formula =
     N² = 9.80665 ÷ densidad media × (densidad abajo − densidad arriba) ÷ (z abajo − z arriba)
     resistencia = (densidad abajo − densidad arriba) ÷ 0.008 kg por m³
     Schmidt = 9.80665 ÷ área × suma, por rodajas finas, de (z − z del centro) × (densidad − densidad media) × área de la rodaja × su espesor
     Schmidt de dos capas en una caja = 9.80665 × diferencia de densidad × espesor de una × espesor de la otra ÷ 2
-how-stability-source = Fuente: N², física de manual (de memoria; comprobada con una biblioteca abierta de densidades exactas). Resistencia: Vallentyne 1957 (de memoria). Schmidt 1928, Idso 1973, Limnol. Oceanogr. 18, 681–683 (títulos leídos; fórmula de memoria y comprobada en casos que se resuelven a mano).
+    como levantar tantos kg 1 m: trabajo ÷ 9.80665
+    Wedderburn = 9.80665 × diferencia de densidad ÷ densidad abajo × espesor de la capa de arriba² ÷ (u² × longitud), u² = empuje del viento ÷ densidad abajo, empuje = 1.2 × 0.0013 × (viento en m por segundo)²
+how-stability-source = Fuente: N², física de manual (de memoria; comprobada con una biblioteca abierta de densidades exactas). Resistencia: Vallentyne 1957 (de memoria). Schmidt 1928, Idso 1973, Limnol. Oceanogr. 18, 681–683 (títulos leídos; fórmula de memoria y comprobada en casos que se resuelven a mano). Viento: Imberger & Patterson 1990 (índice leído; fórmulas de memoria).
 
 how-oxygen-title = Saturación de oxígeno
 how-oxygen-text =
@@ -170,12 +175,12 @@ how-whatif-source = Fuente: respuesta de primer orden de una sonda, física de m
 
 how-compare-title = Comparar dos mediciones
 how-compare-text =
-    Dos mediciones de un lago difieren. ¿Es la sonda (todas las T desplazadas igual), el cero de las marcas (todas las profundidades desplazadas igual), el estiramiento o la inclinación (más cuanto más hondo), agua de arriba calentada, agua movida o solo azar? Cada causa se ajusta a la diferencia y se nombra la que menos deja, con aquellas de las que no se distingue. Un calentamiento de arriba se compara con lo que puede traer el sol.
-    Dos mediciones que difieren solo por azar reciben una causa como mucho en 5 de cada 100; se probó con pares sembrados.
+    Dos mediciones de un lago difieren. ¿Es la sonda (todas las T desplazadas igual), el cero de las marcas (todas las profundidades desplazadas igual), el estiramiento del cable (más cuanto más hondo), agua de arriba calentada, agua movida o solo azar? Cada causa se ajusta a las diferencias y recibe una puntuación: por lo que deja, por cuánta libertad tuvo y por lo usual que es su tamaño. Se nombra la mejor, con aquellas de las que no se distingue. Un calentamiento de arriba se compara con lo que puede traer un sol fuerte, 1000 W por m².
+    Solo se nombra una causa si supera al azar. Cuánto hace falta se halla con 2000 pares sembrados que difieren solo por azar: como mucho 5 de cada 100 pueden recibir una causa.
 how-compare-formula =
     resto = suma de ((diferencia − lo que la causa predice) ÷ su más o menos)²
     calor ganado, W por m² = 4180000 × suma de (T ganada × espesor) ÷ segundos entre ambas
-how-compare-source = Fuente: mínimos cuadrados, manual (de memoria). Causas y límites: elección nuestra.
+how-compare-source = Fuente: mínimos cuadrados, manual (de memoria). Puntuación: según Jeffreys 1961 (de memoria). Sol: de memoria. Causas, tamaños usuales y límites: elección nuestra.
 
 how-worked-title = Una medición, calculada a mano
 how-worked-text =
@@ -187,11 +192,11 @@ how-worked-steps-text =
     <b>Tramos junto al más brusco.</b>
 how-worked-steps-table =
     Tramo, m | T arriba, °C | T abajo, °C | °C perdidos | °C por metro
-    2.5 – 3.0 | 22.75 | 21.80 | 0.95 | 1.9
-    3.0 – 3.5 | 21.80 | 20.05 | 1.75 | 3.5
-    3.5 – 4.0 | 20.05 | 17.55 | 2.50 | 5.0
-    4.0 – 4.5 | 17.55 | 15.30 | 2.25 | 4.5
-    4.5 – 5.0 | 15.30 | 13.50 | 1.80 | 3.6
+    2.5 – 3.0 | 22.75 | 21.80 | 0.95 | 1.9
+    3.0 – 3.5 | 21.80 | 20.05 | 1.75 | 3.5
+    3.5 – 4.0 | 20.05 | 17.55 | 2.50 | 5.0
+    4.0 – 4.5 | 17.55 | 15.30 | 2.25 | 4.5
+    4.5 – 5.0 | 15.30 | 13.50 | 1.80 | 3.6
 how-worked-thermocline-text =
     <b>Termoclina.</b> El tramo más brusco, 5.0 °C por metro, tiene su centro en (3.5 + 4.0) ÷ 2 = 3.75 m. Un tramo pertenece al margen desde 5.0 − 2 × raíz de ((0.20² + 0.20²) ÷ 2) = 4.6. El siguiente tiene 4.5, así que el margen es solo este tramo: de 3.5 a 4.0 m.
 how-worked-mixed-text =
@@ -201,6 +206,35 @@ how-worked-metalimnion-text =
 how-worked-state-text =
     <b>Estado.</b> La mediana de los tres primeros valores del perfil es 23.40 °C, densidad 997.445 kg por m³; la de los tres últimos, 9.00 °C, densidad 999.784. El aumento es 2.339 kg por m³. No hay agua pesada sobre ligera, arriba no está más fría, el aumento supera 0.1 y hay una capa brusca que cuenta: con capas.
 how-worked-schmidt-text =
-    <b>Estabilidad de Schmidt.</b> Como dos capas que se tocan en la termoclina, 3.75 m de agua a 23.40 °C y 5.75 m a 9.00 °C: 9.80665 × 2.339 × 3.75 × 5.75 ÷ 2 = 247 J por m².
+    <b>Estabilidad de Schmidt.</b> Como dos capas que se tocan en la termoclina, 3.75 m de agua a 23.40 °C y 5.75 m a 9.00 °C: 9.80665 × 2.339 × 3.75 × 5.75 ÷ 2 = 247 J por m². El perfil entero, sumado por rodajas finas, da 235 J por m²: el trabajo de levantar 24 kg a 1 m, en cada metro cuadrado.
 how-worked-n2-text =
     <b>N² del tramo más brusco.</b> Densidades a 20.05 y 17.55 °C: 998.196 y 998.680 kg por m³. N² = 9.80665 ÷ 998.438 × 0.484 ÷ 0.5 = 0.0095 por s², y el agua movida de su sitio oscila allí en 64 s.
+how-worked-rules-text =
+    <b>La misma medición con otras reglas.</b>
+how-worked-rules-table =
+    Regla | Profundidad, m
+    Termoclina: centro del tramo más brusco | 3.75
+    Termoclina: densidad | 3.75
+    Termoclina: punto de equilibrio | 3.8
+    Termoclina: parábola | 3.9
+    Termoclina: curva suave | 3.8
+    Capa mezclada: 1.0 °C | 2.68
+    Capa mezclada: 0.2 °C | 1.75
+    Capa mezclada: 0.5 °C | 2.29
+    Capa mezclada: 0.8 °C | 2.58
+    Capa mezclada: 0.03 kg por m³ | 1.56
+    Capa mezclada: 0.1 kg por m³ | 2.17
+    Capa mezclada: 0.125 kg por m³ | 2.32
+    Capa mezclada: gradiente, comienzo | 2.50
+    Capa mezclada: gradiente, centro | 2.75
+    Capa mezclada: gradiente de densidad | 2.00
+    Capa mezclada: curvatura | 3.00
+    Capa mezclada: ángulo mayor | 2.50
+    Capa mezclada: palo quebrado | 2.69
+    Capa mezclada: tres capas | 2.45
+how-worked-chance-text =
+    <b>10 000 ensayos.</b> En el 69 % de ellos el tramo más brusco es el de 3.5 a 4.0 m, en el 27 % el de debajo, en el 3 % el de encima. La capa mezclada acaba entre 2.58 y 2.87 m en el 95 % central.
+how-worked-oxygen-text =
+    <b>Oxígeno.</b> El agua dulce a 23.4 °C al nivel del mar contiene 8.51 mg por litro. A 300 m la presión es de 0.965 atmósferas y contiene 8.21. Una lectura de 7.0 allí es el 85 %.
+how-worked-probe-text =
+    <b>Prueba de la sonda.</b> En hielo una sonda leyó tres veces 0.3 °C, y tres veces 20.1 junto a un termómetro a 20.0. Su peor error, 0.3 °C, pasa de 0.2 y no de 0.5: basta para una clase, mejor corregida. Una lectura de 17.7 pasa a (17.7 − 0.3) × 20.0 ÷ (20.1 − 0.3) = 17.58 °C.
