@@ -11,7 +11,8 @@ use layercast_core::cast::pair_verdicts::{Repeat, pair_verdicts};
 use layercast_core::cast::pairs::read_again;
 use layercast_core::cast::probe_check::probe_check;
 use layercast_core::cast::rate_of_change::rate_of_change_flags;
-use layercast_core::{Cast, Density, Leg, Method, Reading, Switch, analyse};
+use layercast_core::certainty::{Depth, Plan, SEED, Unsure, certainty};
+use layercast_core::{Cast, Density, Leg, Method, Reading, State, Switch, analyse};
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
 
@@ -298,6 +299,26 @@ proptest! {
             }
         }
     }
+}
+
+#[test]
+fn trials_know_the_salt_of_the_method() {
+    // Between 6 and 4 °C fresh water hardly changes: mixed. With salt its greatest density lies below zero: a weak layer.
+    let cast = common::two_legs(
+        &common::depths(7, 1.0),
+        &[6.0, 6.0, 5.6, 5.0, 4.4, 4.0, 4.0],
+        &[6.0, 6.0, 5.6, 5.0, 4.4, 4.0, 4.0],
+        0.1,
+    );
+    let at = |density| {
+        let found = analyse(&cast, &Method { density, ..Method::default() });
+        let plan = Plan::new(&cast, &found, &Unsure::default());
+        (found.state, certainty(&plan, SEED, 200).of(Depth::Thermocline).map(|t| t.none_share))
+    };
+    assert_eq!(at(Density::Tanaka), (State::Mixed, None));
+    let (state, none_share) = at(Density::TanakaSalt { salinity: 20.0 });
+    assert_eq!(state, State::Weak);
+    assert!(none_share.unwrap() < 0.05, "{none_share:?}");
 }
 
 #[test]
