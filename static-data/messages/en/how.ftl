@@ -235,7 +235,7 @@ how-worked-rules-table =
     Mixed layer: broken stick | 2.69
     Mixed layer: three layers | 2.45
 how-worked-chance-text =
-    <b>10 000 trials.</b> In 69 % of them the steepest step is the one from 3.5 to 4.0 m, in 27 % the one below, in 3 % the one above. The mixed layer ends between 2.58 and 2.87 m in the middle 95 %.
+    <b>10 000 trials.</b> In 73 % of them the steepest step is the one from 3.5 to 4.0 m, in 26 % the one below. The mixed layer ends between 2.58 and 2.87 m in the middle 95 %.
 how-worked-oxygen-text =
     <b>Oxygen.</b> Fresh water of 23.4 °C at sea level holds 8.51 mg per litre. At 300 m the pressure is 0.965 atmospheres, and it holds 8.21. A reading of 7.0 there is 85 %.
 how-worked-probe-text =

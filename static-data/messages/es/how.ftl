@@ -233,7 +233,7 @@ how-worked-rules-table =
     Capa mezclada: palo quebrado | 2.69
     Capa mezclada: tres capas | 2.45
 how-worked-chance-text =
-    <b>10 000 ensayos.</b> En el 69 % de ellos el tramo más brusco es el de 3.5 a 4.0 m, en el 27 % el de debajo, en el 3 % el de encima. La capa mezclada acaba entre 2.58 y 2.87 m en el 95 % central.
+    <b>10 000 ensayos.</b> En el 73 % de ellos el tramo más brusco es el de 3.5 a 4.0 m, en el 26 % el de debajo. La capa mezclada acaba entre 2.58 y 2.87 m en el 95 % central.
 how-worked-oxygen-text =
     <b>Oxígeno.</b> El agua dulce a 23.4 °C al nivel del mar contiene 8.51 mg por litro. A 300 m la presión es de 0.965 atmósferas y contiene 8.21. Una lectura de 7.0 allí es el 85 %.
 how-worked-probe-text =
