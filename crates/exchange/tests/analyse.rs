@@ -2,6 +2,8 @@
 
 #![allow(clippy::unwrap_used)]
 
+#[path = "../examples/shared/opened.rs"]
+mod opened;
 #[path = "../examples/analyse/render.rs"]
 mod render;
 #[path = "../examples/analyse/report.rs"]

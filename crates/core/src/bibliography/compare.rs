@@ -11,11 +11,6 @@ pub enum Jeffreys1961 {}
 /// From memory; the solver is checked on even stratification (a sine) and on two layers (a tent).
 pub enum Gill1982 {}
 
-/// Heat capacity of water by volume, 4.18·10⁶ J m⁻³ K⁻¹: IAPWS-95 gives 4.219·10⁶ at 0 °C and 4.162·10⁶ at 30 °C.
-///
-/// Computed from open libraries of IAPWS-95, see methods 7.6.
-pub enum WaterHeat {}
-
 /// Strong sun on a level surface at noon, about 1,000 W/m².
 ///
 /// From memory.

@@ -1,6 +1,7 @@
 //! A smooth line through the values of a profile that never swings beyond them.
 
 use crate::cast::station::SAME_DEPTH_M;
+use crate::layers::monotone_curve::{Secant, slope_at};
 
 /// Beyond its ends the line goes on straight for this far, metres, and is level from there.
 const REACH_M: f64 = 0.5;
@@ -23,25 +24,11 @@ struct Node {
 impl Curve {
     /// Through (metres, °C); depths must increase.
     pub(super) fn through(points: &[(f64, f64)]) -> Self {
-        let secants: Vec<(f64, f64)> = points
-            .windows(2)
-            .filter_map(|pair| match pair {
-                [p, q] => Some((q.0 - p.0, (q.1 - p.1) / (q.0 - p.0))),
-                _ => None,
-            })
+        let secants: Vec<Secant> = (points.iter().zip(points.iter().skip(1)))
+            .map(|(p, q)| Secant { height_m: q.0 - p.0, slope: (q.1 - p.1) / (q.0 - p.0) })
             .collect();
-        let last = points.len().saturating_sub(1);
-        let slope = |i: usize| match (i.checked_sub(1).and_then(|i| secants.get(i)), secants.get(i)) {
-            (Some(above), Some(below)) => inner_slope(*above, *below),
-            (None, Some(first)) => secants.get(1).map_or(first.1, |next| end_slope(*first, *next)),
-            (Some(end), None) => match last.checked_sub(2).and_then(|i| secants.get(i)) {
-                Some(before) => end_slope(*end, *before),
-                None => end.1,
-            },
-            (None, None) => 0.0,
-        };
         let nodes = (points.iter().enumerate())
-            .map(|(i, p)| Node { depth_m: p.0, temp_c: p.1, slope_c_per_m: slope(i) })
+            .map(|(i, p)| Node { depth_m: p.0, temp_c: p.1, slope_c_per_m: slope_at(&secants, i) })
             .collect();
         Self { nodes }
     }
@@ -72,27 +59,6 @@ impl Curve {
     fn around(&self, depth_m: f64) -> (Option<&Node>, Option<&Node>) {
         let below = self.nodes.partition_point(|node| node.depth_m <= depth_m);
         (below.checked_sub(1).and_then(|i| self.nodes.get(i)), self.nodes.get(below))
-    }
-}
-
-/// Slope at a point between two intervals of (width, secant slope): zero at a turn, else their weighted harmonic mean.
-fn inner_slope((h0, d0): (f64, f64), (h1, d1): (f64, f64)) -> f64 {
-    if d0 * d1 <= 0.0 {
-        return 0.0;
-    }
-    let (w0, w1) = (2.0 * h1 + h0, h1 + 2.0 * h0);
-    (w0 + w1) / (w0 / d0 + w1 / d1)
-}
-
-/// Slope at an end, by the three-point formula kept from overshooting.
-fn end_slope((h0, d0): (f64, f64), (h1, d1): (f64, f64)) -> f64 {
-    let slope = ((2.0 * h0 + h1) * d0 - h0 * d1) / (h0 + h1);
-    if slope * d0 <= 0.0 {
-        0.0
-    } else if d0 * d1 <= 0.0 && slope.abs() > 3.0 * d0.abs() {
-        3.0 * d0
-    } else {
-        slope
     }
 }
 

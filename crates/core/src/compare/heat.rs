@@ -1,11 +1,7 @@
 //! Whether sun can have made the difference: heat gained between two casts, over the time between them.
 
 use crate::slack::{at_most, more_than};
-
-/// Heat that a cubic metre of water takes for a degree, J m⁻³ K⁻¹ (methods 7.6).
-///
-/// Source: [`WaterHeat`](crate::bibliography::WaterHeat).
-pub const WATER_HEAT_J_M3_K: f64 = 4.18e6;
+use crate::stability::whole::HEAT_J_M3_K;
 
 /// Sun at its strongest on a level surface, about, W/m².
 ///
@@ -56,7 +52,7 @@ pub fn extra_heat_j_m2(differences: &[(f64, f64)]) -> f64 {
         [p, q] => (q.0 - p.0) * (p.1 + q.1) / 2.0,
         _ => 0.0,
     };
-    WATER_HEAT_J_M3_K * differences.windows(2).map(area).sum::<f64>()
+    HEAT_J_M3_K * differences.windows(2).map(area).sum::<f64>()
 }
 
 /// Heat \[J/m²\] over minutes as W/m²; `None` for less than a second, or what is no number.
@@ -73,7 +69,7 @@ pub fn power_w_m2(heat_j_m2: f64, minutes: f64) -> Option<f64> {
 /// ```
 pub fn warm_top_heat_j_m2(warmer_c: f64, fade_m: f64, from_m: f64, to_m: f64) -> f64 {
     let left = |depth_m: f64| libm::exp(-depth_m / fade_m);
-    WATER_HEAT_J_M3_K * warmer_c * fade_m * (left(from_m) - left(to_m))
+    HEAT_J_M3_K * warmer_c * fade_m * (left(from_m) - left(to_m))
 }
 
 /// The energy check of a heat difference, b less a.

@@ -4,9 +4,10 @@ use super::MARGIN;
 use super::causes::{Checked, Fitted, fitted, predicted_c, refined_top};
 use super::chance::{ChanceLevel, Trial};
 use super::field::Field;
-use super::heat::{WATER_HEAT_J_M3_K, extra_heat_j_m2, heat, warm_top_heat_j_m2};
+use super::heat::{extra_heat_j_m2, heat, warm_top_heat_j_m2};
 use super::result::{Cause, Comparison, Explanation, Fit, NotTried, Recorded, Shared, Verdict};
 use super::side::{Known, Options, Point, Side};
+use crate::stability::whole::HEAT_J_M3_K;
 use std::cmp::Ordering;
 
 /// Why two casts cannot be compared.
@@ -238,5 +239,5 @@ fn heat_u_j_m2(shared: &[Shared]) -> f64 {
         let part = (below_m - above_m) / 2.0 * at.sd_c;
         part * part
     });
-    WATER_HEAT_J_M3_K * squares.sum::<f64>().sqrt()
+    HEAT_J_M3_K * squares.sum::<f64>().sqrt()
 }

@@ -62,14 +62,17 @@ pub fn steepest_place(levels: &[Level], sought: Range<usize>) -> Option<Steepest
     best
 }
 
+/// The straight line from one level to the next.
 #[derive(Clone, Copy)]
-struct Secant {
-    height_m: f64,
-    slope: f64,
+pub(crate) struct Secant {
+    /// Metres from level to level.
+    pub height_m: f64,
+    /// °C per metre.
+    pub slope: f64,
 }
 
 /// Slope of the curve at level `i`.
-fn slope_at(secants: &[Secant], i: usize) -> f64 {
+pub(crate) fn slope_at(secants: &[Secant], i: usize) -> f64 {
     let above = i.checked_sub(1).and_then(|k| secants.get(k));
     match (above, secants.get(i)) {
         (Some(a), Some(b)) => inner(a, b),

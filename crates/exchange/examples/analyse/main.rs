@@ -2,6 +2,8 @@
 //!
 //! `analyse FILE [--lang es]`. Exit 0 with an analysis, 2 when a question comes first, 1 for an error.
 
+#[path = "../shared/opened.rs"]
+mod opened;
 mod render;
 mod report;
 

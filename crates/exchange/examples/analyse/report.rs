@@ -1,11 +1,11 @@
 //! What the program prints and how it ends.
 
+use crate::opened::{Opened, finite};
 use crate::render::Words;
 use layercast_core::{
-    Analysis, Arg, Message, Metalimnion, Method, MixedLayer, State, Thermocline, WarmLayerToday, analyse,
+    Analysis, Metalimnion, Method, MixedLayer, State, Thermocline, WarmLayerToday, analyse,
 };
-use layercast_exchange::document::{CastDoc, Choices, LegDoc, to_cast};
-use layercast_exchange::read::{Outcome, TableRead, decode, read};
+use layercast_exchange::document::{CastDoc, LegDoc, to_cast};
 use serde_json::{Map, Value, json};
 
 /// Reads the file that the arguments name. Returns what goes to standard output, what goes to standard error, and the
@@ -16,38 +16,20 @@ pub fn run(arguments: &[&str]) -> (String, String, u8) {
         [file, "--lang", lang @ ("en" | "es")] | ["--lang", lang @ ("en" | "es"), file] => (*file, *lang),
         _ => return (String::new(), "analyse FILE [--lang en|es]".to_owned(), 1),
     };
-    let bytes = match std::fs::read(file) {
-        Ok(bytes) => bytes,
-        Err(error) => return (String::new(), format!("{file}: {error}"), 1),
-    };
-    let choices = Choices::default();
-    let read = read(&bytes, &choices);
-    let code = match read.outcome {
-        Outcome::Understood | Outcome::Noticed => 0,
-        Outcome::Question => 2,
-        Outcome::Error => 1,
-    };
-    (report(&read, &bytes, &choices, &Words::load(lang)).to_string(), String::new(), code)
+    match Opened::file(file) {
+        Ok(opened) => (report(&opened, &Words::load(lang)).to_string(), String::new(), opened.code()),
+        Err(error) => (String::new(), error, 1),
+    }
 }
 
 /// Everything that was read and computed, all keys always present.
-fn report(read: &TableRead, bytes: &[u8], choices: &Choices, words: &Words) -> Value {
-    let outcome = match read.outcome {
-        Outcome::Understood => "understood",
-        Outcome::Noticed => "noticed",
-        Outcome::Question => "question",
-        Outcome::Error => "error",
-    };
-    let is_read = matches!(read.outcome, Outcome::Understood | Outcome::Noticed);
-    let doc = is_read.then(|| CastDoc::from_read(read, &decode(bytes), choices));
-    let analysis = doc.as_ref().map(|doc| analyse(&to_cast(doc), &Method::default()));
+fn report(opened: &Opened, words: &Words) -> Value {
+    let doc = opened.doc.as_ref();
+    let analysis = doc.map(|doc| analyse(&to_cast(doc), &Method::default()));
     let mut report = Map::new();
     let mut put = |key: &str, value: Value| report.insert(key.to_owned(), value);
-    put("outcome", json!(outcome));
-    put(
-        "readings",
-        doc.as_ref().zip(analysis.as_ref()).map_or(json!([]), |(doc, found)| readings(doc, found)),
-    );
+    put("outcome", json!(opened.outcome()));
+    put("readings", doc.zip(analysis.as_ref()).map_or(json!([]), |(doc, found)| readings(doc, found)));
     let found = analysis.as_ref();
     put("profile", found.map_or(Value::Null, profile));
     put("pair_sd_c", json!(found.and_then(|found| found.pairs.s_c)));
@@ -64,7 +46,7 @@ fn report(read: &TableRead, bytes: &[u8], choices: &Choices, words: &Words) -> V
         "fastest_warming_m",
         json!(found.and_then(|found| found.fastest_warming.as_ref()).map(|t| t.value_m)),
     );
-    put("messages", messages(read, words));
+    put("messages", opened.messages(words));
     Value::Object(report)
 }
 
@@ -145,35 +127,4 @@ fn warm_layer(found: &WarmLayerToday) -> Value {
         "top_m": found.top_m,
         "bottom_m": found.bottom_m,
     })
-}
-
-fn finite(value: f64) -> Option<f64> {
-    value.is_finite().then_some(value)
-}
-
-/// What was understood, the notices or what is wrong, the question with its answers, and what the table gives.
-fn messages(read: &TableRead, words: &Words) -> Value {
-    let question = read.question.iter().flat_map(|question| {
-        [&question.title, &question.text].into_iter().chain(question.ways.iter().map(|(label, _)| label))
-    });
-    let all = read.understood.iter().chain(&read.messages).chain(question).chain(&read.gives);
-    all.map(
-        |message| json!({ "id": message.id, "args": args(message, words), "text": words.render(message) }),
-    )
-    .collect()
-}
-
-fn args(message: &Message, words: &Words) -> Value {
-    let args = message.args.iter().map(|(name, arg)| {
-        let value = match arg {
-            Arg::Number { value, .. } => json!(finite(*value)),
-            Arg::Count(count) => json!(count),
-            Arg::Text(text) => json!(text),
-            Arg::Message(inner) => {
-                json!({ "id": inner.id, "args": args(inner, words), "text": words.render(inner) })
-            }
-        };
-        ((*name).to_owned(), value)
-    });
-    Value::Object(args.collect())
 }
