@@ -23,6 +23,7 @@ mod pair;
 mod result;
 mod side;
 
+pub use crate::stability::whole::HEAT_J_M3_K as WATER_HEAT_J_M3_K;
 pub use chance::{ChanceLevel, Trial};
 pub use heat::{Heat, SUN_AT_MOST_W_M2, Sun, extra_heat_j_m2, power_w_m2, warm_top_heat_j_m2};
 pub use pair::{Pair, Refusal};
