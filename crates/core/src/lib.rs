@@ -5,7 +5,8 @@
 //! (ITS-90); densities are kg m⁻³ at surface pressure.
 //!
 //! [`analyse`] goes the whole way. On that way, each usable alone: [`water`] (density, units), [`cast`] (checks, pairs,
-//! profile) and [`layers`] (state, thermocline and span, steep layer, mixed layer). Sources are in [`bibliography`].
+//! profile) and [`layers`] (state, thermocline and span, steep layer, mixed layer). Beyond it: what
+//! [every rule](layers::every_rule) says, and [`stability`](mod@stability). Sources are in [`bibliography`].
 //! Where a comment says "methods 5.8" it means that section of `tests/reference/methods.md`.
 
 mod analyse;

@@ -63,17 +63,18 @@ pub struct Stability {
 /// assert_eq!(column.mixing.last().unwrap().work_j_m2, column.schmidt_j_m2);
 /// ```
 pub fn stability(analysis: &Analysis, bed_m: Option<f64>, basin: Option<&Basin>) -> Stability {
-    let levels = &analysis.profile;
+    let (levels, density) = (&analysis.profile, analysis.method.density);
     let bed_m = bed_m.filter(|z| *z > 0.0 && *z <= DEEPEST_M);
     let last_m = levels.last().map_or(0.0, |l| l.depth_m);
     let to_m = bed_m.unwrap_or(last_m).max(last_m);
-    let column = Basin::unit_column(to_m).ok().and_then(|column| whole::whole(levels, &column, to_m));
+    let column =
+        Basin::unit_column(to_m).ok().and_then(|column| whole::whole(levels, &column, to_m, density));
     Stability {
         steps: steps(levels),
         anomaly_j_m3: column.as_ref().and_then(|c| anomaly::anomaly_j_m3(c.schmidt_j_m2, c.depth_m)),
         column,
         bed_assumed: bed_m.is_none(),
-        basin: basin.and_then(|basin| whole::whole(levels, basin, basin.deepest_m())),
+        basin: basin.and_then(|basin| whole::whole(levels, basin, basin.deepest_m(), density)),
     }
 }
 

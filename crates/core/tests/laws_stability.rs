@@ -8,6 +8,7 @@ use layercast_core::stability::basin::{Basin, BasinFault};
 use layercast_core::stability::whole::{HEAT_J_M3_K, whole};
 use layercast_core::stability::wind::{LakeNumber, wedderburn, wind_numbers};
 use layercast_core::stability::{Stability, stability, steps};
+use layercast_core::water::density::Density;
 use layercast_core::{Cast, Leg, Level, Method, Reading, Switch, analyse};
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
@@ -165,7 +166,7 @@ proptest! {
     #[test]
     fn mixing_layered_water_costs_work_and_deeper_costs_more(levels in stable_water(), contours in lake()) {
         for basin in [Basin::from_contours(&contours).unwrap(), Basin::unit_column(20.0).unwrap()] {
-            let got = whole(&levels, &basin, 20.0).unwrap();
+            let got = whole(&levels, &basin, 20.0, Density::Tanaka).unwrap();
             let mut before = 0.0;
             for work in &got.mixing {
                 prop_assert!(work.work_j_m2 >= before - 1e-7, "{:?}", got.mixing);
@@ -183,14 +184,14 @@ proptest! {
         let over: Vec<Level> = levels.iter().zip(levels.iter().rev()).map(|(l, t)| Level::bare(l.depth_m, t.temp_c, 0.0)).collect();
         let column = Basin::unit_column(20.0).unwrap();
         let depth_m = levels.last().unwrap().depth_m;
-        let (a, b) = (whole(&levels, &column, depth_m).unwrap(), whole(&over, &column, depth_m).unwrap());
+        let (a, b) = (whole(&levels, &column, depth_m, Density::Tanaka).unwrap(), whole(&over, &column, depth_m, Density::Tanaka).unwrap());
         prop_assert!(a.schmidt_j_m2 >= -1e-8 && b.schmidt_j_m2 <= 1e-8);
     }
 
     #[test]
     fn a_reading_or_a_contour_put_in_on_the_line_changes_nothing(levels in water(), contours in lake(), at in any::<prop::sample::Index>()) {
         let basin = Basin::from_contours(&contours).unwrap();
-        let want = whole(&levels, &basin, 99.0).unwrap();
+        let want = whole(&levels, &basin, 99.0, Density::Tanaka).unwrap();
         let i = at.index(levels.len() - 1);
         let (p, q) = (levels[i], levels[i + 1]);
         let mut more = levels.clone();
@@ -199,7 +200,7 @@ proptest! {
         let middle_m = (contours[k].0 + contours[k + 1].0) / 2.0;
         let mut finer = contours.clone();
         finer.insert(k + 1, (middle_m, basin.area_m2(middle_m)));
-        for got in [whole(&more, &basin, 99.0).unwrap(), whole(&levels, &Basin::from_contours(&finer).unwrap(), 99.0).unwrap()] {
+        for got in [whole(&more, &basin, 99.0, Density::Tanaka).unwrap(), whole(&levels, &Basin::from_contours(&finer).unwrap(), 99.0, Density::Tanaka).unwrap()] {
             near("stability", got.schmidt_j_m2, want.schmidt_j_m2);
             near("mean temperature", got.mean_temp_c, want.mean_temp_c);
             near("mean density", got.mean_density_kg_m3, want.mean_density_kg_m3);
@@ -212,7 +213,7 @@ proptest! {
     fn a_lake_twice_as_wide_is_as_stable_for_each_square_metre(levels in water(), contours in lake()) {
         let wider: Vec<(f64, f64)> = contours.iter().map(|(z, a)| (*z, a * 2.0)).collect();
         let (a, b) = (Basin::from_contours(&contours).unwrap(), Basin::from_contours(&wider).unwrap());
-        let (x, y) = (whole(&levels, &a, 99.0).unwrap(), whole(&levels, &b, 99.0).unwrap());
+        let (x, y) = (whole(&levels, &a, 99.0, Density::Tanaka).unwrap(), whole(&levels, &b, 99.0, Density::Tanaka).unwrap());
         near("stability", y.schmidt_j_m2, x.schmidt_j_m2);
         near("heat", y.heat_j_m2, x.heat_j_m2);
         near("volume", y.volume_m3, 2.0 * x.volume_m3);
@@ -239,7 +240,7 @@ proptest! {
         prop_assert!(lake.value().is_none_or(f64::is_finite));
         let levels = [Level::bare(a, b, 0.1), Level::bare(c, d, 0.1)];
         for s in steps(&levels) { prop_assert!(s.n2_per_s2.is_finite() && s.resistance.is_finite()); }
-        if let Some(w) = whole(&levels, &Basin::unit_column(9.0).unwrap(), a) {
+        if let Some(w) = whole(&levels, &Basin::unit_column(9.0).unwrap(), a, Density::Tanaka) {
             prop_assert!(w.schmidt_j_m2.is_finite() && w.heat_j_m2.is_finite());
         }
     }

@@ -10,7 +10,7 @@ use layercast_core::stability::whole::{HEAT_J_M3_K, Whole, whole};
 use layercast_core::stability::wind::{
     LakeNumber, friction_velocity_m_s, reduced_gravity_m_s2, stress_pa, wedderburn, wind_numbers,
 };
-use layercast_core::water::density::density_kg_m3;
+use layercast_core::water::density::{Density, density_kg_m3};
 use layercast_core::{Method, analyse};
 
 const CLASS_POND: [(f64, f64); 7] =
@@ -86,7 +86,7 @@ fn stability_by_closed_form() {
             }
             other => panic!("no case {other}"),
         };
-        let got = whole(&levels(&cast, 0.0), &basin(&shape), depth_m).unwrap();
+        let got = whole(&levels(&cast, 0.0), &basin(&shape), depth_m, Density::Tanaka).unwrap();
         near(row.text("case"), got.schmidt_j_m2, row.sure("S_J_m2"), 1e-4);
         if let Some(anomaly) = row.number("phi_J_m3") {
             near(row.text("case"), anomaly_j_m3(got.schmidt_j_m2, got.depth_m).unwrap(), anomaly, 1e-4);
@@ -117,7 +117,7 @@ fn stability_of_the_check_profiles() {
             near(&what, got.schmidt_j_m2, row.sure("S_J_m2"), 1e-6);
             near(&what, got.heat_j_m2, row.sure("heat_J_m2"), 1e-6);
         };
-        let got = whole(&levels(&profile, 0.0), &basin(contours), depth_m).unwrap();
+        let got = whole(&levels(&profile, 0.0), &basin(contours), depth_m, Density::Tanaka).unwrap();
         check(&got);
         near(&what, got.volume_m3, row.sure("volume_m3"), 1e-9);
         // The same from the whole analysis, and of the column where the basin is a box.

@@ -3,7 +3,7 @@
 use super::basin::Basin;
 use crate::analysis::Level;
 use crate::order::sort_numbers;
-use crate::water::density::density_kg_m3;
+use crate::water::density::Density;
 
 /// Densities are counted from here, so that small differences keep their digits, kg m⁻³.
 pub(super) const FROM_KG_M3: f64 = 1000.0;
@@ -53,15 +53,17 @@ impl Integral {
 /// is the whole.
 ///
 /// Above the first level its temperature holds, below the last one the last. `None` without a level, or without water.
-/// Densities by Tanaka. Five-point Gauss–Legendre on each stretch, exact far beyond the digits of a reading.
+/// Five-point Gauss–Legendre on each stretch, exact far beyond the digits of a reading.
 ///
 /// * `levels`: depths strictly increasing
+/// * `density`: the formula of the method, between readings too
 /// * `bed_m`: integrate to here, at most to the lowest contour \[m\]
 pub(super) fn integrals(
     levels: &[Level],
     basin: &Basin,
     bed_m: f64,
     also_m: &[f64],
+    density: Density,
 ) -> Option<Vec<Integral>> {
     let bed_m = bed_m.min(basin.deepest_m());
     let (first, last) = (levels.first()?, levels.last()?);
@@ -99,7 +101,7 @@ pub(super) fn integrals(
         for (place, weight) in GAUSS {
             let area_weight = height_m * weight * (s1 + (s2 - s1) * place) * (s1 + (s2 - s1) * place);
             let (z, t) = (from_m + height_m * place, t1 + (t2 - t1) * place);
-            let heavier = density_kg_m3(t) - FROM_KG_M3;
+            let heavier = density.kg_m3(t) - FROM_KG_M3;
             sum.volume += area_weight;
             sum.moment += z * area_weight;
             sum.heat += t * area_weight;
@@ -132,7 +134,7 @@ mod tests {
     #[test]
     fn a_cone_of_even_water_by_hand() {
         let cone = Basin::from_contours(&[(0.0, 9.0), (3.0, 0.0)]).unwrap();
-        let all = integrals(&levels(&[(0.0, 10.0), (3.0, 10.0)]), &cone, 3.0, &[]).unwrap();
+        let all = integrals(&levels(&[(0.0, 10.0), (3.0, 10.0)]), &cone, 3.0, &[], Density::Tanaka).unwrap();
         let whole = all.last().unwrap();
         assert!((whole.volume - 9.0).abs() < 1e-12 && (whole.moment - 9.0 * 0.75).abs() < 1e-12);
         assert!((whole.heat - 90.0).abs() < 1e-11);
@@ -143,7 +145,8 @@ mod tests {
     #[test]
     fn the_ends_hold_their_temperature_and_the_bed_ends_it() {
         let column = Basin::unit_column(10.0).unwrap();
-        let all = integrals(&levels(&[(1.0, 20.0), (3.0, 10.0)]), &column, 5.0, &[2.0]).unwrap();
+        let all =
+            integrals(&levels(&[(1.0, 20.0), (3.0, 10.0)]), &column, 5.0, &[2.0], Density::Tanaka).unwrap();
         let depths: Vec<f64> = all.iter().map(|i| i.to_m).collect();
         assert_eq!(depths, [1.0, 2.0, 3.0, 5.0]);
         let heat: Vec<f64> = all.iter().map(|i| (i.heat * 1e9).round() / 1e9).collect();
@@ -157,8 +160,8 @@ mod tests {
     #[test]
     fn no_level_or_no_depth_is_no_water() {
         let column = Basin::unit_column(10.0).unwrap();
-        assert_eq!(integrals(&[], &column, 5.0, &[]), None);
-        assert_eq!(integrals(&levels(&[(0.0, 5.0)]), &column, 0.0, &[]), None);
+        assert_eq!(integrals(&[], &column, 5.0, &[], Density::Tanaka), None);
+        assert_eq!(integrals(&levels(&[(0.0, 5.0)]), &column, 0.0, &[], Density::Tanaka), None);
         assert_eq!(Integral::default().centre_m(), None);
         assert_eq!(Integral::default().lowered(), None);
     }
@@ -166,7 +169,8 @@ mod tests {
     #[test]
     fn a_basin_shallower_than_the_cast_ends_at_its_lowest_contour() {
         let column = Basin::unit_column(2.0).unwrap();
-        let all = integrals(&levels(&[(0.0, 20.0), (3.0, 10.0)]), &column, 5.0, &[]).unwrap();
+        let all =
+            integrals(&levels(&[(0.0, 20.0), (3.0, 10.0)]), &column, 5.0, &[], Density::Tanaka).unwrap();
         assert_eq!(all.iter().map(|i| i.to_m).collect::<Vec<_>>(), [2.0]);
     }
 }

@@ -4,6 +4,7 @@ use super::basin::Basin;
 use super::integral::{FROM_KG_M3, Integral, integrals};
 use crate::analysis::Level;
 use crate::layers::densest::GRAVITY;
+use crate::water::density::Density;
 
 /// Heat needed to warm a cubic metre of water by a degree, J m⁻³ K⁻¹: within 1 % from 0 to 30 °C.
 ///
@@ -54,20 +55,21 @@ pub struct Whole {
 /// S = g·Δρ·h₁h₂/2. A column without a map overstates a real basin several times over.
 ///
 /// * `levels`: depths strictly increasing
+/// * `density`: the formula of the method
 ///
 /// `None` without a level or without depth.
 ///
 /// Sources: [`Schmidt1928`](crate::bibliography::Schmidt1928), [`Idso1973`](crate::bibliography::Idso1973).
 ///
 /// ```
-/// use layercast_core::{Level, stability::{basin::Basin, whole::whole}};
+/// use layercast_core::{Level, stability::{basin::Basin, whole::whole}, water::density::Density};
 /// let levels = [(0.0, 22.0), (3.999, 22.0), (4.001, 8.0), (10.0, 8.0)];
 /// let levels: Vec<Level> = levels.iter().map(|(z, t)| Level::bare(*z, *t, 0.0)).collect();
-/// let got = whole(&levels, &Basin::unit_column(10.0).unwrap(), 10.0).unwrap();
+/// let got = whole(&levels, &Basin::unit_column(10.0).unwrap(), 10.0, Density::Tanaka).unwrap();
 /// assert!((got.schmidt_j_m2 - 244.57).abs() < 0.03); // 9.80665 · 2.0783 · 4 · 6 / 2
 /// ```
-pub fn whole(levels: &[Level], basin: &Basin, bed_m: f64) -> Option<Whole> {
-    let all = integrals(levels, basin, bed_m, &[])?;
+pub fn whole(levels: &[Level], basin: &Basin, bed_m: f64, density: Density) -> Option<Whole> {
+    let all = integrals(levels, basin, bed_m, &[], density)?;
     let last = all.last()?;
     let surface_area_m2 = basin.surface_area_m2();
     let work_j_m2 = |water: &Integral| Some(GRAVITY / surface_area_m2 * water.lowered()?);
@@ -107,7 +109,7 @@ mod tests {
 
     #[test]
     fn mixing_to_a_depth_is_the_box_formula_of_the_water_above_it() {
-        let got = whole(&two_layers(), &Basin::unit_column(10.0).unwrap(), 10.0).unwrap();
+        let got = whole(&two_layers(), &Basin::unit_column(10.0).unwrap(), 10.0, Density::Tanaka).unwrap();
         let gain = density_kg_m3(8.0) - density_kg_m3(22.0);
         assert_eq!(got.mixing.len(), 5);
         for work in &got.mixing {
@@ -122,7 +124,7 @@ mod tests {
 
     #[test]
     fn means_and_heat_of_two_layers() {
-        let got = whole(&two_layers(), &Basin::unit_column(10.0).unwrap(), 10.0).unwrap();
+        let got = whole(&two_layers(), &Basin::unit_column(10.0).unwrap(), 10.0, Density::Tanaka).unwrap();
         assert!((got.mean_temp_c - 13.6).abs() < 1e-6 && (got.centre_of_volume_m - 5.0).abs() < 1e-12);
         assert!((got.heat_j_m2 - 4.18e6 * 136.0).abs() < 100.0);
         let mean = 0.4 * density_kg_m3(22.0) + 0.6 * density_kg_m3(8.0);
@@ -133,8 +135,8 @@ mod tests {
     #[test]
     fn a_wider_column_holds_as_much_for_each_square_metre() {
         let wide = Basin::from_contours(&[(0.0, 5000.0), (10.0, 5000.0)]).unwrap();
-        let one = whole(&two_layers(), &Basin::unit_column(10.0).unwrap(), 10.0).unwrap();
-        let got = whole(&two_layers(), &wide, 10.0).unwrap();
+        let one = whole(&two_layers(), &Basin::unit_column(10.0).unwrap(), 10.0, Density::Tanaka).unwrap();
+        let got = whole(&two_layers(), &wide, 10.0, Density::Tanaka).unwrap();
         assert!((got.schmidt_j_m2 - one.schmidt_j_m2).abs() < 1e-9);
         assert!((got.heat_j_m2 - one.heat_j_m2).abs() < 1e-3);
         assert!((got.volume_m3 - 50_000.0).abs() < 1e-7);
@@ -143,7 +145,7 @@ mod tests {
     #[test]
     fn the_last_reading_holds_down_to_the_bed() {
         let levels: Vec<Level> = two_layers().into_iter().take(5).collect(); // to 7 m
-        let got = whole(&levels, &Basin::unit_column(99.0).unwrap(), 10.0).unwrap();
+        let got = whole(&levels, &Basin::unit_column(99.0).unwrap(), 10.0, Density::Tanaka).unwrap();
         let gain = density_kg_m3(8.0) - density_kg_m3(22.0);
         assert!((got.schmidt_j_m2 - 9.80665 * gain * 12.0).abs() < 1e-4);
         assert_eq!(
@@ -156,24 +158,38 @@ mod tests {
     fn heavier_water_above_sets_energy_free() {
         let rows = [(0.0, 8.0), (1.0, 8.0), (2.0, 20.0), (3.0, 20.0)];
         let levels: Vec<Level> = rows.iter().map(|(z, t)| Level::bare(*z, *t, 0.0)).collect();
-        assert!(whole(&levels, &Basin::unit_column(3.0).unwrap(), 3.0).unwrap().schmidt_j_m2 < -1.0);
+        assert!(
+            whole(&levels, &Basin::unit_column(3.0).unwrap(), 3.0, Density::Tanaka).unwrap().schmidt_j_m2
+                < -1.0
+        );
     }
 
     #[test]
     fn contours_between_readings_are_not_told() {
         let pond = Basin::from_contours(&[(0.0, 9.0), (1.3, 4.0), (3.0, 0.0)]).unwrap();
         let levels = [Level::bare(0.0, 20.0, 0.0), Level::bare(2.0, 10.0, 0.0)];
-        let got = whole(&levels, &pond, 9.0).unwrap();
+        let got = whole(&levels, &pond, 9.0, Density::Tanaka).unwrap();
         assert_eq!(got.mixing.iter().map(|w| w.to_depth_m).collect::<Vec<_>>(), [2.0, 3.0]);
     }
 
     #[test]
     fn no_water_has_none() {
-        assert_eq!(whole(&[], &Basin::unit_column(10.0).unwrap(), 10.0), None);
+        assert_eq!(whole(&[], &Basin::unit_column(10.0).unwrap(), 10.0, Density::Tanaka), None);
         assert_eq!(
-            whole(&two_layers(), &Basin::unit_column(10.0).unwrap(), f64::NAN).map(|w| w.depth_m),
+            whole(&two_layers(), &Basin::unit_column(10.0).unwrap(), f64::NAN, Density::Tanaka)
+                .map(|w| w.depth_m),
             Some(10.0)
         );
-        assert_eq!(whole(&two_layers(), &Basin::unit_column(10.0).unwrap(), -1.0), None);
+        assert_eq!(whole(&two_layers(), &Basin::unit_column(10.0).unwrap(), -1.0, Density::Tanaka), None);
+    }
+
+    #[test]
+    fn salt_makes_it_heavier_and_hardly_harder_to_mix() {
+        let column = Basin::unit_column(10.0).unwrap();
+        let fresh = whole(&two_layers(), &column, 10.0, Density::Tanaka).unwrap();
+        let salty = whole(&two_layers(), &column, 10.0, Density::TanakaSalt { salinity: 5.0 }).unwrap();
+        let heavier = salty.mean_density_kg_m3 - fresh.mean_density_kg_m3;
+        assert!((3.5..4.2).contains(&heavier), "{heavier}");
+        assert!((salty.schmidt_j_m2 / fresh.schmidt_j_m2 - 1.0).abs() < 0.1);
     }
 }

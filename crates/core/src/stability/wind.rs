@@ -116,7 +116,8 @@ pub fn wind_numbers(analysis: &Analysis, basin: &Basin, wind_m_s: f64) -> Option
     if !(wind_m_s > 0.0 && wind_m_s <= STRONGEST_M_S) || parted_at_m >= basin.deepest_m() {
         return None;
     }
-    let all = integrals(&analysis.profile, basin, basin.deepest_m(), &[parted_at_m])?;
+    let all =
+        integrals(&analysis.profile, basin, basin.deepest_m(), &[parted_at_m], analysis.method.density)?;
     let (last, upper) = (all.last()?, all.iter().find(|water| water.to_m >= parted_at_m)?);
     let lower = last.below(upper);
     let density = |mass: f64, volume: f64| (volume > 0.0).then_some(FROM_KG_M3 + mass / volume);
