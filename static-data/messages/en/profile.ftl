@@ -164,35 +164,36 @@ profile-rule-first-steep-middle = Middle of that step
 profile-rule-balance-point = Balance point of the longest bar and its neighbours
 profile-rule-parabola = Top of a curve through those bars
 profile-rule-smooth-curve = Steepest place of a smooth curve through the means
-profile-rule-first-dense-top = Top of the first step that gains at least { $gain } kg per m³ per metre
+profile-rule-first-dense-top = Top of the first step that gains at least { $gain } kg per m³ per metre
 profile-rule-sharpest-bend = Where the line bends most
 profile-rule-greatest-angle = Greatest angle between a straight line above and one below
 profile-rule-broken-stick = Best fit of two pieces: even water, then a straight slope
 profile-rule-three-layers = Best fit of three pieces: even, slope, even
-# $found: how many rules find a depth; $none: how many find none; $least, $most: the shallowest and the deepest of them.
+# $found: how many rules find a depth; $none: how many find none; $least, $most: the shallowest and the deepest of them;
+# $within: how near to one another they are when they agree.
 profile-rules-thermocline-apart =
     { $none ->
-        [0] { $found } rules put the thermocline between <b>{ $least } and { $most } m</b>.
-        [1] { $found } rules put the thermocline between <b>{ $least } and { $most } m</b>, 1 finds none.
-       *[other] { $found } rules put the thermocline between <b>{ $least } and { $most } m</b>, { $none } find none.
+        [0] { $found } rules put the thermocline between <b>{ $least } and { $most } m</b>.
+        [1] { $found } rules put the thermocline between <b>{ $least } and { $most } m</b>, 1 finds none.
+       *[other] { $found } rules put the thermocline between <b>{ $least } and { $most } m</b>, { $none } find none.
     }
 profile-rules-thermocline-agree =
     { $none ->
-        [0] { $found } rules put the thermocline at <b>{ $least } m</b>.
-        [1] { $found } rules put the thermocline at <b>{ $least } m</b>, 1 finds none.
-       *[other] { $found } rules put the thermocline at <b>{ $least } m</b>, { $none } find none.
+        [0] { $found } rules agree to { $within } m on the thermocline: <b>{ $least } m</b>.
+        [1] { $found } rules agree to { $within } m on the thermocline: <b>{ $least } m</b>, 1 finds none.
+       *[other] { $found } rules agree to { $within } m on the thermocline: <b>{ $least } m</b>, { $none } find none.
     }
 profile-rules-mixed-apart =
     { $none ->
-        [0] { $found } rules put the end of the mixed layer between <b>{ $least } and { $most } m</b>.
-        [1] { $found } rules put the end of the mixed layer between <b>{ $least } and { $most } m</b>, 1 finds none.
-       *[other] { $found } rules put the end of the mixed layer between <b>{ $least } and { $most } m</b>, { $none } find none.
+        [0] { $found } rules put the end of the mixed layer between <b>{ $least } and { $most } m</b>.
+        [1] { $found } rules put the end of the mixed layer between <b>{ $least } and { $most } m</b>, 1 finds none.
+       *[other] { $found } rules put the end of the mixed layer between <b>{ $least } and { $most } m</b>, { $none } find none.
     }
 profile-rules-mixed-agree =
     { $none ->
-        [0] { $found } rules put the end of the mixed layer at <b>{ $least } m</b>.
-        [1] { $found } rules put the end of the mixed layer at <b>{ $least } m</b>, 1 finds none.
-       *[other] { $found } rules put the end of the mixed layer at <b>{ $least } m</b>, { $none } find none.
+        [0] { $found } rules agree to { $within } m on the end of the mixed layer: <b>{ $least } m</b>.
+        [1] { $found } rules agree to { $within } m on the end of the mixed layer: <b>{ $least } m</b>, 1 finds none.
+       *[other] { $found } rules agree to { $within } m on the end of the mixed layer: <b>{ $least } m</b>, { $none } find none.
     }
 
 ## Weak, not tellable, two layers, cut off

@@ -164,35 +164,36 @@ profile-rule-first-steep-middle = Centro de ese tramo
 profile-rule-balance-point = Punto de equilibrio de la barra más larga y sus vecinas
 profile-rule-parabola = Cima de una curva por esas barras
 profile-rule-smooth-curve = Lugar más brusco de una curva suave por las medias
-profile-rule-first-dense-top = Comienzo del primer tramo que gana al menos { $gain } kg por m³ por metro
+profile-rule-first-dense-top = Comienzo del primer tramo que gana al menos { $gain } kg por m³ por metro
 profile-rule-sharpest-bend = Donde la línea se dobla más
 profile-rule-greatest-angle = Mayor ángulo entre una recta por encima y otra por debajo
 profile-rule-broken-stick = Mejor ajuste de dos piezas: agua pareja y luego una pendiente recta
 profile-rule-three-layers = Mejor ajuste de tres piezas: pareja, pendiente, pareja
-# $found: cuántas reglas hallan una profundidad; $none: cuántas no hallan ninguna; $least, $most: la menos y la más profunda.
+# $found: cuántas reglas hallan una profundidad; $none: cuántas no hallan ninguna; $least, $most: la menos y la más profunda;
+# $within: cuánto se acercan unas a otras cuando coinciden.
 profile-rules-thermocline-apart =
     { $none ->
-        [0] { $found } reglas ponen la termoclina entre <b>{ $least } y { $most } m</b>.
-        [1] { $found } reglas ponen la termoclina entre <b>{ $least } y { $most } m</b>; 1 no halla ninguna.
-       *[other] { $found } reglas ponen la termoclina entre <b>{ $least } y { $most } m</b>; { $none } no hallan ninguna.
+        [0] { $found } reglas ponen la termoclina entre <b>{ $least } y { $most } m</b>.
+        [1] { $found } reglas ponen la termoclina entre <b>{ $least } y { $most } m</b>; 1 no halla ninguna.
+       *[other] { $found } reglas ponen la termoclina entre <b>{ $least } y { $most } m</b>; { $none } no hallan ninguna.
     }
 profile-rules-thermocline-agree =
     { $none ->
-        [0] { $found } reglas ponen la termoclina a <b>{ $least } m</b>.
-        [1] { $found } reglas ponen la termoclina a <b>{ $least } m</b>; 1 no halla ninguna.
-       *[other] { $found } reglas ponen la termoclina a <b>{ $least } m</b>; { $none } no hallan ninguna.
+        [0] { $found } reglas coinciden hasta { $within } m en la termoclina: <b>{ $least } m</b>.
+        [1] { $found } reglas coinciden hasta { $within } m en la termoclina: <b>{ $least } m</b>; 1 no halla ninguna.
+       *[other] { $found } reglas coinciden hasta { $within } m en la termoclina: <b>{ $least } m</b>; { $none } no hallan ninguna.
     }
 profile-rules-mixed-apart =
     { $none ->
-        [0] { $found } reglas ponen el final de la capa mezclada entre <b>{ $least } y { $most } m</b>.
-        [1] { $found } reglas ponen el final de la capa mezclada entre <b>{ $least } y { $most } m</b>; 1 no halla ninguno.
-       *[other] { $found } reglas ponen el final de la capa mezclada entre <b>{ $least } y { $most } m</b>; { $none } no hallan ninguno.
+        [0] { $found } reglas ponen el final de la capa mezclada entre <b>{ $least } y { $most } m</b>.
+        [1] { $found } reglas ponen el final de la capa mezclada entre <b>{ $least } y { $most } m</b>; 1 no halla ninguno.
+       *[other] { $found } reglas ponen el final de la capa mezclada entre <b>{ $least } y { $most } m</b>; { $none } no hallan ninguno.
     }
 profile-rules-mixed-agree =
     { $none ->
-        [0] { $found } reglas ponen el final de la capa mezclada a <b>{ $least } m</b>.
-        [1] { $found } reglas ponen el final de la capa mezclada a <b>{ $least } m</b>; 1 no halla ninguno.
-       *[other] { $found } reglas ponen el final de la capa mezclada a <b>{ $least } m</b>; { $none } no hallan ninguno.
+        [0] { $found } reglas coinciden hasta { $within } m en el final de la capa mezclada: <b>{ $least } m</b>.
+        [1] { $found } reglas coinciden hasta { $within } m en el final de la capa mezclada: <b>{ $least } m</b>; 1 no halla ninguno.
+       *[other] { $found } reglas coinciden hasta { $within } m en el final de la capa mezclada: <b>{ $least } m</b>; { $none } no hallan ninguno.
     }
 
 ## Débil, no se sabe, dos capas, cortada

@@ -8,6 +8,9 @@ use layercast_core::layers::dense_step::DENSE_KG_M3_PER_M;
 use layercast_core::layers::every_rule::every_rule;
 use layercast_core::{Analysis, Message, Rule, RuleValue, Sought};
 
+/// Rules that lie less than this apart are said to agree, metres: computed depths are told to a tenth.
+const AGREED_M: f64 = 0.1;
+
 /// The rules by depth they look for; empty where none applies.
 pub fn groups(sight: &Sight) -> Vec<RuleGroup> {
     let analysis = sight.context.analysis;
@@ -101,13 +104,18 @@ fn spread(rows: &[RuleRow], sought: Sought) -> Option<Said> {
     if found.len() < 2 {
         return None;
     }
-    let id = match (sought, most.value - least.value < 0.005) {
-        (Sought::Thermocline, false) => Message::new("profile-rules-thermocline-apart"),
-        (Sought::Thermocline, true) => Message::new("profile-rules-thermocline-agree"),
-        (Sought::MixedLayerEnd, false) => Message::new("profile-rules-mixed-apart"),
-        (Sought::MixedLayerEnd, true) => Message::new("profile-rules-mixed-agree"),
+    let (found, none) = (found.len(), rows.len() - found.len());
+    let counted = |id: Message| id.count("found", found).count("none", none).num("least", least);
+    if most.value - least.value < AGREED_M - 1e-9 {
+        let agree = match sought {
+            Sought::Thermocline => Message::new("profile-rules-thermocline-agree"),
+            Sought::MixedLayerEnd => Message::new("profile-rules-mixed-agree"),
+        };
+        return Some(counted(agree).number("within", AGREED_M, 1).into());
+    }
+    let apart = match sought {
+        Sought::Thermocline => Message::new("profile-rules-thermocline-apart"),
+        Sought::MixedLayerEnd => Message::new("profile-rules-mixed-apart"),
     };
-    let none = rows.len() - found.len();
-    let said = id.count("found", found.len()).count("none", none).num("least", least);
-    Some(if most.value - least.value < 0.005 { said } else { said.num("most", most) }.into())
+    Some(counted(apart).num("most", most).into())
 }
