@@ -41,16 +41,22 @@ pub(super) fn found(pen: &mut Pen, frame: &Frame, layers: &Layers) {
     }
 }
 
-/// Other rules: short ticks at the right of the plot; the one in hand draws its line.
+/// Ticks of other rules nearer than this are one tick, in units of the picture: a dozen of them would be a block.
+const TICKS_APART: f64 = 2.5;
+
+/// Other rules: short ticks at the right of the plot; the one in hand draws its line, and its tick is longer.
 pub(super) fn rules(pen: &mut Pen, frame: &Frame, picture: &Picture) {
     let (left, right) = frame.plot;
-    let (ink, rule) = (pen.roles.ink, pen.roles.rule_u);
+    let (u, ink, rule) = (frame.u, pen.roles.ink, pen.roles.rule_u);
+    let mut drawn: Vec<f64> = Vec::new();
     for tick in &picture.rules {
-        let Some(depth_m) = depth(tick.depth_m) else { continue };
-        let y = frame.y(depth_m);
-        pen.level(right - 12.0 * frame.u, right, y, ink, rule);
+        let Some(y) = depth(tick.depth_m).map(|depth_m| frame.y(depth_m)) else { continue };
         if tick.in_hand.is_some() {
+            pen.level(right - 18.0 * u, right, y, ink, rule);
             pen.level_dashed(left, right, y, ink, rule * 1.1, (2.0, 3.0));
+        } else if drawn.iter().all(|other| (other - y).abs() >= TICKS_APART * u) {
+            pen.level(right - 12.0 * u, right, y, ink, rule);
+            drawn.push(y);
         }
     }
 }
