@@ -1,4 +1,6 @@
 //! The analysis of one cast: every value with the rule that made it and its range.
+//!
+//! Long because it names every value of an analysis and every rule.
 
 use crate::cast::Leg;
 use crate::water::density::Density;
