@@ -124,6 +124,7 @@ fn typed_readings_may_come_in_any_order() {
         doc.entries.push(Entry {
             depth: Cell::typed(&typed_depth(depth)),
             temp: Cell::typed(&typed_temp("18,4")),
+            oxygen: None,
             leg: LegDoc::Down,
             line: None,
             switch: SwitchDoc::Auto,

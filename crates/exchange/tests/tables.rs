@@ -35,6 +35,8 @@ fn role(role: Role) -> &'static str {
         Role::Up => "coming up",
         Role::One => "one temperature",
         Role::Leg => "the way",
+        Role::Oxygen => "oxygen",
+        Role::Secchi => "Secchi disk",
         Role::NotUsed => "not used",
     }
 }
@@ -62,7 +64,8 @@ fn reading(entry: &Entry) -> String {
         LegDoc::Unknown => "way open",
     };
     let line = entry.line.unwrap_or(0);
-    format!("line {line}, {leg}: {} m, {} °C", value(entry.depth.value), value(entry.temp.value))
+    let oxygen = entry.oxygen.as_ref().map_or(String::new(), |cell| format!(", {} mg/L", value(cell.value)));
+    format!("line {line}, {leg}: {} m, {} °C{oxygen}", value(entry.depth.value), value(entry.temp.value))
 }
 
 /// What a person would be told, as text.

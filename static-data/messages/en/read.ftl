@@ -150,6 +150,20 @@ read-notice-no-way =
         [one] line { $lines }
        *[other] lines { $lines }
     }). It is left open.
+read-notice-no-oxygen =
+    { $count ->
+        [one] One cell of oxygen holds
+       *[other] { $count } cells of oxygen hold
+    } no number from 0 to { $most } mg/L: “{ $written }” ({ $listed ->
+        [one] line { $lines }
+       *[other] lines { $lines }
+    }). It is kept as written and left out.
+read-notice-oxygen = Column { $column } is oxygen in mg/L. It goes along with the readings of its row.
+read-notice-oxygen-two = Columns { $first } and { $second } are oxygen in mg/L. They go along with the readings of their row.
+read-notice-oxygen-percent = Column { $column } is oxygen in per cent of saturation. It is not used: mg/L gives the per cent too.
+read-notice-secchi-one = The Secchi disk was seen down to { $depth } m.
+read-notice-secchi-two = The Secchi disk vanished at { $gone } m and came back at { $back } m. The mean is { $mean } m.
+read-notice-secchi-unclear = What it says of the Secchi disk is not clear: “{ $written }”. Type the depth under “Oxygen and Secchi”.
 read-notice-totals =
     { $listed ->
         [one] Line { $lines } is a total or a mean

@@ -150,6 +150,20 @@ read-notice-no-way =
         [one] línea { $lines }
        *[other] líneas { $lines }
     }). Queda sin decidir.
+read-notice-no-oxygen =
+    { $count ->
+        [one] Una casilla de oxígeno no contiene
+       *[other] { $count } casillas de oxígeno no contienen
+    } un número de 0 a { $most } mg/L: «{ $written }» ({ $listed ->
+        [one] línea { $lines }
+       *[other] líneas { $lines }
+    }). Se guarda como está escrito y queda fuera.
+read-notice-oxygen = La columna { $column } es oxígeno en mg/L. Acompaña a las lecturas de su fila.
+read-notice-oxygen-two = Las columnas { $first } y { $second } son oxígeno en mg/L. Acompañan a las lecturas de su fila.
+read-notice-oxygen-percent = La columna { $column } es oxígeno en tanto por ciento de saturación. No se usa: con mg/L se obtiene también el tanto por ciento.
+read-notice-secchi-one = El disco de Secchi se vio hasta { $depth } m.
+read-notice-secchi-two = El disco de Secchi desapareció a { $gone } m y reapareció a { $back } m. La media es { $mean } m.
+read-notice-secchi-unclear = No está claro lo que dice del disco de Secchi: «{ $written }». Escribe la profundidad en «Oxígeno y Secchi».
 read-notice-totals =
     { $listed ->
         [one] La línea { $lines } es un total o una media

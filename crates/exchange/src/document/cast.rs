@@ -1,8 +1,8 @@
 //! From the document to the cast that is analysed, and from a table that was read to the document.
 
 use super::{
-    CastDoc, Cell, Choices, DoubtedCell, Entry, LegDoc, SCHEMA, SettledCell, Source, SwitchDoc, VERSION,
-    cell_doubts,
+    CastDoc, Cell, Choices, Companions, DoubtedCell, Entry, LegDoc, SCHEMA, SettledCell, Source, SwitchDoc,
+    VERSION, cell_doubts,
 };
 use crate::number::quantity;
 use crate::read::TableRead;
@@ -21,6 +21,8 @@ pub fn new_doc(water: &str, group: &str) -> CastDoc {
         entries: Vec::new(),
         digit_c: 0.0,
         bed_m: None,
+        corrections: Vec::new(),
+        companions: Companions::default(),
         source: None,
     }
 }
@@ -33,6 +35,7 @@ impl CastDoc {
         Self {
             entries: read.entries.clone(),
             digit_c: read.digit_c,
+            companions: read.companions.clone(),
             source: is_kept.then(|| Source {
                 text: text.to_owned(),
                 choices: choices.clone(),
@@ -43,7 +46,8 @@ impl CastDoc {
     }
 }
 
-/// The cast to analyse: one reading an entry, in the same order.
+/// The cast as taken, before corrections: one reading an entry, in the same order. [`super::corrected`] gives the one to
+/// analyse.
 ///
 /// A missing or unreadable temperature is `None`. A depth that is missing, unreadable or doubted becomes NaN, which the
 /// analysis takes for missing, until a person settles it or says that it was like that.
@@ -105,6 +109,7 @@ mod tests {
         Entry {
             depth: Cell::typed(&typed_depth(depth)),
             temp: Cell::typed(&typed_temp(temp)),
+            oxygen: None,
             leg: LegDoc::Up,
             line: None,
             switch: SwitchDoc::Kept,

@@ -182,6 +182,7 @@ mod tests {
             doc.entries.push(Entry {
                 depth: Cell { written: depth.to_string(), value: Some(*depth), settled: None },
                 temp: Cell { written: temp.to_string(), value: Some(*temp), settled: None },
+                oxygen: None,
                 leg: *leg,
                 line: None,
                 switch: SwitchDoc::Auto,

@@ -1,14 +1,23 @@
 //! The cast's own document: every cell as it was written, what was made of it, and what a person decided.
 
 mod cast;
+mod companions;
 mod content_id;
+mod corrections;
 mod doubts;
 mod open;
 
 use serde::{Deserialize, Serialize};
 
 pub use cast::{new_doc, to_cast, typed_depth, typed_temp};
+pub(crate) use companions::without_oxygen_unit;
+pub use companions::{
+    CompanionField, Companions, MOST_OXYGEN_MG_L, MOST_SECCHI_M, oxygen_mg_l, typed_oxygen,
+};
 pub use content_id::content_id;
+pub use corrections::{
+    CorrectedDoc, CorrectionDoc, CorrectionField, CorrectionKind, corrected, corrected_marks,
+};
 pub(crate) use doubts::cell_doubts_in;
 pub use doubts::{CellDoubt, DoubtedCell, Proposal, Slip, Why, cell_doubts};
 pub use open::{OpenError, from_json, to_json};
@@ -39,6 +48,12 @@ pub struct CastDoc {
     /// Depth at which the line went slack, metres.
     #[serde(default)]
     pub bed_m: Option<f64>,
+    /// Corrections, in the order they were added. None of them alters a reading: [`corrected`] applies them.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub corrections: Vec<CorrectionDoc>,
+    /// Secchi depth and the height of the lake.
+    #[serde(default, skip_serializing_if = "Companions::is_empty")]
+    pub companions: Companions,
     /// The table this came from and how it was read, so that "Not right?" can open it again; absent for typed casts
     /// and for tables larger than 200,000 characters.
     #[serde(default)]
@@ -70,13 +85,16 @@ pub enum Origin {
     Example,
 }
 
-/// One reading of the document: two cells and the way of the probe.
+/// One reading of the document: its cells and the way of the probe.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Entry {
     /// Depth cell.
     pub depth: Cell,
     /// Temperature cell.
     pub temp: Cell,
+    /// Dissolved oxygen, mg/L, where it was read too.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub oxygen: Option<Cell>,
     /// Way of the probe.
     pub leg: LegDoc,
     /// Line of the table it came from, counted from 1; `None` when typed.
@@ -181,6 +199,10 @@ pub enum Role {
     One,
     /// A column that says the way ("down"/"up") row by row.
     Leg,
+    /// Dissolved oxygen, mg/L, of the same row.
+    Oxygen,
+    /// Depth of the Secchi disk: one value, or two where it vanished and came back.
+    Secchi,
     /// Not used.
     NotUsed,
 }

@@ -61,6 +61,7 @@ mod tests {
         doc.entries.push(Entry {
             depth: Cell { written: "0,5".into(), value: Some(0.5), settled: None },
             temp: Cell { written: "1O.5".into(), value: None, settled: None },
+            oxygen: None,
             leg: LegDoc::Down,
             line: Some(3),
             switch: SwitchDoc::Off,

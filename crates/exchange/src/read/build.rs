@@ -4,7 +4,10 @@ use super::columns::Roles;
 use super::interpret::{Series, Table};
 use super::words::{Missing, missing, way};
 use super::{TableRead, cells, say};
-use crate::document::{Cell, Decimal, DoubtedCell, Entry, LegDoc, Role, SwitchDoc, Unit, cell_doubts_in};
+use crate::document::{
+    Cell, Decimal, DoubtedCell, Entry, LegDoc, MOST_OXYGEN_MG_L, Role, SwitchDoc, Unit, cell_doubts_in,
+    without_oxygen_unit,
+};
 use crate::number::{Number, cell_number};
 use crate::units::UnitWord;
 use layercast_core::Flag;
@@ -58,6 +61,8 @@ pub(super) struct Notes {
     pub outside: Seen,
     /// Cells of the column of ways that name none.
     pub no_way: Seen,
+    /// Cells of oxygen that hold no number from 0 to the most there is.
+    pub no_oxygen: Seen,
 }
 
 /// Fills in the readings, the last decimal place, what the table gives, and the notices.
@@ -70,6 +75,7 @@ pub(super) fn entries(
     read: &mut TableRead,
 ) {
     let leg_column = found.roles.iter().position(|role| *role == Role::Leg);
+    let oxygen_columns = oxygen_columns(table, found);
     let mut notes = Notes::default();
     let mut digits = [0_usize; 13];
     let mut block = None;
@@ -90,7 +96,7 @@ pub(super) fn entries(
             }
             None => block.or_else(|| leg_of(ordinal)),
         };
-        for series in series {
+        for (nth, series) in series.iter().enumerate() {
             let depth_text = table.grid.cell(*row, series.depth);
             let temp_text = table.grid.cell(*row, series.temp);
             let depth_absent = missing(depth_text);
@@ -148,6 +154,8 @@ pub(super) fn entries(
             read.entries.push(Entry {
                 depth: Cell { written: say::clip(depth_text), value: finite(depth_m), settled: None },
                 temp: Cell { written: say::clip(temp_text), value: finite(temp_c), settled: None },
+                oxygen: oxygen_column(&oxygen_columns, nth, leg)
+                    .and_then(|column| oxygen(table.grid.cell(*row, column), decimal, line, &mut notes)),
                 leg,
                 line: Some(line),
                 switch: SwitchDoc::Auto,
@@ -163,6 +171,32 @@ pub(super) fn entries(
     read.messages.extend(cells::doubts(&doubts, &read.entries));
     read.messages.extend(say::depth_twice(&read.entries));
     read.messages.extend(say::too_little(&read.entries));
+}
+
+/// The columns of oxygen, each with the way its head names.
+fn oxygen_columns(table: &Table<'_>, found: &Roles) -> Vec<(usize, Option<LegDoc>)> {
+    let columns = found.roles.iter().enumerate().filter(|(_, role)| **role == Role::Oxygen);
+    columns.map(|(at, _)| (at, table.columns.get(at).and_then(|column| column.head.way()))).collect()
+}
+
+/// The column of oxygen that belongs to the n-th temperature of a row: that of its way, else the n-th that names none.
+fn oxygen_column(columns: &[(usize, Option<LegDoc>)], nth: usize, leg: LegDoc) -> Option<usize> {
+    let of_way = columns.iter().find(|(_, way)| *way == Some(leg));
+    let open = || columns.iter().filter(|(_, way)| way.is_none()).nth(nth);
+    of_way.or_else(open).map(|(at, _)| *at)
+}
+
+/// A cell of oxygen; `None` where nothing was read.
+fn oxygen(text: &str, decimal: Option<Decimal>, line: u32, notes: &mut Notes) -> Option<Cell> {
+    if missing(text).is_some() {
+        return None;
+    }
+    let number = cell_number(without_oxygen_unit(text), decimal).filter(|number| number.unit.is_none());
+    let value = finite(number.map(|number| number.value));
+    if !value.is_some_and(|value| (0.0..=MOST_OXYGEN_MG_L).contains(&value)) {
+        notes.no_oxygen.note(line, text);
+    }
+    Some(Cell { written: say::clip(text), value, settled: None })
 }
 
 fn finite(value: Option<f64>) -> Option<f64> {

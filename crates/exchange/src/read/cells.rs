@@ -2,7 +2,7 @@
 
 use super::build::{Notes, Seen};
 use super::say::{decimals_of, seen, snip};
-use crate::document::{CellDoubt, DoubtedCell, Entry, LegDoc};
+use crate::document::{CellDoubt, DoubtedCell, Entry, LegDoc, MOST_OXYGEN_MG_L};
 use layercast_core::Message;
 use layercast_core::cast::gross_range::LAKE;
 
@@ -91,6 +91,8 @@ pub(super) fn notes(notes: &Notes, entries: &[Entry]) -> Vec<Message> {
         cells(Message::new("read-notice-outside"), &notes.outside)
             .map(|message| message.number("low", LAKE.suspect_c.0, 0).number("high", LAKE.suspect_c.1, 0)),
         seen(Message::new("read-notice-no-way"), &notes.no_way),
+        seen(Message::new("read-notice-no-oxygen"), &notes.no_oxygen)
+            .map(|message| message.number("most", MOST_OXYGEN_MG_L, 0)),
     ]
     .into_iter()
     .flatten()

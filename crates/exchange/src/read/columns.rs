@@ -4,7 +4,7 @@ use super::depths::{Shape, shape, usual_step};
 use super::grid::Grid;
 use super::rows::{Rows, read_heads};
 use super::words::{Head, missing, way};
-use crate::document::{Choices, Role, Unit};
+use crate::document::{Choices, MOST_OXYGEN_MG_L, Role, Unit, without_oxygen_unit};
 use crate::number::cell_number;
 use crate::units::UnitWord;
 
@@ -43,6 +43,12 @@ impl Cells {
         (2 * count > self.numbers).then_some(*unit)
     }
 
+    /// Oxygen in per cent of saturation: it says so, or no unit is written and most numbers are beyond any in mg/L.
+    pub fn is_percent(&self) -> bool {
+        let beyond = self.values.iter().filter(|value| **value > MOST_OXYGEN_MG_L).count();
+        self.head.oxygen && !self.head.mg_l && (self.head.percent || 2 * beyond > self.numbers)
+    }
+
     /// Whether a unit that cannot be read stands in the head.
     pub fn is_foreign(&self) -> bool {
         self.head.unit == Some(UnitWord::Foreign)
@@ -58,6 +64,7 @@ pub(super) fn cells(grid: &Grid<'_>, rows: &Rows, width: usize) -> Vec<Cells> {
         let cells = grid.row(*row);
         for (at, column) in columns.iter_mut().enumerate() {
             let cell = cells.get(at).map_or("", |cell| cell);
+            let cell = if column.head.oxygen { without_oxygen_unit(cell) } else { cell };
             let absent = missing(cell).is_some();
             let number = cell_number(cell, None).filter(|_| !absent);
             column.filled += usize::from(!cell.is_empty());
@@ -201,6 +208,13 @@ fn by_head(column: &Cells, blocks: bool) -> Option<Role> {
     let head = &column.head;
     if column.filled == 0 || head.other {
         return Some(Role::NotUsed);
+    }
+    if head.secchi && column.numbers > 0 {
+        return Some(Role::Secchi);
+    }
+    if head.oxygen {
+        let is_used = column.numbers > 0 && !column.is_percent();
+        return Some(if is_used { Role::Oxygen } else { Role::NotUsed });
     }
     if head.leg && column.ways > 0 && 2 * column.ways >= column.filled {
         return Some(Role::Leg);

@@ -5,7 +5,9 @@ use super::depths::{self, Shape};
 use super::grid::Grid;
 use super::rows::{Rows, rows};
 use super::scale::{self, Scale};
-use super::{Column, MAX_COLUMNS, Outcome, Question, Row, RowKind, SHOWN_ROWS, TableRead, build, say, side};
+use super::{
+    Column, MAX_COLUMNS, Outcome, Question, Row, RowKind, SHOWN_ROWS, TableRead, build, say, secchi, side,
+};
 use crate::document::{Choices, Decimal, LegChoice, LegDoc, Role, Unit};
 use crate::number::cell_number;
 use layercast_core::Message;
@@ -130,6 +132,10 @@ impl Table<'_> {
             read.messages.push(Message::new("read-notice-minus"));
         }
         build::entries(self, &found, &series, decimal, leg_of, &mut read);
+        read.messages.extend(say::oxygen_columns(self, &found));
+        let (companions, message) = secchi::secchi(self, &found, decimal, choices);
+        read.companions = companions;
+        read.messages.extend(message);
         read.outcome = if read.messages.is_empty() { Outcome::Understood } else { Outcome::Noticed };
         read
     }
@@ -188,7 +194,8 @@ impl Table<'_> {
     }
 
     fn foreign_unit(&self, found: &Roles, choices: &Choices) -> Option<Message> {
-        let used = |at: usize| !matches!(found.roles.get(at), None | Some(Role::NotUsed | Role::Leg));
+        let used =
+            |at: usize| matches!(found.roles.get(at), Some(Role::Depth | Role::Down | Role::Up | Role::One));
         let at = (0..self.columns.len()).find(|at| {
             used(*at)
                 && !choices.units.contains_key(at)
@@ -206,7 +213,7 @@ impl Table<'_> {
         // The first cell of a depth column that could be thousands. A temperature never is.
         let mut open: Option<(usize, usize, Decimal)> = None;
         for (at, role) in found.roles.iter().enumerate() {
-            if matches!(role, Role::NotUsed | Role::Leg) {
+            if matches!(role, Role::NotUsed | Role::Leg | Role::Secchi) {
                 continue;
             }
             for row in &self.rows.readings {
@@ -291,7 +298,7 @@ impl Table<'_> {
         let of_kind = |role: &Role| match role {
             Role::Depth => length,
             Role::Down | Role::Up | Role::One => !length,
-            Role::Leg | Role::NotUsed => false,
+            Role::Leg | Role::Oxygen | Role::Secchi | Role::NotUsed => false,
         };
         let columns = || found.roles.iter().enumerate().filter(|(_, role)| of_kind(role)).map(|(at, _)| at);
         let chosen = columns()
@@ -304,6 +311,11 @@ impl Table<'_> {
             let (scale, length) = match found.roles.get(at) {
                 Some(Role::Depth) => (depth, true),
                 Some(Role::Down | Role::Up | Role::One) => (temp, false),
+                Some(Role::Secchi) => {
+                    let of_head = self.columns.get(at).and_then(|column| column.unit(true));
+                    column.unit = Some(choices.units.get(&at).copied().or(of_head).unwrap_or(Unit::M));
+                    continue;
+                }
                 _ => continue,
             };
             column.unit = self.unit_of(at, length, scale, choices);

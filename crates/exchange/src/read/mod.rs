@@ -14,10 +14,11 @@ mod kind;
 mod rows;
 mod say;
 mod scale;
+mod secchi;
 mod side;
 pub(crate) mod words;
 
-use crate::document::{Choices, Entry, Role, Unit};
+use crate::document::{Choices, Companions, Entry, Role, Unit};
 use layercast_core::Message;
 
 pub use decode::decode;
@@ -60,6 +61,8 @@ pub struct TableRead {
     pub entries: Vec<Entry>,
     /// Last decimal place of the temperatures as written, °C.
     pub digit_c: f64,
+    /// What the table says of the Secchi disk.
+    pub companions: Companions,
     /// "Read 20 rows: depth in metres, going down and coming up in °C."
     pub understood: Option<Message>,
     /// Notices (outcome Noticed), or what is wrong (Error); each says where, what was written, what to do.
@@ -192,6 +195,7 @@ impl TableRead {
             row_count: 0,
             entries: Vec::new(),
             digit_c: 0.0,
+            companions: Companions::default(),
             understood: None,
             messages,
             question: None,

@@ -2,6 +2,7 @@
 
 use super::RowKind;
 use super::grid::Grid;
+use super::secchi::is_about_the_disk;
 use super::words::{Head, head, is_total, missing, way};
 use crate::document::LegDoc;
 use crate::number::cell_number;
@@ -55,7 +56,7 @@ pub(super) fn rows(grid: &Grid<'_>, width: usize) -> Rows {
             RowKind::Title => {
                 if let Some(way) = lone_way(grid, row) {
                     rows.blocks.push((rows.readings.len(), way));
-                } else if !rows.readings.is_empty() {
+                } else if !rows.readings.is_empty() && !is_about_the_disk(grid.row(row)) {
                     rows.notes.push(row);
                 }
             }
@@ -158,6 +159,9 @@ fn kind_of(cells: &[std::borrow::Cow<'_, str>], before_readings: bool) -> RowKin
             (_, true) => RowKind::Blank,
             _ => RowKind::Title,
         };
+    }
+    if is_about_the_disk(cells) && !is_head(cells) {
+        return RowKind::Title;
     }
     let numbers = cells.iter().filter(|cell| cell_number(cell, None).is_some()).count();
     if cell_number(first, None).is_none()

@@ -121,6 +121,26 @@ pub(super) fn how_columns_were_told(table: &Table<'_>, found: &Roles) -> Vec<Mes
     messages
 }
 
+/// Columns of oxygen: those that go along with the readings, and those in per cent, which do not.
+pub(super) fn oxygen_columns(table: &Table<'_>, found: &Roles) -> Vec<Message> {
+    let of_role = |at: &usize| found.roles.get(*at) == Some(&Role::Oxygen);
+    let used: Vec<usize> = (0..found.roles.len()).filter(of_role).collect();
+    let mut messages = match used.as_slice() {
+        [] => Vec::new(),
+        [one] => vec![Message::new("read-notice-oxygen").count("column", one + 1)],
+        [first, second, ..] => {
+            vec![Message::new("read-notice-oxygen-two").count("first", first + 1).count("second", second + 1)]
+        }
+    };
+    for (at, column) in table.columns.iter().enumerate() {
+        let is_not_used = found.roles.get(at) == Some(&Role::NotUsed) && !column.head.other;
+        if is_not_used && column.numbers > 0 && column.is_percent() {
+            messages.push(Message::new("read-notice-oxygen-percent").count("column", at + 1));
+        }
+    }
+    messages
+}
+
 /// Lowest and highest of the finite numbers.
 pub(super) fn range(values: impl IntoIterator<Item = f64>) -> Option<(f64, f64)> {
     values.into_iter().filter(|value| value.is_finite()).fold(None, |range, value| match range {

@@ -26,7 +26,7 @@ pub(super) fn turned<'a>(grid: &Grid<'a>) -> Option<Grid<'a>> {
             continue;
         }
         let head = head(first);
-        let names = head.depth || head.temp || head.way().is_some();
+        let names = head.depth || head.temp || head.oxygen || head.way().is_some();
         if numbers < FEWEST || !names || lying.len() == MOST_ROWS {
             return None;
         }

@@ -20,7 +20,15 @@ pub(super) struct Head {
     pub up: bool,
     /// The column says the way, row by row.
     pub leg: bool,
-    /// Something that is not used, whatever else it says: time, air, oxygen, notes …
+    /// Dissolved oxygen.
+    pub oxygen: bool,
+    /// In per cent of saturation.
+    pub percent: bool,
+    /// In milligrams a litre, or in ppm.
+    pub mg_l: bool,
+    /// The Secchi disk.
+    pub secchi: bool,
+    /// Something that is not used, whatever else it says: time, air, light, notes …
     pub other: bool,
     /// A word that makes it something else unless it also names a depth, a temperature or a way: group, lake, number …
     pub aside: bool,
@@ -36,6 +44,8 @@ impl Head {
             || self.down
             || self.up
             || self.leg
+            || self.oxygen
+            || self.secchi
             || self.other
             || self.aside
             || self.unit.is_some()
@@ -79,14 +89,18 @@ const LEG: &[&str] =
 const OTHER: &[&str] = &[
     "time", "tiempo", "date", "datetime", "timestamp", "clock", "hour", "hora", "fecha", "dia", "day",
     "zeit", "uhrzeit", "datum", "heure", "note", "notes", "comment", "comments", "remark", "remarks",
-    "nota", "notas", "comentario", "comentarios", "observaciones", "bemerkung", "bemerkungen", "oxygen",
-    "oxigeno", "o2", "do", "od", "mg", "ph", "conductivity", "conductividad", "cond", "us", "secchi",
-    "light", "luz", "lux", "par", "air", "aire", "luft", "salinity", "salinidad", "sal", "pressure",
+    "nota", "notas", "comentario", "comentarios", "observaciones", "bemerkung", "bemerkungen", "ph",
+    "conductivity", "conductividad", "cond", "us", "ml", "umol", "mmol", "µmol", "μmol", "light", "luz", "lux", "par", "air", "aire", "luft", "salinity", "salinidad", "sal", "pressure",
     "presion", "flag", "station", "estacion", "turbidity", "turbidez", "ntu", "chlorophyll", "clorofila",
-    "chl", "density", "densidad", "saturation", "saturacion", "sat", "bottom", "fondo", "total", "diff",
+    "chl", "density", "densidad", "bottom", "fondo", "total", "diff",
     "difference", "diferencia", "apart", "sd", "stdev", "battery", "latitude", "longitude", "lat", "lon",
     "lng", "wind", "viento", "sky", "cielo", "angle", "angulo",
 ];
+/// Dissolved oxygen.
+const OXYGEN: &[&str] = &["oxygen", "oxigeno", "oxygene", "sauerstoff", "o2", "do", "od", "odo", "oxy"];
+/// Per cent of saturation.
+const PERCENT: &[&str] =
+    &["saturation", "saturacion", "sat", "sattigung", "percent", "pct", "porcentaje", "prozent"];
 
 const ASIDE: &[&str] = &[
     "site", "location", "place", "sitio", "lugar", "ort", "group", "grupo", "gruppe", "team", "equipo", "id",
@@ -96,16 +110,29 @@ const ASIDE: &[&str] = &[
 /// Reads a head: "Temp. going down (°C)", "profundidad_m", "T↑".
 pub(super) fn head(text: &str) -> Head {
     let mut found = Head { unit: unit_in(text), ..Head::default() };
-    for token in tokens(text) {
+    let tokens = tokens(text);
+    for token in &tokens {
         let is = |words: &[&str]| words.contains(&token.as_str());
         found.depth |= is(DEPTH);
         found.temp |= is(TEMP);
         found.down |= is(DOWN);
         found.up |= is(UP);
         found.leg |= is(LEG);
+        found.oxygen |= is(OXYGEN);
+        found.percent |= is(PERCENT);
+        found.mg_l |= is(&["mg", "ppm"]);
+        found.secchi |= is(&["secchi"]);
         found.other |= is(OTHER);
         found.aside |= is(ASIDE);
     }
+    found.percent |= text.contains('%');
+    // "mg/L" alone, or "% sat", is oxygen; beside other words it is something else that is dissolved.
+    let alone = tokens.iter().all(|token| [&["mg", "l"], PERCENT].concat().contains(&token.as_str()));
+    found.oxygen |= alone && (tokens.first().is_some_and(|token| token == "mg") || found.percent);
+    found.other |= (found.mg_l || found.percent) && !found.oxygen;
+    // The depth, the temperature or the time of the oxygen probe is neither.
+    found.other |=
+        found.oxygen && (found.temp || found.depth) || found.secchi && (found.temp || found.oxygen);
     if found.down && found.up {
         // "down/up" names neither: it is the head of a column that says the way.
         (found.down, found.up, found.leg) = (false, false, true);
@@ -289,6 +316,9 @@ mod tests {
     fn role(text: &str) -> &'static str {
         match head(text) {
             Head { other: true, .. } => "other",
+            Head { secchi: true, .. } => "secchi",
+            Head { oxygen: true, percent: true, .. } => "oxygen %",
+            Head { oxygen: true, .. } => "oxygen",
             Head { leg: true, .. } => "leg",
             Head { depth: true, .. } => "depth",
             Head { down: true, .. } => "down",
@@ -312,8 +342,24 @@ mod tests {
             ("Subida °C", "up"),
             ("Temperatura (ºC)", "temp"),
             ("Air temp", "other"),
-            ("Secchi depth", "other"),
-            ("O2 mg/L", "other"),
+            ("Secchi depth", "secchi"),
+            ("Disco de Secchi (m)", "secchi"),
+            ("Secchi temp", "other"),
+            ("O2 mg/L", "oxygen"),
+            ("DO", "oxygen"),
+            ("DO (ppm)", "oxygen"),
+            ("Oxígeno disuelto (mg/L)", "oxygen"),
+            ("OD_mg_L", "oxygen"),
+            ("Dissolved oxygen going down", "oxygen"),
+            ("mg/L", "oxygen"),
+            ("DO %", "oxygen %"),
+            ("% sat", "oxygen %"),
+            ("Saturación de oxígeno (%)", "oxygen %"),
+            ("Nitrate mg/L", "other"),
+            ("Humidity %", "other"),
+            ("O2 (ml/L)", "other"),
+            ("DO temp", "other"),
+            ("DO time", "other"),
             ("Way", "leg"),
             ("down/up", "leg"),
             ("Bottom depth", "other"),

@@ -30,6 +30,7 @@ pub fn set_cell(notebook: &mut Notebook, entry: Option<usize>, depth_m: f64, leg
                     settled: None,
                 },
                 temp: Cell::typed(&typed),
+                oxygen: None,
                 leg,
                 line: None,
                 switch: SwitchDoc::Auto,
