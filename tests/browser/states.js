@@ -31,6 +31,31 @@ export const STATES = {
     await page.push("#log-paste");
     await page.until(() => document.getElementById("paste-field")?.checkVisibility());
   },
+  "corrections": async (page) => {
+    await steps.paste(page, steps.WITH_SLIPS);
+    await page.push("#log-to-corrections");
+    for (const [way, texts] of [[1, ["0.6"]], [4, ["5", "8", "15"]], [5, ["0.3 m"]]]) {
+      await page.push(`#corrections-ways button:nth-child(${way})`);
+      for (const text of texts) {
+        await page.type(text);
+        await page.press("Tab");
+      }
+    }
+    await page.until(() => document.querySelectorAll("#corrections-list .doubted").length > 1);
+  },
+  "corrected": async (page) => {
+    await steps.open_example(page, "layered-summer");
+    await page.push("#log-to-corrections");
+    await page.push("#corrections-ways button:first-child");
+    await page.type("0.6");
+    await page.push("#corrections-done");
+    await page.until(() => document.getElementById("log-corrected")?.innerText.match(/0[.,]6/));
+  },
+  "oxygen-and-secchi": async (page) => {
+    await steps.paste(page, steps.WITH_OXYGEN);
+    await page.push("#log-to-companions");
+    await page.until(() => document.getElementById("companions-rows")?.checkVisibility());
+  },
   "notebooks": async (page) => {
     await steps.open_example(page, "layered-summer");
     await page.push("#bar-water");

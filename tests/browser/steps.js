@@ -144,3 +144,17 @@ Depth (m)\tGoing down\tComing up
 9.0\t9.0\t9.0
 9.5\t8.9\t8.9
 `;
+
+/** A table with oxygen and a line about the Secchi disk; the last cell of oxygen is none. */
+export const WITH_OXYGEN = `Quillet Pond, group C
+Secchi: gone at 3.4 m, back at 3.0 m
+Depth (m)\tGoing down\tComing up\tOxygen (mg/L)
+0.0\t23.4\t23.5\t8.6
+1.0\t23.4\t23.3\t8.5
+2.0\t23.1\t23.1\t8.4
+3.0\t21.9\t21.7\t9.1
+4.0\t17.7\t17.4\t7.2
+5.0\t13.6\t13.4\t4.0
+6.0\t11.3\t11.2\t1.3
+7.0\t10.1\t10.1\t84
+`;

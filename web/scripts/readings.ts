@@ -6,8 +6,8 @@ import { type Picture, PLACED } from "./picture";
 import { num, say_into } from "./say";
 import { type State, set_ui, state } from "./state";
 
-type Column = "down" | "up" | "mean" | "per_metre";
-const COLUMNS: readonly Column[] = ["down", "up", "mean", "per_metre"];
+type Column = "mark" | "down" | "up" | "mean" | "per_metre" | "oxygen" | "per_cent";
+const COLUMNS: readonly Column[] = ["mark", "down", "up", "mean", "per_metre", "oxygen", "per_cent"];
 
 /** Rows at their depths are at least this high, in sixteenths of the root size; else the table scrolls. */
 const ROW_U = 17;
@@ -85,6 +85,10 @@ export function mount_readings(
       toggle(more, s.look.profile.more_rows !== null);
       if (s.look.profile.more_rows !== null) say_into(more, s.look.profile.more_rows);
       toggle(part(panel, "covered"), !used.has("per_metre"));
+      list(part(panel, "notes"), template("template-line"), s.look.profile.table_notes, (el, said) =>
+        say_into(el, said),
+      );
+      panel.classList.toggle("wide", used.has("mark") || used.has("oxygen"));
       const in_hand = s.ui.cursor === null ? null : (s.look.readings[s.ui.cursor]?.row ?? null);
       list(rows, template("template-readings-row"), table, (el, row, index) => {
         fill(el, row, used);

@@ -35,6 +35,8 @@ export interface Ui {
   first_row: number;
   /** Log shows the field a table is pasted into. */
   pasting: boolean;
+  /** What Log's panel shows in place of the doubts. */
+  log_door: "corrections" | "companions" | null;
   /** Log shows why a file was not opened. */
   file: FileTrouble | null;
   /** What happened when the calculation stopped, until the notice is closed. */
@@ -73,6 +75,7 @@ export function fresh_ui(view: View): Ui {
     panel: "main",
     first_row: 0,
     pasting: false,
+    log_door: null,
     file: null,
     stopped: null,
     notice: null,

@@ -3,7 +3,9 @@
 mod read;
 
 use crate::document::{MarkName, Screen};
-use layercast_exchange::document::{LegChoice, LegDoc, Role, Unit};
+use layercast_exchange::document::{
+    CompanionField, CorrectionField, CorrectionKind, LegChoice, LegDoc, Role, Unit,
+};
 use serde::{Deserialize, Serialize};
 
 /// One thing a person did. Buttons in the views carry theirs.
@@ -51,6 +53,18 @@ pub enum Action {
     Keep { entries: Vec<usize> },
     /// Takes back a decision about readings.
     Reconsider { entries: Vec<usize> },
+    /// Types into the oxygen of a reading, mg/L. `entry`: the reading, if there is one already.
+    SetOxygen { entry: Option<usize>, depth_m: f64, text: String },
+    /// Types what was measured once: the Secchi disk, the height of the lake.
+    SetCompanion { companion: CompanionField, text: String },
+    /// Adds a correction with empty fields.
+    AddCorrection { kind: CorrectionKind },
+    /// Adds the correction for a probe that was still settling, as the readings show it.
+    TakeLag,
+    /// Types into a field of the n-th correction.
+    SetCorrection { correction: usize, input: CorrectionField, text: String },
+    /// Takes the n-th correction away.
+    RemoveCorrection { correction: usize },
     /// Undoes the last change to the cast.
     Undo,
     /// Names the water.

@@ -2,7 +2,9 @@
 
 mod open;
 
-pub(crate) use open::{MOST_CELL_CHARS, MOST_ENTRIES, MOST_MARKS, MOST_PROSE_CHARS, MOST_TABLE_ENTRIES};
+pub(crate) use open::{
+    MOST_CELL_CHARS, MOST_CORRECTIONS, MOST_ENTRIES, MOST_MARKS, MOST_PROSE_CHARS, MOST_TABLE_ENTRIES,
+};
 pub use open::{Unopened, fuzz_notebook_json};
 
 use layercast_core::Method;
@@ -77,6 +79,8 @@ pub enum UndoWhat {
     Cell,
     /// A settled doubt.
     Settle,
+    /// A correction that was added, typed into or taken away.
+    Correction,
     /// Any other change.
     Change,
 }

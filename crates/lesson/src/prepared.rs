@@ -3,17 +3,32 @@
 use crate::document::{Notebook, Sheet};
 use crate::questions::Context;
 use crate::tables;
+use layercast_core::cast::corrections::Outcome;
+use layercast_core::cast::lag_share::{LagEstimate, lag_share};
 use layercast_core::order::sort_by;
 use layercast_core::{Analysis, Cast, Leg, analyse};
-use layercast_exchange::document::{Source, content_id, to_cast};
+use layercast_exchange::document::{CorrectedDoc, Source, content_id, corrected};
 use layercast_exchange::read::TableRead;
 use std::borrow::Cow;
+
+/// Least share of a step left over that is worth correcting for: it moves a reading by a twentieth of its step (ours).
+const LEAST_LAG: f64 = 0.05;
+/// Most readings of a cast that was read stop by stop.
+const MOST_STOPS: usize = 5000;
+/// Most share that may be corrected for (methods 2.6).
+const MOST_LAG: f64 = 0.5;
 
 /// A notebook's cast, analysed.
 #[derive(Clone, Debug)]
 pub struct Prepared {
-    /// One reading per entry of the notebook's cast, in the same order.
+    /// One reading per entry of the notebook's cast, in the same order, corrected.
     pub cast: Cast,
+    /// The readings as taken, before corrections.
+    pub raw: Cast,
+    /// What became of each correction; `None` while it waits for a field.
+    pub outcomes: Vec<Option<Outcome>>,
+    /// How many readings stand above the water once corrected: they are left out.
+    pub above_water: usize,
     /// Its analysis by the lesson's method.
     pub analysis: Analysis,
     /// Content id of the readings.
@@ -89,6 +104,21 @@ impl Prepared {
         walk.into_iter().map(|(_, _, i)| i).collect()
     }
 
+    /// What the two ways say of a probe that was still settling, if it may be corrected for: the ways differ as a slow
+    /// probe makes them, and not so much was left over that correcting would only swell the noise (methods 2.6).
+    pub fn lag(&self) -> Option<LagEstimate> {
+        // A logger's cast of thousands of readings has no stops, and asking would take as long as all the rest.
+        Some(&self.raw)
+            .filter(|raw| raw.readings.len() <= MOST_STOPS)
+            .and_then(lag_share)
+            .filter(|lag| lag.sign_fits && lag.r >= LEAST_LAG - 1e-9 && lag.r <= MOST_LAG + 1e-9)
+    }
+
+    /// The share of [`Prepared::lag`].
+    pub(crate) fn lag_share(&self) -> Option<f64> {
+        self.lag().map(|lag| lag.r)
+    }
+
     /// What a table says, read now or on the way here.
     pub(crate) fn read(&self, source: &Source) -> Cow<'_, TableRead> {
         match &self.table {
@@ -100,7 +130,16 @@ impl Prepared {
 
 /// Analyses the cast of a notebook.
 pub fn prepare(notebook: &Notebook) -> Prepared {
-    let cast = to_cast(&notebook.cast);
+    let CorrectedDoc { raw, cast, above_water, outcomes } = corrected(&notebook.cast);
     let analysis = analyse(&cast, &notebook.lesson.method.to_method());
-    Prepared { cast, analysis, cast_id: content_id(&notebook.cast), blank: Sheet::default(), table: None }
+    Prepared {
+        cast,
+        raw,
+        outcomes,
+        above_water,
+        analysis,
+        cast_id: content_id(&notebook.cast),
+        blank: Sheet::default(),
+        table: None,
+    }
 }

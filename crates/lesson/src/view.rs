@@ -5,7 +5,7 @@
 use crate::action::Action;
 use crate::document::{MarkName, Place};
 use layercast_core::{Arg, Message};
-use layercast_exchange::document::{LegDoc, Role, Unit};
+use layercast_exchange::document::{CompanionField, CorrectionField, LegDoc, Role, Unit};
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -157,6 +157,110 @@ pub struct LogView {
     pub more_doubts: Option<Said>,
     /// How many decisions are not listed.
     pub more_settled: Option<Said>,
+    /// The corrections.
+    pub corrections: CorrectionsView,
+    /// Oxygen, the Secchi disk, the height of the lake.
+    pub companions: CompanionsView,
+}
+
+/// The list of corrections.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct CorrectionsView {
+    /// What each one in force did, one sentence each: for the panel of Log, beside the door.
+    pub in_force: Vec<Said>,
+    /// Every one of the list.
+    pub items: Vec<CorrectionView>,
+    /// One for each kind that can be added.
+    pub ways: Vec<Way>,
+    /// "The probe was still settling …", with its way; only where the readings show it.
+    pub lag: Option<LagView>,
+}
+
+/// One correction of the list.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct CorrectionView {
+    /// "Probe check".
+    pub title: Said,
+    /// What to measure for it.
+    pub about: Said,
+    /// Its fields.
+    pub fields: Vec<CorrectionFieldView>,
+    /// What it did, or why it is not applied.
+    pub said: Said,
+    /// It is not applied, or needs a second look.
+    pub doubted: bool,
+    /// "Take it away".
+    pub remove: Way,
+}
+
+/// A field of a correction.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct CorrectionFieldView {
+    /// Which.
+    pub input: CorrectionField,
+    /// "In ice water the probe read, °C".
+    pub label: Said,
+    /// As typed.
+    pub text: String,
+    /// The text cannot be read.
+    pub odd: bool,
+}
+
+/// The offer to correct for a probe that was still settling.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct LagView {
+    /// What the readings show.
+    pub text: Said,
+    /// "Correct for it".
+    pub way: Way,
+}
+
+/// What is measured beside the temperature.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct CompanionsView {
+    /// Where the disk vanished, as typed or read.
+    pub secchi_gone: String,
+    /// Where it came back.
+    pub secchi_back: String,
+    /// Height of the lake above the sea.
+    pub altitude: String,
+    /// A field that cannot be read.
+    pub odd: Option<CompanionField>,
+    /// What the fields come to: the Secchi depth, the height that oxygen is worked out for, what cannot be read.
+    pub said: Vec<Said>,
+    /// Oxygen at each mark, at the first 200.
+    pub rows: Vec<OxygenRow>,
+    /// Some oxygen was read.
+    pub any_oxygen: bool,
+}
+
+/// Oxygen at one mark.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct OxygenRow {
+    /// The mark, metres.
+    pub depth: Num,
+    /// The cells to type into: one, or one a way.
+    pub cells: Vec<OxygenCell>,
+    /// Per cent of saturation, of the mean.
+    pub per_cent: Option<Num>,
+}
+
+/// A cell of oxygen.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct OxygenCell {
+    /// The reading, if there is one.
+    pub entry: Option<usize>,
+    /// As written or typed.
+    pub text: String,
+    /// It holds no number that oxygen can have.
+    pub odd: bool,
 }
 
 /// The choice of a way.
@@ -175,8 +279,12 @@ pub struct LegChoiceView {
 #[derive(Clone, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
 pub struct LogRow {
-    /// Depth, metres; the row stands at this depth.
+    /// Depth by the marks, metres, as written.
     pub depth: Num,
+    /// The row stands at this depth, metres: that of the mark once corrected, the surface for one above it.
+    pub at_m: f64,
+    /// The corrected depth, where it is another one.
+    pub corrected: Option<Num>,
     /// Depth as written, when it cannot be read.
     pub depth_text: Option<String>,
     /// A whole metre: set in bold.
@@ -323,6 +431,8 @@ pub struct ProfileView {
     pub rules: Vec<RuleGroup>,
     /// Readings as a table.
     pub table: Vec<ReadingRow>,
+    /// What is said under it: corrections, oxygen, the Secchi disk.
+    pub table_notes: Vec<Said>,
     /// How many rows are not listed, in a very long cast.
     pub more_rows: Option<Said>,
 }
@@ -450,6 +560,8 @@ pub struct RuleRow {
 pub struct ReadingRow {
     /// Depth.
     pub depth: Num,
+    /// The mark as read, where corrections made another depth of it.
+    pub mark: Option<Num>,
     /// A whole metre.
     pub whole: bool,
     /// Going down.
@@ -460,6 +572,10 @@ pub struct ReadingRow {
     pub mean: Option<Num>,
     /// °C per metre to the next row; only where it is uncovered.
     pub per_metre: Option<Num>,
+    /// Dissolved oxygen, mg/L: the mean where it was read twice.
+    pub oxygen: Option<Num>,
+    /// Its share of what the water holds at this temperature, per cent.
+    pub per_cent: Option<Num>,
 }
 
 /// Questions.

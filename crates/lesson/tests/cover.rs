@@ -34,8 +34,10 @@ fn numbers(value: &Value, path: &str, found: &mut Vec<(String, f64)>) {
 fn is_plain(path: &str) -> bool {
     let plain = [
         "/log/rows",
+        "/log/companions/rows",
         "/readings",
         "/profile/table/depth",
+        "/profile/table/mark",
         "/profile/table/down",
         "/profile/table/up",
         "/profile/table/mean",

@@ -4,7 +4,9 @@
 
 mod support;
 
-use layercast_exchange::document::{LegChoice, LegDoc, Role, Unit};
+use layercast_exchange::document::{
+    CompanionField, CorrectionField, CorrectionKind, LegChoice, LegDoc, Role, Unit,
+};
 use layercast_lesson::action::{Action, MarkKey};
 use layercast_lesson::document::{MarkName, Notebook, Screen, fuzz_notebook_json};
 use layercast_lesson::{act, look, prepare, scene};
@@ -85,6 +87,20 @@ fn leg() -> impl Strategy<Value = LegDoc> {
     select(vec![LegDoc::Down, LegDoc::Up, LegDoc::Unknown])
 }
 
+fn kind() -> impl Strategy<Value = CorrectionKind> {
+    use CorrectionKind::{DepthZero, FirstMark, Lag, Probe, Slant, Tape};
+    select(vec![Probe, DepthZero, FirstMark, Tape, Slant, Lag])
+}
+
+fn input() -> impl Strategy<Value = CorrectionField> {
+    use CorrectionField::{AboveWater, Angle, From, Gap, Ice, Marked, Measured, Read, Share, To, True};
+    select(vec![Ice, Read, True, AboveWater, Gap, Marked, Measured, From, To, Angle, Share])
+}
+
+fn companion() -> impl Strategy<Value = CompanionField> {
+    select(vec![CompanionField::SecchiGone, CompanionField::SecchiBack, CompanionField::Altitude])
+}
+
 fn field() -> impl Strategy<Value = String> {
     prop_oneof![
         3 => select(vec!["value", "unit", "from", "to", "depth", "rule", "a", "b", "number"]).prop_map(str::to_owned),
@@ -101,7 +117,7 @@ fn action() -> impl Strategy<Value = Action> {
     let about_tables = prop_oneof![
         2 => table().prop_map(|text| Action::Paste { text }),
         1 => Just(Action::OpenTable),
-        1 => (0..5_usize, select(vec![Role::Depth, Role::Down, Role::Up, Role::One, Role::Leg, Role::NotUsed]))
+        1 => (0..5_usize, select(vec![Role::Depth, Role::Down, Role::Up, Role::One, Role::Leg, Role::Oxygen, Role::Secchi, Role::NotUsed]))
             .prop_map(|(column, role)| Action::SetRole { column, role }),
         1 => (0..5_usize, select(vec![Unit::M, Unit::Cm, Unit::Ft, Unit::C, Unit::F]))
             .prop_map(|(column, unit)| Action::SetUnit { column, unit }),
@@ -127,6 +143,17 @@ fn action() -> impl Strategy<Value = Action> {
         1 => text().prop_map(|text| Action::SetGroup { text }),
         1 => text().prop_map(|text| Action::SetBed { text }),
         1 => Just(Action::AddMark),
+    ];
+    let about_corrections = prop_oneof![
+        2 => kind().prop_map(|kind| Action::AddCorrection { kind }),
+        6 => (0..4_usize, input(), text())
+            .prop_map(|(correction, input, text)| Action::SetCorrection { correction, input, text }),
+        1 => (0..4_usize).prop_map(|correction| Action::RemoveCorrection { correction }),
+        1 => Just(Action::TakeLag),
+        2 => (companion(), text()).prop_map(|(companion, text)| Action::SetCompanion { companion, text }),
+        2 => (prop::option::of(0..60_usize), number(), text())
+            .prop_map(|(entry, depth_m, text)| Action::SetOxygen { entry, depth_m, text }),
+        1 => Just(Action::Undo),
     ];
     let about_marks = prop_oneof![
         3 => (mark(), text()).prop_map(|(mark, text)| Action::TypeMark { mark, text }),
@@ -162,6 +189,7 @@ fn action() -> impl Strategy<Value = Action> {
             .prop_map(|(screen, question)| Action::Go { screen, question }),
         3 => about_tables,
         4 => about_cells,
+        4 => about_corrections,
         5 => about_marks,
         5 => about_questions,
     ]
@@ -198,6 +226,19 @@ fn is_kept(notebook: &Notebook, action: &Action) -> bool {
         Action::SetCell { entry: None, text, .. } => {
             text.is_empty()
                 || notebook.cast.entries.last().is_some_and(|entry| entry.temp.written == kept(text))
+        }
+        Action::SetCompanion { companion, text } => {
+            notebook.cast.companions.cell(*companion).current_text() == kept(text)
+        }
+        Action::SetCorrection { correction, input, text } => {
+            notebook.cast.corrections.get(*correction).is_none_or(|correction| {
+                !correction.kind.fields().contains(input) || correction.text(*input) == kept(text)
+            })
+        }
+        Action::SetOxygen { entry: Some(entry), text, .. } => {
+            notebook.cast.entries.get(*entry).is_none_or(|entry| {
+                entry.oxygen.as_ref().map_or("", |oxygen| oxygen.current_text()) == kept(text)
+            })
         }
         Action::SetDepth { entries, text } => entries.iter().all(|entry| {
             notebook.cast.entries.get(*entry).is_none_or(|entry| entry.depth.current_text() == kept(text))
@@ -268,6 +309,8 @@ proptest! {
                 Action::SetCell { .. } | Action::SetDepth { .. } | Action::MakeTemp { .. } | Action::MakeDepth { .. }
                     | Action::LeaveOut { .. } | Action::Keep { .. } | Action::Reconsider { .. }
                     | Action::Paste { .. } | Action::SetLeg { .. }
+                    | Action::AddCorrection { .. } | Action::SetCorrection { .. } | Action::RemoveCorrection { .. }
+                    | Action::TakeLag | Action::SetOxygen { .. } | Action::SetCompanion { .. }
             )
         };
         let mut notebook = start.clone();

@@ -172,6 +172,82 @@ log-too-many-readings = This table holds { $count } readings. A cast may have { 
 log-use-this-table = Use this table
 log-use-waits = Opens when the question is answered. Nothing is deleted.
 
+## Corrections
+
+log-undo-correction = Undo the correction
+log-correct-remove = Take it away
+log-correct-zero = Where the marks were read
+log-correct-zero-about = Read at a rail, a dock or the top of the ice? How high was it above the water?
+log-correct-gap = Sensor and mark zero
+log-correct-gap-about = How far below the zero of the marks does the sensor hang?
+log-correct-tape = Cable against a tape
+log-correct-tape-about = Lay the cable beside a tape, pulled straight. What is a long piece by its marks, and what by the tape?
+log-correct-slant = Slanting cable
+log-correct-slant-about = The boat drifted? Say from which mark to which, and how far the cable leaned from straight down.
+log-correct-probe = Probe check
+log-correct-probe-about = Stir the probe in melting ice made of clean water. The last two fields may stay empty: they are for warm water, beside a thermometer that is known to be right.
+log-correct-lag = Probe still settling
+log-correct-lag-about = How much of each step the probe had still to go when it was read, 0 to 0.5. The two ways tell it.
+
+log-correct-field-ice = Ice water, °C
+log-correct-field-read = The probe beside it, °C
+log-correct-field-true = Right thermometer, °C
+log-correct-field-above-water = Above the water, m
+log-correct-field-gap = Sensor below mark zero, m
+log-correct-field-marked = By the marks, m
+log-correct-field-measured = By the tape, m
+log-correct-field-from = From mark, m
+log-correct-field-to = To mark, m
+log-correct-field-angle = Leaning, degrees
+log-correct-field-share = Still to go
+
+log-correct-example-temp = { $temp } °C
+log-correct-example-depth = { $depth } m
+log-correct-example-angle = 15°
+log-correct-example-bare = { $value }
+log-correct-missing = Not applied yet: fill in “{ $field }”.
+log-correct-unreadable = Not applied: under “{ $field }” stands <cell>{ $written }</cell>. Write it like { $example }.
+log-correct-nothing = It changes no reading.
+
+log-corrected-ice-less = Every temperature { $by } °C less: the probe read { $ice } °C in ice water.
+log-corrected-ice-more = Every temperature { $by } °C more: the probe read { $ice } °C in ice water.
+log-corrected-two-point = Every temperature set right, by { $most } °C at most: the probe read { $ice } °C in ice water, and { $read } °C where the water had { $true } °C.
+log-corrected-zero-above = Every depth { $by } m less: the marks were read { $by } m above the water.
+log-corrected-zero-below = Every depth { $by } m more: the marks were read { $by } m below the water.
+log-corrected-gap-below = Every depth { $by } m more: the sensor hangs { $by } m below mark zero.
+log-corrected-gap-above = Every depth { $by } m less: the sensor sits { $by } m above mark zero.
+log-corrected-tape = Every depth times { $factor }, by { $most } m at most: { $marked } m by the marks are { $measured } m by the tape.
+log-corrected-slant = Marks { $from } to { $to } m lie higher, by { $most } m at most: the cable leaned { $angle }°.
+log-corrected-lag = Every reading moved on, by { $most } °C at most: the probe had still { $share } % of each step to go.
+log-correct-slant-steep = { $did } A cable that leans more than 10° hangs in a curve, so take these depths as rough. A heavier weight helps next time.
+log-correct-above-water =
+    { $count ->
+        [one] One reading comes to stand above the water. It is kept and left out.
+       *[other] { $count } readings come to stand above the water. They are kept and left out.
+    }
+
+log-refused-senseless = Not applied: no cable and no probe is that far off. Look at the number again.
+log-refused-tape = Not applied: the two lengths are too far apart to be one piece of cable. Look at both again.
+log-refused-slant = Not applied: the first mark comes before the last, and a cable leans between 0 and 60°. Look at the numbers again.
+log-refused-probe = Not applied: no probe that still works is that far off. Look at the numbers again, or take another probe.
+log-refused-too-close = The two waters are less than 5 °C apart, too close to tell more than ice water does. So every temperature is set right by the { $ice } °C of the ice water alone.
+log-refused-twice = Not applied: there is one like it above. Take one of them away.
+log-refused-slant-twice = Not applied: some of these marks are in another slant already.
+log-refused-no-pairs = Not applied: no mark was read both ways, so the readings can’t tell how far the probe had settled.
+log-refused-wrong-sign = Not applied: a probe that still settles reads too warm going down into colder water. Yours does not, so something else keeps the two ways apart.
+log-refused-too-slow = Not applied: the probe had more than half of each step still to go. Working that out would only swell the errors. Wait longer next time.
+
+log-correct-lag-offer = Going down and coming up are { $apart } °C apart, the way a probe leaves them that was still settling: about { $share } % of each step was still to go. Correct for it?
+log-correct-lag-take = Correct for it
+
+## Oxygen and the Secchi disk
+
+log-secchi-depth = Secchi depth { $depth } m.
+log-secchi-odd = <cell>{ $written }</cell> is no depth of a Secchi disk. Write it like 3.2.
+log-altitude-odd = <cell>{ $written }</cell> is no height of a lake. Write it in metres above the sea, like 420.
+log-oxygen-at-sea = Oxygen in per cent is worked out for a lake at the height of the sea. Type how high yours lies under “Oxygen and Secchi”.
+log-oxygen-at-height = Oxygen in per cent is worked out for a lake { $height } m above the sea.
+
 ## A saved notebook that is not opened
 
 log-file-broken = The file says that it is a notebook of Layercast, but line { $line } cannot be read. Nothing was taken from it, and the file is as it was. Open an earlier copy, or paste the readings.

@@ -18,10 +18,13 @@ page-picture-save = Save the picture
 
 page-readings-title = Readings
 page-readings-depth = Depth, m
+page-readings-mark = Mark, m
 page-readings-down = Down, °C
 page-readings-up = Up, °C
 page-readings-mean = Mean, °C
 page-readings-per-metre = °C per metre
+page-readings-oxygen = Oxygen, mg/L
+page-readings-per-cent = Oxygen, %
 page-readings-covered = °C per metre is one more column here after the check.
 
 ## Profile

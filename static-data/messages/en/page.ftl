@@ -72,11 +72,13 @@ page-log-empty-foot = All of it stays on this device. Nothing is sent anywhere.
 page-log-table = Readings
 page-log-skip = Past the table
 page-log-head-depth = Depth,
+page-log-head-mark = Mark, corrected,
 page-log-head-down = Going down,
 page-log-head-one = Temperature,
 page-log-head-up = Coming up,
 page-log-head-apart = Apart,
 page-log-cell-depth = Depth of the row, { $depth } metres
+page-log-cell-mark = Mark { $depth } metres, corrected { $corrected } metres
 page-log-cell-down = { $depth } metres, going down
 page-log-cell-up = { $depth } metres, coming up
 page-log-cell-one = { $depth } metres, temperature
@@ -96,6 +98,24 @@ page-log-profile = See the profile
 page-log-add = Add a row
 page-log-foot = Nothing is deleted. What you gave stays on record.
 page-log-foot-doubts = Nothing is deleted. A cell with a question mark is left out until you decide, and what you gave stays on record.
+
+## Log: doors of the panel
+page-log-to-corrections = Corrections
+page-log-to-companions = Oxygen and Secchi
+page-log-door-done = Back to the readings
+page-corrections-title = Corrections
+page-corrections-lead = Your readings stay as you took them. What you give here is worked out beside them, and you can take it away again.
+page-corrections-add = Add one:
+page-corrections-remove = Take it away: { $what }
+page-companions-title = Oxygen and Secchi
+page-companions-lead = Only if you measured them. Lower the Secchi disk until it is gone, then raise it until you see it again.
+page-companions-gone = Disk gone at, m
+page-companions-back = Disk back at, m
+page-companions-altitude = Lake above the sea, m
+page-companions-depth = Mark, m
+page-companions-oxygen = Oxygen, mg/L
+page-companions-share = % of what the water can hold
+page-companions-cell = { $depth } metres, oxygen
 
 ## Log: pasting
 page-paste-title = Paste a table
@@ -118,6 +138,8 @@ page-asis-role-down = Going down
 page-asis-role-up = Coming up
 page-asis-role-one = One temperature
 page-asis-role-leg = Down or up
+page-asis-role-oxygen = Oxygen, mg/L
+page-asis-role-secchi = Secchi disk
 page-asis-role-not-used = Not used
 page-asis-unit-open = which unit?
 page-asis-unit-m = metres

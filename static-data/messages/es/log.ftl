@@ -172,6 +172,82 @@ log-too-many-readings = Esta tabla contiene { $count } lecturas. Una medición p
 log-use-this-table = Usar esta tabla
 log-use-waits = Se abre cuando respondas a la pregunta. No se borra nada.
 
+## Correcciones
+
+log-undo-correction = Deshacer la corrección
+log-correct-remove = Quitarla
+log-correct-zero = Dónde se leyeron las marcas
+log-correct-zero-about = ¿Se leyeron en una baranda, un muelle o encima del hielo? ¿A qué altura sobre el agua?
+log-correct-gap = Sensor y marca cero
+log-correct-gap-about = ¿A qué distancia por debajo del cero de las marcas cuelga el sensor?
+log-correct-tape = Cable con cinta métrica
+log-correct-tape-about = Pon el cable, estirado, junto a una cinta métrica. ¿Cuánto mide un trozo largo según sus marcas y cuánto según la cinta?
+log-correct-slant = Cable inclinado
+log-correct-slant-about = ¿Se movió la barca? Di de qué marca a qué marca y cuánto se apartó el cable de la vertical.
+log-correct-probe = Prueba de la sonda
+log-correct-probe-about = Remueve la sonda en hielo que se derrite, hecho con agua limpia. Las dos últimas casillas pueden quedar vacías: son para agua templada, junto a un termómetro que mide bien.
+log-correct-lag = Sonda sin asentarse
+log-correct-lag-about = Cuánto le faltaba a la sonda de cada cambio cuando se leyó, de 0 a 0,5. Lo dicen los dos sentidos.
+
+log-correct-field-ice = Agua con hielo, °C
+log-correct-field-read = La sonda a su lado, °C
+log-correct-field-true = Termómetro bueno, °C
+log-correct-field-above-water = Sobre el agua, m
+log-correct-field-gap = Sensor bajo la marca cero, m
+log-correct-field-marked = Según las marcas, m
+log-correct-field-measured = Según la cinta, m
+log-correct-field-from = Desde la marca, m
+log-correct-field-to = Hasta la marca, m
+log-correct-field-angle = Inclinación, grados
+log-correct-field-share = Le faltaba
+
+log-correct-example-temp = { $temp } °C
+log-correct-example-depth = { $depth } m
+log-correct-example-angle = 15°
+log-correct-example-bare = { $value }
+log-correct-missing = Aún sin aplicar: rellena «{ $field }».
+log-correct-unreadable = Sin aplicar: en «{ $field }» pone <cell>{ $written }</cell>. Escríbelo así: { $example }.
+log-correct-nothing = No cambia ninguna lectura.
+
+log-corrected-ice-less = Todas las temperaturas, { $by } °C menos: la sonda marcó { $ice } °C en agua con hielo.
+log-corrected-ice-more = Todas las temperaturas, { $by } °C más: la sonda marcó { $ice } °C en agua con hielo.
+log-corrected-two-point = Todas las temperaturas ajustadas, { $most } °C como mucho: la sonda marcó { $ice } °C en agua con hielo y { $read } °C donde el agua tenía { $true } °C.
+log-corrected-zero-above = Todas las profundidades, { $by } m menos: las marcas se leyeron { $by } m por encima del agua.
+log-corrected-zero-below = Todas las profundidades, { $by } m más: las marcas se leyeron { $by } m por debajo del agua.
+log-corrected-gap-below = Todas las profundidades, { $by } m más: el sensor cuelga { $by } m por debajo de la marca cero.
+log-corrected-gap-above = Todas las profundidades, { $by } m menos: el sensor está { $by } m por encima de la marca cero.
+log-corrected-tape = Todas las profundidades por { $factor }, { $most } m como mucho: { $marked } m según las marcas son { $measured } m según la cinta.
+log-corrected-slant = Las marcas de { $from } a { $to } m están más arriba, { $most } m como mucho: el cable se inclinó { $angle }°.
+log-corrected-lag = Todas las lecturas adelantadas, { $most } °C como mucho: a la sonda le faltaba aún el { $share } % de cada cambio.
+log-correct-slant-steep = { $did } Un cable que se inclina más de 10° cuelga en curva: toma estas profundidades como aproximadas. La próxima vez ayuda más peso.
+log-correct-above-water =
+    { $count ->
+        [one] Una lectura queda por encima del agua. Se guarda y se aparta.
+       *[other] { $count } lecturas quedan por encima del agua. Se guardan y se apartan.
+    }
+
+log-refused-senseless = Sin aplicar: ningún cable ni ninguna sonda se desvía tanto. Mira otra vez el número.
+log-refused-tape = Sin aplicar: las dos longitudes son demasiado distintas para ser el mismo trozo de cable. Mira otra vez las dos.
+log-refused-slant = Sin aplicar: la primera marca va antes que la última, y un cable se inclina entre 0 y 60°. Mira otra vez los números.
+log-refused-probe = Sin aplicar: ninguna sonda que aún funcione se desvía tanto. Mira otra vez los números o toma otra sonda.
+log-refused-too-close = Las dos aguas se llevan menos de 5 °C: no dicen más que el agua con hielo. Por eso todas las temperaturas se ajustan solo con los { $ice } °C del agua con hielo.
+log-refused-twice = Sin aplicar: arriba hay otra igual. Quita una de las dos.
+log-refused-slant-twice = Sin aplicar: algunas de estas marcas ya están en otro tramo inclinado.
+log-refused-no-pairs = Sin aplicar: ninguna marca se leyó en los dos sentidos, y así no se sabe cuánto se había asentado la sonda.
+log-refused-wrong-sign = Sin aplicar: una sonda que aún se asienta marca de más al bajar a agua más fría. La tuya no, así que otra cosa separa los dos sentidos.
+log-refused-too-slow = Sin aplicar: a la sonda le faltaba más de la mitad de cada cambio. Calcularlo solo aumentaría los errores. La próxima vez, espera más.
+
+log-correct-lag-offer = Al bajar y al subir hay { $apart } °C de diferencia, como los deja una sonda que aún se asentaba: le faltaba cerca del { $share } % de cada cambio. ¿Corregirlo?
+log-correct-lag-take = Corregirlo
+
+## Oxígeno y disco de Secchi
+
+log-secchi-depth = Profundidad de Secchi: { $depth } m.
+log-secchi-odd = <cell>{ $written }</cell> no es una profundidad del disco de Secchi. Escríbela así: 3,2.
+log-altitude-odd = <cell>{ $written }</cell> no es la altitud de un lago. Escríbela en metros sobre el mar, por ejemplo 420.
+log-oxygen-at-sea = El oxígeno en tanto por ciento se calcula para un lago a la altura del mar. Escribe la altitud del tuyo en «Oxígeno y Secchi».
+log-oxygen-at-height = El oxígeno en tanto por ciento se calcula para un lago a { $height } m sobre el mar.
+
 ## Un cuaderno guardado que no se abre
 
 log-file-broken = El archivo dice ser un cuaderno de Layercast, pero la línea { $line } no se puede leer. No se tomó nada de él y el archivo sigue como estaba. Abre una copia anterior o pega las lecturas.

@@ -18,10 +18,13 @@ page-picture-save = Guardar la imagen
 
 page-readings-title = Lecturas
 page-readings-depth = Prof., m
+page-readings-mark = Marca, m
 page-readings-down = Al bajar, °C
 page-readings-up = Al subir, °C
 page-readings-mean = Media, °C
 page-readings-per-metre = °C por metro
+page-readings-oxygen = Oxígeno, mg/L
+page-readings-per-cent = Oxígeno, %
 page-readings-covered = °C por metro es una columna más aquí después de comprobar.
 
 ## Profile

@@ -72,11 +72,13 @@ page-log-empty-foot = Todo se queda en este equipo. No se envía nada a ninguna 
 page-log-table = Lecturas
 page-log-skip = Saltar la tabla
 page-log-head-depth = Prof.,
+page-log-head-mark = Marca, corregida,
 page-log-head-down = Al bajar,
 page-log-head-one = Temperatura,
 page-log-head-up = Al subir,
 page-log-head-apart = Difer.,
 page-log-cell-depth = Profundidad de la fila, { $depth } metros
+page-log-cell-mark = Marca { $depth } metros, corregida { $corrected } metros
 page-log-cell-down = { $depth } metros, al bajar
 page-log-cell-up = { $depth } metros, al subir
 page-log-cell-one = { $depth } metros, temperatura
@@ -96,6 +98,24 @@ page-log-profile = Ver el perfil
 page-log-add = Añadir una fila
 page-log-foot = No se borra nada. Lo que diste queda registrado.
 page-log-foot-doubts = No se borra nada. Una casilla con «?» queda apartada hasta que decidas, y lo que diste se conserva.
+
+## Log: puertas del panel
+page-log-to-corrections = Correcciones
+page-log-to-companions = Oxígeno y Secchi
+page-log-door-done = Volver a las lecturas
+page-corrections-title = Correcciones
+page-corrections-lead = Tus lecturas quedan como las tomaste. Lo que pongas aquí se calcula aparte, y puedes volver a quitarlo.
+page-corrections-add = Añadir una:
+page-corrections-remove = Quitarla: { $what }
+page-companions-title = Oxígeno y Secchi
+page-companions-lead = Solo si los mediste. Baja el disco de Secchi hasta que desaparezca y súbelo hasta que vuelvas a verlo.
+page-companions-gone = Desaparece a, m
+page-companions-back = Reaparece a, m
+page-companions-altitude = Lago sobre el mar, m
+page-companions-depth = Marca, m
+page-companions-oxygen = Oxígeno, mg/L
+page-companions-share = % de lo que admite el agua
+page-companions-cell = { $depth } metros, oxígeno
 
 ## Log: pasting
 page-paste-title = Pegar una tabla
@@ -118,6 +138,8 @@ page-asis-role-down = Al bajar
 page-asis-role-up = Al subir
 page-asis-role-one = Una temperatura
 page-asis-role-leg = Bajar o subir
+page-asis-role-oxygen = Oxígeno, mg/L
+page-asis-role-secchi = Disco de Secchi
 page-asis-role-not-used = No se usa
 page-asis-unit-open = ¿qué unidad?
 page-asis-unit-m = metros

@@ -13,6 +13,7 @@ import { say, say_into, speak, t, t_into } from "../say";
 import { dispatch, list_from, on_show, type State, set_ui, state } from "../state";
 import { is_stacked } from "../view_menu";
 import { show_ways } from "../ways";
+import { mount_log_doors, show_log_doors } from "./log_doors";
 import {
   focus_cell,
   focus_entry,
@@ -22,6 +23,9 @@ import {
   on_typing_end,
   show_log_table,
 } from "./log_table";
+
+/** What stands behind the doors of the panel. */
+const DOORS = ["corrections", "companions"] as const;
 
 let picture: Picture | null = null;
 /** What the panel says. It waits while a cell is being typed into, so that half a number raises no doubt. */
@@ -37,6 +41,7 @@ export function mount_log(): void {
   picture = mount_picture(figure, "log");
   mount_log_table(figure, () => picture?.placement() ?? null);
   on_typing_end(() => show_log(state()));
+  mount_log_doors(() => show_log(state()));
   on_arrived(after_paste);
   mount_ways_in();
   mount_file_states();
@@ -163,7 +168,8 @@ function show_log(s: Readonly<State>): void {
   }
   const pending = look.log.pending;
   const shows = which(s);
-  for (const one of ["empty", "pasting", "newer", "no", "pending", "main"]) toggle(by_id(`log-${one}`), one === shows);
+  for (const one of ["empty", "pasting", "newer", "no", "pending", ...DOORS, "main"])
+    toggle(by_id(`log-${one}`), one === shows);
   const as_table = shows === "pending" && pending !== null && pending.columns.length > 0;
   toggle(by_id("log-sheet"), !as_table);
   toggle(by_id("log-asis"), as_table);
@@ -178,6 +184,7 @@ function show_log(s: Readonly<State>): void {
   }
   if (shows === "no" && ui.file) show_no(ui.file);
   if (shows === "main" && panel) show_main(s, panel);
+  show_log_doors(s);
   if (arrived && focus_is_lost(by_id("log-panel"))) keep_focus();
   if (first) {
     first = false;
@@ -185,11 +192,13 @@ function show_log(s: Readonly<State>): void {
   }
 }
 
-function which(s: Readonly<State>): "empty" | "pasting" | "newer" | "no" | "pending" | "main" {
+function which(
+  s: Readonly<State>,
+): "empty" | "pasting" | "newer" | "no" | "pending" | "corrections" | "companions" | "main" {
   if (s.ui.pasting) return "pasting";
   if (s.ui.file) return s.ui.file.kind === "newer" ? "newer" : "no";
   if (s.look.log.pending) return "pending";
-  return panel_empty ? "empty" : "main";
+  return s.ui.log_door ?? (panel_empty ? "empty" : "main");
 }
 
 /** The group may be named before anything else: its notebook's code begins with its letter. */
@@ -232,6 +241,9 @@ function show_main(s: Readonly<State>, log: LogView): void {
     set_text(part(el, "text"), t("page-log-settled", text));
     show_links(part(el, "ways"), one);
   });
+  list(by_id("log-corrected"), template("template-line"), s.look.log.corrections.in_force, (el, said) =>
+    say_into(el, said),
+  );
   show_line("log-more-settled", log.more_settled);
   show_line("log-more-rows", log.more_rows);
   show_parts(s.look.log);

@@ -189,6 +189,9 @@ export function show_log_table(s: Readonly<State>): void {
     by_id("log-cells").scrollTop = 0;
   }
   by_id("log-cells").classList.toggle("one", log.one_column);
+  const corrected = log.rows.some((row) => row.corrected !== null);
+  by_id("log-cells").classList.toggle("corrected", corrected);
+  set_text(by_id("log-head-depth"), t(corrected ? "page-log-head-mark" : "page-log-head-depth"));
   set_text(by_id("log-head-down"), t(log.one_column ? "page-log-head-one" : "page-log-head-down"));
   for (const el of by_id("log-table").querySelectorAll<HTMLElement>("[data-two]")) toggle(el, !log.one_column);
   show_window(from);
@@ -222,12 +225,17 @@ function show_row(el: HTMLElement, row: LogRow, s: Readonly<State>): void {
   if (typing !== of_depth) set_value(of_depth, depth);
   of_depth.readOnly = row.entries.length === 0 || !s.writable;
   of_depth.classList.toggle("whole", row.whole);
+  const corrected = row.corrected ? num(row.corrected) : "";
+  set_text(part(el, "corrected"), corrected);
   const { one_column } = s.look.log;
   // The names of the cells change rarely and take longer than all the rest.
-  const named = `${s.ui.lang} ${depth} ${one_column} ${row.down.out} ${row.up?.out}`;
+  const named = `${s.ui.lang} ${depth} ${corrected} ${one_column} ${row.down.out} ${row.up?.out}`;
   const again = el.dataset.named !== named;
   el.dataset.named = named;
-  if (again) set_attr(of_depth, "aria-label", t("page-log-cell-depth", { depth }));
+  if (again) {
+    const name = corrected ? t("page-log-cell-mark", { depth, corrected }) : t("page-log-cell-depth", { depth });
+    set_attr(of_depth, "aria-label", name);
+  }
   show_cell(of_down, row.down, s);
   if (again) name_cell(of_down, row.down, t(one_column ? "page-log-cell-one" : "page-log-cell-down", { depth }));
   for (const two of el.querySelectorAll<HTMLElement>("[data-two]")) toggle(two, !one_column);
@@ -276,7 +284,7 @@ function lay(): void {
   set_room(long, phone ? 2.75 : 1.5);
   if (!placed || phone || scrolls || long) return;
   const centres = parted(
-    rows.map((row) => placed.surface_y_px + row.depth.value * placed.px_per_m),
+    rows.map((row) => placed.surface_y_px + row.at_m * placed.px_per_m),
     row_px,
     height - row_px / 2 - 1,
   );

@@ -9,7 +9,7 @@ import { show_ways } from "../ways";
 /** Columns in the page at most; a table with more is asked about by its question. */
 const COLUMNS_AT_ONCE = 30;
 
-const ROLES: readonly Role[] = ["depth", "down", "up", "one", "leg", "not_used"];
+const ROLES: readonly Role[] = ["depth", "down", "up", "one", "leg", "oxygen", "secchi", "not_used"];
 
 /** Wires the view. */
 export function mount_table_view(): void {
@@ -147,6 +147,7 @@ function show_row(el: HTMLElement, row: PendingRow, columns: readonly PendingCol
 function units_of(role: Role): readonly Unit[] {
   switch (role) {
     case "depth":
+    case "secchi":
       return ["m", "cm", "ft"];
     case "down":
     case "up":
@@ -169,6 +170,10 @@ function role_words(role: Role): string {
       return t("page-asis-role-one");
     case "leg":
       return t("page-asis-role-leg");
+    case "oxygen":
+      return t("page-asis-role-oxygen");
+    case "secchi":
+      return t("page-asis-role-secchi");
     case "not_used":
       return t("page-asis-role-not-used");
   }

@@ -197,7 +197,8 @@ fn in_line(line: &str) -> Vec<Seen> {
             let (word, after) = rest.split_at(end);
             let is_beside = unit_word(word).is_some()
                 || tokens(word).iter().all(|token| BESIDE.contains(&token.as_str()));
-            if !is_beside && !(with_unit.is_empty() && without.is_empty()) {
+            let found_any = !with_unit.is_empty() || !without.is_empty();
+            if found_any && !is_beside {
                 break;
             }
             before = 'a';

@@ -3,6 +3,8 @@
 mod answers;
 mod cells;
 mod code;
+mod companions;
+mod corrections;
 mod marks;
 mod table;
 mod undo;
@@ -68,6 +70,16 @@ fn act_with(mut next: Notebook, action: &Action, ready: &mut Ready) -> Notebook 
         Action::LeaveOut { entries } => cells::leave_out(&mut next, entries),
         Action::Keep { entries } => cells::keep(&mut next, entries),
         Action::Reconsider { entries } => cells::reconsider(&mut next, entries),
+        Action::SetOxygen { entry, depth_m, text } => {
+            companions::set_oxygen(&mut next, *entry, *depth_m, text)
+        }
+        Action::SetCompanion { companion, text } => companions::set(&mut next, *companion, text),
+        Action::AddCorrection { kind } => corrections::add(&mut next, *kind),
+        Action::TakeLag => corrections::take_lag(&mut next, ready),
+        Action::SetCorrection { correction, input, text } => {
+            corrections::set(&mut next, *correction, *input, text)
+        }
+        Action::RemoveCorrection { correction } => corrections::remove(&mut next, *correction),
         Action::Undo => undo::undo(&mut next),
 
         Action::TypeMark { mark, text } => marks::type_depth(&mut next, *mark, text, ready),
@@ -123,6 +135,12 @@ fn changes_cast(action: &Action) -> bool {
         | Action::LeaveOut { .. }
         | Action::Keep { .. }
         | Action::Reconsider { .. }
+        | Action::SetOxygen { .. }
+        | Action::SetCompanion { .. }
+        | Action::AddCorrection { .. }
+        | Action::TakeLag
+        | Action::SetCorrection { .. }
+        | Action::RemoveCorrection { .. }
         | Action::Undo => true,
         Action::Go { .. }
         | Action::AddMark

@@ -4,7 +4,9 @@ use super::undo::remember;
 use crate::document::{Notebook, UndoWhat};
 use crate::prepared::Ready;
 use crate::tables;
-use layercast_exchange::document::{CastDoc, Choices, Entry, LegChoice, LegDoc, Origin, Role, Source, Unit};
+use layercast_exchange::document::{
+    CastDoc, Cell, Choices, Entry, LegChoice, LegDoc, Origin, Role, Source, Unit,
+};
 use layercast_exchange::read::TableRead;
 
 /// Most columns a choice is kept for.
@@ -65,7 +67,8 @@ pub fn use_pending(notebook: &mut Notebook, ready: &mut Ready) {
     ready.keep(source, read);
 }
 
-/// Puts a table in place of the cast. Water, group and bed stay; so does what was decided about readings of the same table.
+/// Puts a table in place of the cast. Water, group, bed and the height of the lake stay; so does what was decided about
+/// readings of the same table, and so do corrections of it.
 fn use_table(notebook: &mut Notebook, read: &TableRead, source: &Source) {
     let before = notebook.cast.clone();
     let same_table = before.source.as_ref().is_some_and(|earlier| earlier.text == source.text);
@@ -73,6 +76,13 @@ fn use_table(notebook: &mut Notebook, read: &TableRead, source: &Source) {
     if same_table {
         carry_decisions(&before, &mut cast);
     }
+    // Corrections are of one cable and one probe on one day: another table begins without them.
+    if same_table || before.entries.is_empty() {
+        cast.corrections.clone_from(&before.corrections);
+        carry_companion(&before.companions.secchi_gone, &mut cast.companions.secchi_gone);
+        carry_companion(&before.companions.secchi_back, &mut cast.companions.secchi_back);
+    }
+    cast.companions.altitude.clone_from(&before.companions.altitude);
     cast.water.clone_from(&before.water);
     cast.group.clone_from(&before.group);
     cast.bed_m = before.bed_m;
@@ -107,8 +117,20 @@ fn carry_decisions(before: &CastDoc, after: &mut CastDoc) {
         entry.switch = earlier.switch;
         entry.depth.settled.clone_from(&earlier.depth.settled);
         entry.temp.settled.clone_from(&earlier.temp.settled);
+        if let Some(settled) = earlier.oxygen.as_ref().and_then(|oxygen| oxygen.settled.clone()) {
+            entry.oxygen.get_or_insert_default().settled = Some(settled);
+        }
     }
     after.entries.extend(before.entries.iter().filter(|entry| entry.line.is_none()).cloned());
+}
+
+/// What was typed stays, beside what the table says now.
+fn carry_companion(before: &Cell, after: &mut Cell) {
+    if after.written.is_empty() {
+        after.clone_from(before);
+    } else if after.written == before.written {
+        after.settled.clone_from(&before.settled);
+    }
 }
 
 /// Says which way a single series was read: of the pending table, or of the cast.

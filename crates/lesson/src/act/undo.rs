@@ -35,12 +35,28 @@ pub fn remember_typing(notebook: &mut Notebook, before: CastDoc, typed_into: &[u
     }
 }
 
+/// Remembers the cast before a key was typed; nothing when it goes on with what was typed last: `is_same` says whether
+/// the two casts differ in that only.
+pub fn remember_going_on(
+    notebook: &mut Notebook,
+    before: CastDoc,
+    what: UndoWhat,
+    is_same: impl Fn(&CastDoc, &CastDoc) -> bool,
+) {
+    let goes_on = notebook.undo.last().is_some_and(|last| last.what == what && is_same(&last.cast, &before));
+    if !goes_on {
+        remember(notebook, before, what);
+    }
+}
+
 /// The later cast is the earlier one with other text in these readings only, or with these readings added.
 fn only_these_differ(earlier: &CastDoc, later: &CastDoc, these: &[usize]) -> bool {
     let differs =
         later.entries.iter().enumerate().filter(|(i, entry)| earlier.entries.get(*i) != Some(entry));
     let mut differing = differs.map(|(i, _)| i).peekable();
     earlier.entries.len() <= later.entries.len()
+        && earlier.corrections == later.corrections
+        && earlier.companions == later.companions
         && differing.peek().is_some()
         && differing.all(|i| these.contains(&i))
 }

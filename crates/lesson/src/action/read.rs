@@ -5,7 +5,9 @@
 
 use super::{Action, MarkKey};
 use crate::document::{MarkName, Screen};
-use layercast_exchange::document::{LegChoice, LegDoc, Role, Unit};
+use layercast_exchange::document::{
+    CompanionField, CorrectionField, CorrectionKind, LegChoice, LegDoc, Role, Unit,
+};
 use serde::{Deserialize, Deserializer, de};
 
 /// Every field that some action has.
@@ -35,6 +37,10 @@ struct Fields {
     early: Option<bool>,
     again: Option<bool>,
     field: Option<String>,
+    companion: Option<CompanionField>,
+    kind: Option<CorrectionKind>,
+    correction: Option<usize>,
+    input: Option<CorrectionField>,
 }
 
 /// A reading's way, or what is chosen for a whole series.
@@ -80,7 +86,7 @@ impl Fields {
     fn action(self) -> Option<Action> {
         let Self { screen, question, text, column, role, unit, way, leg, entry, entries, .. } = self;
         let Self { depth_m, value_c, value_m, mark, y_px, surface_y_px, px_per_m, .. } = self;
-        let Self { key, refused, early, again, field, .. } = self;
+        let Self { key, refused, early, again, field, companion, kind, correction, input, .. } = self;
         Some(match self.r#do.as_str() {
             "go" => Action::Go { screen: screen?, question },
             "paste" => Action::Paste { text: text? },
@@ -100,6 +106,12 @@ impl Fields {
             "leave_out" => Action::LeaveOut { entries: entries? },
             "keep" => Action::Keep { entries: entries? },
             "reconsider" => Action::Reconsider { entries: entries? },
+            "set_oxygen" => Action::SetOxygen { entry, depth_m: depth_m?, text: text? },
+            "set_companion" => Action::SetCompanion { companion: companion?, text: text? },
+            "add_correction" => Action::AddCorrection { kind: kind? },
+            "take_lag" => Action::TakeLag,
+            "set_correction" => Action::SetCorrection { correction: correction?, input: input?, text: text? },
+            "remove_correction" => Action::RemoveCorrection { correction: correction? },
             "undo" => Action::Undo,
             "set_water" => Action::SetWater { text: text? },
             "set_group" => Action::SetGroup { text: text? },
@@ -174,6 +186,13 @@ mod tests {
             Action::LeaveOut { entries: entries() },
             Action::Keep { entries: entries() },
             Action::Reconsider { entries: entries() },
+            Action::SetOxygen { entry: Some(7), depth_m: 1.5, text: text() },
+            Action::SetOxygen { entry: None, depth_m: 1.5, text: text() },
+            Action::SetCompanion { companion: CompanionField::SecchiBack, text: text() },
+            Action::AddCorrection { kind: CorrectionKind::Slant },
+            Action::TakeLag,
+            Action::SetCorrection { correction: 3, input: CorrectionField::AboveWater, text: text() },
+            Action::RemoveCorrection { correction: 3 },
             Action::Undo,
             Action::SetWater { text: text() },
             Action::SetGroup { text: text() },

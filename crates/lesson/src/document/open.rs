@@ -17,6 +17,8 @@ pub(crate) const MOST_ENTRIES: usize = 300_000;
 pub(crate) const MOST_CELL_CHARS: usize = 400;
 /// Longest text written in one's own words, characters; what the actions keep.
 pub(crate) const MOST_PROSE_CHARS: usize = 20_000;
+/// Most corrections of a cast.
+pub(crate) const MOST_CORRECTIONS: usize = 20;
 /// Most marks of an empty table.
 pub(crate) const MOST_MARKS: u32 = 400;
 
@@ -110,6 +112,18 @@ fn check_cast(cast: &CastDoc) -> Result<(), Message> {
     }
     let settled = |cell: &Cell| cell.settled.as_ref().is_none_or(|settled| is_short(&settled.text));
     if !cast.entries.iter().all(|entry: &Entry| settled(&entry.depth) && settled(&entry.temp)) {
+        return Err(Message::new("log-file-absurd-text"));
+    }
+    let oxygen = |entry: &Entry| entry.oxygen.as_ref().is_none_or(settled);
+    let companions = [&cast.companions.secchi_gone, &cast.companions.secchi_back, &cast.companions.altitude];
+    if !cast.entries.iter().all(oxygen) || !companions.into_iter().all(settled) {
+        return Err(Message::new("log-file-absurd-text"));
+    }
+    if cast.corrections.len() > MOST_CORRECTIONS {
+        return Err(Message::new("log-file-absurd-numbers"));
+    }
+    let mut fields = cast.corrections.iter().flat_map(|correction| correction.fields.values());
+    if !fields.all(|field| is_short(&field.text)) {
         return Err(Message::new("log-file-absurd-text"));
     }
     if !is_short(&cast.water) || !is_short(&cast.group) {

@@ -96,8 +96,33 @@ fn entry<'a>(sight: &Sight<'a>, i: usize) -> Option<&'a Entry> {
     sight.notebook.cast.entries.get(i)
 }
 
+/// The depth of a reading as it is analysed, corrected; of one that is not, as written.
 fn depth_of(sight: &Sight, i: usize) -> Option<f64> {
+    let corrected_m = sight.prepared.cast.readings.get(i).map(|reading| reading.depth_m);
+    corrected_m.filter(|depth_m| depth_m.is_finite()).or_else(|| mark_of(sight, i))
+}
+
+/// The mark of a reading as it stands in the table, before corrections.
+fn mark_of(sight: &Sight, i: usize) -> Option<f64> {
     entry(sight, i).and_then(|entry| entry.depth.current()).filter(|depth_m| depth_m.is_finite())
+}
+
+/// The mark in the table for a depth that is analysed.
+fn mark_at(sight: &Sight, depth_m: f64) -> f64 {
+    if sight.notebook.cast.corrections.is_empty() {
+        return depth_m;
+    }
+    let mut readings = sight.prepared.cast.readings.iter();
+    let at = readings.position(|reading| (reading.depth_m - depth_m).abs() <= 1e-6);
+    at.and_then(|i| mark_of(sight, i)).unwrap_or(depth_m)
+}
+
+/// How much corrections took from a temperature, °C: what is said of the reading is said as it stands in the table.
+fn taken_off(sight: &Sight, i: usize) -> f64 {
+    let temp_c = |cast: &layercast_core::Cast| cast.readings.get(i).and_then(|reading| reading.temp_c);
+    temp_c(&sight.prepared.raw)
+        .zip(temp_c(&sight.prepared.cast))
+        .map_or(0.0, |(raw_c, temp_c)| raw_c - temp_c)
 }
 
 /// "4.0 m, going down"; without a depth "Line 4, going down".
@@ -210,7 +235,10 @@ fn range_block(sight: &Sight, i: usize, point_lost_c: Option<f64>, flag: Flag) -
         (_, false, _) => Message::new("log-doubt-very-warm"),
         (_, true, _) => Message::new("log-doubt-very-cold"),
     };
-    let meant = point_lost_c.and_then(|meant_c| make_temp(sight, i, meant_c));
+    // The point was lost from what was written, not from what corrections made of it.
+    let is_corrected = taken_off(sight, i).abs() > 1e-9;
+    let meant_c = point_lost_c.map(|meant_c| if is_corrected { temp_c / 10.0 } else { meant_c });
+    let meant = meant_c.and_then(|meant_c| make_temp(sight, i, meant_c));
     let ask = if meant.is_some() {
         Message::new("log-ask-point-lost")
     } else {
@@ -232,6 +260,10 @@ fn range_block(sight: &Sight, i: usize, point_lost_c: Option<f64>, flag: Flag) -
 fn spike_block(sight: &Sight, i: usize, neighbours_c: (f64, f64), meant_c: Option<f64>) -> Option<Block> {
     let entry = entry(sight, i)?;
     let decimals = reading_decimals(sight.notebook.cast.digit_c);
+    let off_c = taken_off(sight, i);
+    let neighbours_c = (neighbours_c.0 + off_c, neighbours_c.1 + off_c);
+    let meant_c =
+        meant_c.map(|meant_c| if off_c.abs() > 1e-9 { rounded(meant_c + off_c, decimals) } else { meant_c });
     let text = match (is_as_written(entry), entry.temp.current()) {
         (false, Some(temp_c)) => {
             Message::new("log-doubt-spike-converted").number("temp", rounded(temp_c, decimals), decimals)
@@ -283,7 +315,7 @@ fn pair_block(sight: &Sight, i: usize, here: &[usize]) -> Option<Block> {
         ways.push(way("log-leave-out-up", Action::LeaveOut { entries: up }));
     }
     ways.push(keep(entries.clone()));
-    let at = Message::new("log-place-both").depth("depth", depth_m);
+    let at = Message::new("log-place-both").depth("depth", mark_at(sight, depth_m));
     Some(block(sight, entries, at, text, ways))
 }
 
@@ -326,10 +358,11 @@ fn inversion_block(sight: &Sight, i: usize, other_depth_m: f64, by_depth: &ByDep
         |depth_m: f64| -> Vec<usize> { at_depth(by_depth, depth_m).iter().copied().filter(is).collect() };
     let (above, below) = (at(upper_m), at(lower_m));
     let entries: Vec<usize> = above.iter().chain(&below).copied().collect();
+    let (upper_mark_m, lower_mark_m) = (mark_at(sight, upper_m), mark_at(sight, lower_m));
     let text = Message::new("log-doubt-inversion")
-        .depth("upper", upper_m)
+        .depth("upper", upper_mark_m)
         .temp("above", upper.temp_c)
-        .depth("lower", lower_m)
+        .depth("lower", lower_mark_m)
         .temp("below", lower.temp_c);
     let mut ways = Vec::new();
     if !above.is_empty() {
@@ -339,7 +372,8 @@ fn inversion_block(sight: &Sight, i: usize, other_depth_m: f64, by_depth: &ByDep
         ways.push(way("log-leave-out-lower", Action::LeaveOut { entries: below }));
     }
     ways.push(keep(entries.clone()));
-    let place = Message::new("log-place-two-depths").depth("upper", upper_m).depth("lower", lower_m);
+    let place =
+        Message::new("log-place-two-depths").depth("upper", upper_mark_m).depth("lower", lower_mark_m);
     Some(block(sight, entries, place, text, ways))
 }
 
@@ -416,11 +450,12 @@ pub fn heavier_block(sight: &Sight) -> Option<Block> {
     };
     let text =
         text.count("marks", heavier.levels.len()).number("difference", difference_c, 1).message("more", more);
+    let (from_m, to_m) = (mark_at(sight, top_m), mark_at(sight, bottom_m));
     let place = match (both_ways, heavier.levels.len()) {
-        (true, 1) => Message::new("log-place-both").depth("depth", top_m),
-        (false, 1) => Message::new("log-place-one").depth("depth", top_m),
-        (true, _) => Message::new("log-place-stretch-both").depth("from", top_m).depth("to", bottom_m),
-        (false, _) => Message::new("log-place-stretch").depth("from", top_m).depth("to", bottom_m),
+        (true, 1) => Message::new("log-place-both").depth("depth", from_m),
+        (false, 1) => Message::new("log-place-one").depth("depth", from_m),
+        (true, _) => Message::new("log-place-stretch-both").depth("from", from_m).depth("to", to_m),
+        (false, _) => Message::new("log-place-stretch").depth("from", from_m).depth("to", to_m),
     };
     let ways =
         vec![keep(every.clone()), way("log-leave-them-out", Action::LeaveOut { entries: upper.clone() })];

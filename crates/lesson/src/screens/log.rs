@@ -2,7 +2,7 @@
 
 use super::doubts::{doubt_of, doubts, settled};
 use super::facts::assumed;
-use super::{MOST_DOUBTS, Sight, pending, rows, way};
+use super::{MOST_DOUBTS, Sight, companions, corrections, pending, rows, way};
 use crate::action::Action;
 use crate::document::{Screen, UndoWhat};
 use crate::numbers::WithNum;
@@ -45,6 +45,8 @@ pub fn view(sight: &Sight) -> LogView {
         can_reopen: sight.notebook.cast.source.as_ref().is_some_and(|source| !source.text.is_empty()),
         undo: undo(sight),
         one_column: table.one_column,
+        corrections: corrections::view(sight),
+        companions: companions::view(sight, &table.rows),
         first_row: table.first,
         row_count: table.rows.len().saturating_add(table.more),
         rows: table.rows,
@@ -126,6 +128,7 @@ fn undo(sight: &Sight) -> Option<Way> {
         UndoWhat::Example => "log-undo-example",
         UndoWhat::Cell => "log-undo-cell",
         UndoWhat::Settle => "log-undo-settle",
+        UndoWhat::Correction => "log-undo-correction",
         UndoWhat::Change => "log-undo-change",
     };
     Some(way(label, Action::Undo))

@@ -1,6 +1,8 @@
 //! What the page shows of a notebook, screen by screen.
 
 mod alt;
+mod companions;
+mod corrections;
 mod doubts;
 mod facts;
 mod found;

@@ -1,6 +1,6 @@
 //! Profile: the student's marks, the check, and what the rules found.
 
-use super::{MOST_ROWS, Sight, facts, found, rules, way};
+use super::{MOST_ROWS, Sight, companions, corrections, facts, found, rules, way};
 use crate::action::Action;
 use crate::document::{MarkName, Screen};
 use crate::marks::{self, Problem, bounds_m, judge, reach};
@@ -8,6 +8,7 @@ use crate::numbers::{WithNum, is_whole, mark, reading_decimals, rounded};
 use crate::scene::early;
 use crate::view::{EarlyView, MarkView, Num, ProfileView, ReadingRow, Said, Way};
 use layercast_core::{Message, State};
+use std::collections::BTreeMap;
 
 /// Profile.
 pub fn view(sight: &Sight) -> ProfileView {
@@ -35,6 +36,7 @@ pub fn view(sight: &Sight) -> ProfileView {
         legs_note: facts::legs_note(sight),
         rules: if checked { rules::groups(sight) } else { Vec::new() },
         table: table(sight),
+        table_notes: table_notes(sight),
         more_rows: {
             let more = sight.context.analysis.profile.len().saturating_sub(MOST_ROWS);
             (more > 0).then(|| Message::new("log-rows-not-listed").count("count", more).into())
@@ -136,18 +138,46 @@ fn table(sight: &Sight) -> Vec<ReadingRow> {
     let decimals = reading_decimals(sight.notebook.cast.digit_c);
     let gains = analysis.state == State::Inverse;
     let levels = analysis.profile.iter().take(MOST_ROWS).enumerate();
+    let marks_m = marks_as_read(sight);
+    let oxygen = companions::by_depth(sight);
+    let oxygen_decimals = companions::decimals(sight);
     let row = |(i, level): (usize, &layercast_core::Level)| {
+        let oxygen = oxygen.get(&companions::key(level.depth_m));
         let open = sight.shown.steps || sight.shown.some_steps.binary_search(&i).is_ok();
         let step = analysis.steps.get(i).filter(|_| open);
         let per_metre = step.map(|step| if gains { -step.cooling_c_per_m } else { step.cooling_c_per_m });
         ReadingRow {
-            depth: mark(level.depth_m),
+            depth: mark(rounded(level.depth_m, 2)),
+            mark: marks_m.get(&companions::key(level.depth_m)).map(|mark_m| mark(*mark_m)),
             whole: is_whole(level.depth_m),
             down: level.down_c.map(|value| Num { value, decimals }),
             up: level.up_c.map(|value| Num { value, decimals }),
             mean: Some(Num { value: level.temp_c, decimals: 2 }),
             per_metre: per_metre.map(|value| Num { value: rounded(value, 1), decimals: 1 }),
+            oxygen: oxygen.map(|oxygen| Num {
+                value: rounded(oxygen.mg_l, oxygen_decimals),
+                decimals: oxygen_decimals,
+            }),
+            per_cent: oxygen
+                .and_then(|oxygen| oxygen.per_cent)
+                .map(|value| Num { value: rounded(value, 0), decimals: 0 }),
         }
     };
     levels.map(row).collect()
+}
+
+/// The marks as read, by corrected depth in millionths of a metre; only those that became another depth.
+fn marks_as_read(sight: &Sight) -> BTreeMap<i64, f64> {
+    if sight.notebook.cast.corrections.is_empty() {
+        return BTreeMap::new();
+    }
+    let readings = sight.prepared.raw.readings.iter().zip(&sight.prepared.cast.readings);
+    let moved = readings.filter(|(raw, corrected)| (raw.depth_m - corrected.depth_m).abs() > 1e-9);
+    moved.map(|(raw, corrected)| (companions::key(corrected.depth_m), raw.depth_m)).collect()
+}
+
+/// Corrections in force, the Secchi depth, what per cent of oxygen are worked out for.
+fn table_notes(sight: &Sight) -> Vec<Said> {
+    let companions = companions::secchi(sight).into_iter().chain(companions::oxygen_at(sight));
+    corrections::in_force(sight).into_iter().chain(companions.map(Into::into)).collect()
 }

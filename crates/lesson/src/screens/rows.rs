@@ -4,7 +4,7 @@ use super::{MOST_ROWS, Sight};
 use crate::numbers::{WithNum, is_whole, mark, reading_decimals, rounded};
 use crate::view::{LogCell, LogRow, Num, ReadingView};
 use layercast_core::{Leg, Level, Message};
-use layercast_exchange::document::{CastDoc, Entry, LegDoc, SwitchDoc};
+use layercast_exchange::document::{CastDoc, Entry, LegDoc, SwitchDoc, corrected_marks};
 use layercast_exchange::number::quantity;
 use std::collections::BTreeMap;
 
@@ -53,6 +53,7 @@ pub fn table(sight: &Sight, doubt_of: &BTreeMap<usize, usize>) -> Rows {
     let cast = &sight.notebook.cast;
     let one_column = is_one_column(cast);
     let at_depths = gather(sight);
+    let corrected_m = corrected_marks_m(sight, &at_depths);
     let decimals = reading_decimals(cast.digit_c);
     let mut rows = Vec::new();
     let mut more = 0;
@@ -72,8 +73,12 @@ pub fn table(sight: &Sight, doubt_of: &BTreeMap<usize, usize>) -> Rows {
                 (Some(down), Some(up)) => Some(Num { value: rounded(down - up, decimals), decimals }),
                 _ => None,
             };
+            let corrected_m = corrected_m.get(&key_at(at.depth_m)).copied().unwrap_or(at.depth_m);
+            let is_other = at.depth_text.is_none() && (corrected_m - at.depth_m).abs() > 1e-9;
             rows.push(LogRow {
                 depth: mark(at.depth_m),
+                at_m: corrected_m.max(0.0),
+                corrected: is_other.then(|| mark(rounded(corrected_m, 2))),
                 depth_text: at.depth_text.clone(),
                 whole: at.depth_text.is_none() && is_whole(at.depth_m),
                 entries: down.into_iter().chain(up).collect(),
@@ -115,6 +120,16 @@ fn gather(sight: &Sight) -> BTreeMap<Key, AtDepth> {
         before_m = at.depth_m;
     }
     at_depths
+}
+
+/// Where the marks of the rows stand once corrected, metres; empty without corrections.
+fn corrected_marks_m(sight: &Sight, at_depths: &BTreeMap<Key, AtDepth>) -> BTreeMap<Key, f64> {
+    if sight.notebook.cast.corrections.is_empty() {
+        return BTreeMap::new();
+    }
+    let marks_m: Vec<f64> = at_depths.values().map(|at| at.depth_m).collect();
+    let corrected_m = corrected_marks(&sight.notebook.cast, &marks_m);
+    marks_m.iter().map(|depth_m| key_at(*depth_m)).zip(corrected_m).collect()
 }
 
 fn key_at(depth_m: f64) -> Key {

@@ -8,6 +8,7 @@ use layercast_chart::{
 };
 use layercast_core::order::sort_by;
 use layercast_core::{Analysis, State, Step, Switch};
+use layercast_exchange::document::corrected_marks;
 use layercast_lesson::document::{MarkDoc, Notebook, Screen};
 use layercast_lesson::numbers::rounded;
 use layercast_lesson::scene::{Scene, SceneMiddle, Shown};
@@ -32,7 +33,7 @@ pub(super) fn picture(
         least_depth_m: least_depth_m(notebook, &points, request.screen),
         points,
         profile: analysis.profile.iter().map(|level| (level.depth_m, level.temp_c)).collect(),
-        bed_m: notebook.cast.bed_m,
+        bed_m: prepared.cast.bed_m,
         marks: scene.marks.as_ref().map(|_| marks(scene)),
         marks_short: scene.marks_short,
         from_to_m: scene.from_to_m,
@@ -85,14 +86,15 @@ fn least_depth_m(notebook: &Notebook, points: &[Point], screen: Screen) -> f64 {
     if screen != Screen::Log {
         return deepest_m;
     }
-    let entries = &notebook.cast.entries;
-    let depths = entries.iter().filter_map(|entry| entry.depth.current());
+    let cast = &notebook.cast;
+    let mut marks_m: Vec<f64> = cast.entries.iter().filter_map(|entry| entry.depth.current()).collect();
     let most_m = if points.is_empty() { 200.0 } else { 1.2 * deepest_m + 1.0 };
-    let rows_m = depths.filter(|depth_m| *depth_m <= most_m).fold(deepest_m, f64::max);
-    if entries.iter().any(|entry| entry.line.is_some()) {
-        return rows_m;
-    }
-    rows_m.max(f64::from(notebook.mark_count.saturating_sub(1)) * notebook.mark_step_m)
+    // A typed table has rows for its empty marks too.
+    let is_typed = cast.entries.iter().all(|entry| entry.line.is_none());
+    let last_m = f64::from(notebook.mark_count.saturating_sub(1)) * notebook.mark_step_m;
+    marks_m.retain(|depth_m| *depth_m <= most_m);
+    marks_m.extend(is_typed.then_some(last_m));
+    corrected_marks(cast, &marks_m).into_iter().fold(deepest_m, f64::max)
 }
 
 fn mark(doc: &MarkDoc) -> Mark {
