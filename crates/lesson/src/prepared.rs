@@ -11,8 +11,8 @@ use layercast_exchange::document::{CorrectedDoc, Source, content_id, corrected};
 use layercast_exchange::read::TableRead;
 use std::borrow::Cow;
 
-/// Least share of a step left over that is worth correcting for: it moves a reading by a twentieth of its step (ours).
-const LEAST_LAG: f64 = 0.05;
+/// Least share of a step left over that is worth correcting for: less cannot be told from noise in a class cast (ours).
+const LEAST_LAG: f64 = 0.1;
 /// Most readings of a cast that was read stop by stop.
 const MOST_STOPS: usize = 5000;
 /// Most share that may be corrected for (methods 2.6).

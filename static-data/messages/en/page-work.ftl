@@ -23,8 +23,8 @@ page-readings-down = Down, °C
 page-readings-up = Up, °C
 page-readings-mean = Mean, °C
 page-readings-per-metre = °C per metre
-page-readings-oxygen = Oxygen, mg/L
-page-readings-per-cent = Oxygen, %
+page-readings-oxygen = O2, mg/L
+page-readings-per-cent = O2, %
 page-readings-covered = °C per metre is one more column here after the check.
 
 ## Profile

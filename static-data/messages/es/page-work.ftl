@@ -23,8 +23,8 @@ page-readings-down = Al bajar, °C
 page-readings-up = Al subir, °C
 page-readings-mean = Media, °C
 page-readings-per-metre = °C por metro
-page-readings-oxygen = Oxígeno, mg/L
-page-readings-per-cent = Oxígeno, %
+page-readings-oxygen = O2, mg/L
+page-readings-per-cent = O2, %
 page-readings-covered = °C por metro es una columna más aquí después de comprobar.
 
 ## Profile

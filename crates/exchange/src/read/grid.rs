@@ -2,6 +2,7 @@
 //!
 //! Long because every way of parting a line into cells stands beside the others.
 
+use super::secchi::is_about_the_disk;
 use super::words::missing;
 use crate::number::cell_number;
 use crate::units::{UnitWord, unit_word};
@@ -116,8 +117,10 @@ fn has_inner_commas(grid: &Grid<'_>) -> bool {
 }
 
 /// Sum over the rows with two numbers or more (with one, little) of the share of cells that are numbers or say "no reading".
+/// A line about the Secchi disk holds numbers in any case.
 fn score(grid: &Grid<'_>) -> f64 {
     (0..grid.len())
+        .filter(|row| !is_about_the_disk(grid.row(*row)))
         .map(|row| {
             let cells = grid.row(row);
             let filled = cells.iter().filter(|cell| !cell.is_empty()).count();
