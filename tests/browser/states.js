@@ -101,6 +101,21 @@ export const STATES = {
     await STATES["what-was-found"](page);
     await page.push('#profile-panel .found-panel [data-part="to-rules"]');
   },
+  "how-sure": async (page) => {
+    await STATES["what-was-found"](page);
+    await page.push('#profile-panel .found-panel [data-part="to-sure"]');
+    await page.until(() => document.querySelectorAll("#profile-panel .door-panel .doorlist .own").length > 0);
+  },
+  "read-otherwise": async (page) => {
+    await STATES["what-was-found"](page);
+    await page.push('#profile-panel .found-panel [data-part="to-otherwise"]');
+    await steps.choose_in_list(page, '#profile-panel [name="marks"]', "every_2_metres");
+    await page.until(() => document.querySelectorAll("#profile-panel .door-panel .doorlist td").length > 0);
+  },
+  "how-hard-to-mix": async (page) => {
+    await STATES["what-was-found"](page);
+    await page.push('#profile-panel .found-panel [data-part="to-mixing"]');
+  },
   "no-thermocline": async (page) => {
     await to_profile(page, "mixed-autumn");
     await steps.place_marks(page, [null, null, null]);

@@ -73,6 +73,12 @@ export async function answer(page, fields) {
   }
 }
 
+/** Brings the focus to a list and moves it to a value. */
+export async function choose_in_list(page, at, value) {
+  await page.tab_to(at);
+  await choose(page, at, value);
+}
+
 /** Moves a list to a value with the arrow keys. */
 async function choose(page, at, value) {
   const steps = await page.run(

@@ -5,12 +5,14 @@ import { by_id, focus_seen, set_text, toggle } from "./dom";
 import { speak, t } from "./say";
 
 /** The parts of long work, by what they are called. */
-export type Step = "reading" | "table" | "change" | "opening" | "calculating" | "drawing";
+export type Step = "reading" | "table" | "change" | "opening" | "calculating" | "sure" | "drawing";
 
 /** A line that has begun. */
 export interface Busy {
   /** This part has begun. */
   step(step: Step): void;
+  /** So much of the present part is done. */
+  part(done: number, of: number): void;
   /** All is done, or has been stopped. */
   end(): void;
 }
@@ -21,6 +23,10 @@ const UNSAID_MS = 400;
 interface Line {
   steps: readonly Step[];
   at: number;
+  /** How much of the present part is done. */
+  part: { done: number; of: number } | null;
+  /** It goes on beside other work and does not draw the focus. */
+  quiet: boolean;
   /** How many have begun it: what is done inside other work uses the line of that. */
   users: number;
   stop: (() => void) | null;
@@ -40,11 +46,18 @@ export function mount_busy(): void {
   });
 }
 
-/** Begins a line, or joins the one that is there. `stop` ends the work; without it there is nothing to press. */
-export function begin_busy(steps: readonly Step[], stop_work: (() => void) | null): Busy {
+/**
+ * Begins a line, or joins the one that is there. `stop` ends the work; without it there is nothing to press. `quiet`: it
+ * does not draw the focus, since the person goes on with something else.
+ */
+export function begin_busy(
+  steps: readonly Step[],
+  stop_work: (() => void) | null,
+  { quiet = false }: { quiet?: boolean } = {},
+): Busy {
   if (line) line.users += 1;
   else {
-    line = { steps, at: 0, users: 1, stop: stop_work, timer: null };
+    line = { steps, at: 0, part: null, quiet, users: 1, stop: stop_work, timer: null };
     line.timer = setTimeout(show_line, UNSAID_MS);
   }
   const mine = line;
@@ -53,7 +66,13 @@ export function begin_busy(steps: readonly Step[], stop_work: (() => void) | nul
     step(step) {
       const at = mine.steps.indexOf(step);
       if (line !== mine || at < 0) return;
+      if (mine.at !== at) mine.part = null;
       mine.at = at;
+      if (!by_id("busy").hidden) show_line();
+    },
+    part(done, of) {
+      if (line !== mine) return;
+      mine.part = { done, of };
       if (!by_id("busy").hidden) show_line();
     },
     end() {
@@ -73,17 +92,20 @@ export function show_busy_now(): void {
 
 function show_line(): void {
   if (!line) return;
-  const { steps, at } = line;
+  const { steps, at, part } = line;
   const busy = by_id("busy");
   set_text(by_id("busy-what"), words_of(steps[at]));
-  set_text(by_id("busy-step"), steps.length > 1 ? t("page-busy-step", { step: at + 1, of: steps.length }) : "");
-  by_id("busy-bar").style.setProperty("width", `${Math.round((100 * at) / steps.length)}%`);
+  const step = steps.length > 1 ? t("page-busy-step", { step: at + 1, of: steps.length }) : "";
+  set_text(by_id("busy-step"), part === null ? step : t("page-busy-part", { ...part }));
+  const inside = part === null ? 0 : part.done / part.of;
+  by_id("busy-bar").style.setProperty("width", `${Math.round((100 * (at + inside)) / steps.length)}%`);
+  set_text(by_id("busy-keeps"), line.quiet ? t("page-busy-keeps") : t("page-busy-stop-about"));
   toggle(by_id("busy-ways"), line.stop !== null);
   if (!busy.hidden) return;
   toggle(busy, true);
   const at_now = document.activeElement;
   focus_before = at_now instanceof HTMLElement && at_now !== document.body ? at_now : null;
-  if (!focus_before && line.stop) focus_seen(by_id("busy-stop"));
+  if (!focus_before && line.stop && !line.quiet) focus_seen(by_id("busy-stop"));
 }
 
 function words_of(step: Step | undefined): string {
@@ -98,6 +120,8 @@ function words_of(step: Step | undefined): string {
       return t("page-busy-opening");
     case "calculating":
       return t("page-busy-calculating");
+    case "sure":
+      return t("page-busy-sure");
     default:
       return t("page-busy-drawing");
   }
@@ -108,7 +132,7 @@ function stop(): void {
   if (!now?.stop) return;
   close();
   now.stop();
-  speak(t("page-busy-stopped"));
+  speak(now.quiet ? t("page-busy-stopped-part") : t("page-busy-stopped"));
 }
 
 function close(): void {

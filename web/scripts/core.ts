@@ -64,6 +64,20 @@ export function open_bytes(bytes: Uint8Array): Opened {
   return guarded("open_bytes", () => wasm.open_bytes(bytes));
 }
 
+/** What the trials of a notebook came to; it goes with every look at one and counts only for the readings it was made of. */
+let ranges: string | null = null;
+
+/** Takes in what the trials came to, or forgets it. */
+export function know_ranges(text: string | null): void {
+  ranges = text;
+  known = null;
+}
+
+/** What the trials came to. */
+export function known_ranges(): string | null {
+  return ranges;
+}
+
 /** The notebook after one thing a person did. */
 export function act(notebook: string, action: Action): string {
   return guarded(`act ${action.do}`, () => wasm.act(notebook, action));
@@ -71,12 +85,12 @@ export function act(notebook: string, action: Action): string {
 
 /** The notebook after one thing a person did, and everything the page shows of it. */
 export function step(notebook: string, action: Action): Stepped {
-  return guarded(`step ${action.do}`, () => wasm.step(notebook, action));
+  return guarded(`step ${action.do}`, () => wasm.step(notebook, action, ranges));
 }
 
 /** Everything the page shows of a notebook. */
 export function look(notebook: string): Look {
-  return guarded("look", () => wasm.look(notebook));
+  return guarded("look", () => wasm.look(notebook, ranges));
 }
 
 interface Known {
@@ -100,13 +114,13 @@ export function knows_words(notebook: string, screen: Screen): boolean {
 /** The words of a screen's picture. */
 export function words(notebook: string, screen: Screen): PictureWords {
   if (known?.notebook === notebook && known.screen === screen) return known.words;
-  return guarded("words", () => wasm.words(notebook, screen));
+  return guarded("words", () => wasm.words(notebook, screen, ranges));
 }
 
 /** Draws a screen's picture; `null` when the calculation stopped, which has then been said. */
 export function draw(canvas: HTMLCanvasElement, notebook: string, request: PictureRequest): PlacementView | null {
   try {
-    return guarded("draw", () => wasm.draw(canvas, notebook, request));
+    return guarded("draw", () => wasm.draw(canvas, notebook, request, ranges));
   } catch (error) {
     if (error instanceof Stopped) return null;
     throw error;
@@ -115,7 +129,7 @@ export function draw(canvas: HTMLCanvasElement, notebook: string, request: Pictu
 
 /** The same picture as an SVG document. */
 export function svg(notebook: string, request: PictureRequest, title: string): string {
-  return guarded("svg", () => wasm.svg(notebook, request, title));
+  return guarded("svg", () => wasm.svg(notebook, request, title, ranges));
 }
 
 /** The table of an example. */

@@ -2,10 +2,13 @@
 // browser gives none, in the page.
 
 import type * as wasm from "../generated/core";
-import type { Action, Look, Opened, PictureWords, Screen } from "../generated/core";
+import type { Action, Look, Opened, Otherwise, OtherwiseView, PictureWords, Screen } from "../generated/core";
 
 /** The calculation, in the page or in the worker. */
-type Core = Pick<typeof wasm, "open_bytes" | "act" | "look_from" | "words" | "__wbg_reset_state">;
+type Core = Pick<
+  typeof wasm,
+  "open_bytes" | "act" | "look_from" | "words" | "trials" | "ranges" | "otherwise" | "__wbg_reset_state"
+>;
 
 /** A notebook after some actions, how it looks, and the words of the picture on its screen. */
 export interface Changed {
@@ -17,18 +20,32 @@ export interface Changed {
 
 /**
  * What can be asked. `replay`: an action that fails is left out, the others still count. `first_row`: where Log's table
- * begins, in a very long cast.
+ * begins, in a very long cast. `ranges`: what the trials came to, if they have been made. Trials are drawn in parts, of the
+ * cast or of the same cast read otherwise; `drawn`: all the parts, one after the other.
  */
 export type Job =
   | { do: "open"; bytes: Uint8Array }
-  | { do: "change"; notebook: string; actions: readonly Action[]; replay: boolean; first_row: number }
-  | { do: "words"; notebook: string; screen: Screen };
+  | {
+      do: "change";
+      notebook: string;
+      actions: readonly Action[];
+      replay: boolean;
+      first_row: number;
+      ranges: string | null;
+    }
+  | { do: "words"; notebook: string; screen: Screen; ranges: string | null }
+  | { do: "trials"; notebook: string; otherwise: Otherwise | null; from: number; count: number }
+  | { do: "ranges"; notebook: string; drawn: Float64Array }
+  | { do: "otherwise"; notebook: string; otherwise: Otherwise; drawn: Float64Array; ranges: string | null };
 
 /** What each job gives. */
 export interface Done {
   open: Opened;
   change: Changed;
   words: PictureWords;
+  trials: Float64Array;
+  ranges: string;
+  otherwise: OtherwiseView;
 }
 
 /** What the page asks of the worker. */
@@ -48,7 +65,13 @@ export function do_job(core: Core, job: Job, calculating: () => void): Done[Job[
     case "open":
       return core.open_bytes(job.bytes);
     case "words":
-      return core.words(job.notebook, job.screen);
+      return core.words(job.notebook, job.screen, job.ranges);
+    case "trials":
+      return core.trials(job.notebook, job.otherwise, job.from, job.count);
+    case "ranges":
+      return core.ranges(job.notebook, job.drawn);
+    case "otherwise":
+      return core.otherwise(job.notebook, job.otherwise, job.drawn, job.ranges);
     case "change": {
       let { notebook } = job;
       for (const action of job.actions) {
@@ -60,9 +83,9 @@ export function do_job(core: Core, job: Job, calculating: () => void): Done[Job[
         }
       }
       calculating();
-      const look = core.look_from(notebook, job.first_row);
+      const look = core.look_from(notebook, job.first_row, job.ranges);
       const { screen } = look.place;
-      return { notebook, look, screen, words: core.words(notebook, screen) };
+      return { notebook, look, screen, words: core.words(notebook, screen, job.ranges) };
     }
   }
 }

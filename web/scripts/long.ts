@@ -45,7 +45,7 @@ export async function changed(
   actions: readonly Action[],
   { first = "opening", replay = false }: { first?: Step; replay?: boolean } = {},
 ): Promise<Changed> {
-  const job: Job = { do: "change", notebook, actions, replay, first_row: 0 };
+  const job: Job = { do: "change", notebook, actions, replay, first_row: 0, ranges: core.known_ranges() };
   if (!is_long(notebook, actions)) return core.here(job);
   const busy = begin_busy([first, "calculating"], halt);
   try {

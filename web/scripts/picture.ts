@@ -3,7 +3,7 @@
 
 import type { PictureRequest, PictureText, PictureWords, PlacementView, Said, Screen } from "../generated/core";
 import { begin_busy, show_busy_now } from "./busy";
-import { draw, know_words, knows_words, Stopped, svg, words } from "./core";
+import { draw, know_words, known_ranges, knows_words, Stopped, svg, words } from "./core";
 import { mount_cursor } from "./cursor";
 import { clone, painted as dom_painted, set_attr, set_text, template } from "./dom";
 import { mount_grips } from "./grips";
@@ -95,7 +95,11 @@ export function mount_picture(figure: HTMLElement, screen: Screen): Picture {
     try {
       for (let s = shown; s !== null && is_shown(s); s = shown) {
         if (!knows_words(s.notebook, screen)) {
-          const found = await beside({ do: "words", notebook: s.notebook, screen }, busy, "drawing");
+          const found = await beside(
+            { do: "words", notebook: s.notebook, screen, ranges: known_ranges() },
+            busy,
+            "drawing",
+          );
           know_words({ notebook: s.notebook, screen, words: found });
         } else if (!is_painted(s) && !said) {
           said = true;
@@ -129,7 +133,7 @@ export function mount_picture(figure: HTMLElement, screen: Screen): Picture {
   }
 
   function is_painted(s: Readonly<State>): boolean {
-    return s.notebook === last_notebook && JSON.stringify(request_for(s, screen, size)) === painted;
+    return is_same(s) && JSON.stringify(request_for(s, screen, size)) === painted;
   }
 
   function paint_now(s: Readonly<State>, live: boolean): void {
@@ -137,9 +141,9 @@ export function mount_picture(figure: HTMLElement, screen: Screen): Picture {
     if (width_px < 1 || height_px < 1) return;
     const request = request_for(s, screen, size, live);
     const key = JSON.stringify(request);
-    if (key !== painted || s.notebook !== last_notebook) {
+    if (key !== painted || !is_same(s)) {
       painted = key;
-      last_notebook = s.notebook;
+      last = { notebook: s.notebook, ranges: known_ranges() };
       const next = draw(canvas as HTMLCanvasElement, s.notebook, request);
       if (next === null) return; // it stopped, which has been said: the last drawing stays
       placement = next;
@@ -151,7 +155,11 @@ export function mount_picture(figure: HTMLElement, screen: Screen): Picture {
     slide_covers(s, placement, request.words);
     tell_place(placement);
   }
-  let last_notebook = "";
+  let last: { notebook: string; ranges: string | null } = { notebook: "", ranges: null };
+
+  function is_same(s: Readonly<State>): boolean {
+    return s.notebook === last.notebook && known_ranges() === last.ranges;
+  }
 
   function tell_place(place: PlacementView): void {
     const around = figure.parentElement;
@@ -255,6 +263,7 @@ function request_for(s: Readonly<State>, screen: Screen, size: FigureSize, live 
     layout: screen === "log" ? "log" : is_stacked() ? "phone" : narrow ? "narrow" : "wide",
     cursor: s.ui.cursor,
     rule: screen === "profile" && s.ui.panel === "rules" ? s.ui.rule : null,
+    otherwise: screen === "profile" && s.ui.panel === "otherwise" ? s.ui.otherwise : null,
     words: words_of(s, screen, live),
   };
 }
@@ -271,16 +280,16 @@ function covers_of(s: Readonly<State>, screen: Screen): Covers {
   return { of: s.look.code, rules: screen === "profile" && !s.look.profile.checked, strip: !open };
 }
 
-let words_for: { notebook: string; screen: Screen; lang: string; text: PictureText } | null = null;
+let words_for: { of: string; screen: Screen; lang: string; text: PictureText } | null = null;
 
 /** The picture's words in the reader's language; kept for as long as notebook, screen and language stay the same. */
 function words_of(s: Readonly<State>, screen: Screen, live: boolean): PictureText {
   const lang = language();
-  const { notebook } = s;
+  const of = `${s.notebook} ${known_ranges()}`;
   const same = words_for?.screen === screen && words_for.lang === lang;
-  if (words_for === null || !same || (words_for.notebook !== notebook && !live)) {
-    const text = { ...render(words(notebook, screen)), decimal: decimal_sign() } as unknown as PictureText;
-    words_for = { notebook, screen, lang, text };
+  if (words_for === null || !same || (words_for.of !== of && !live)) {
+    const text = { ...render(words(s.notebook, screen)), decimal: decimal_sign() } as unknown as PictureText;
+    words_for = { of, screen, lang, text };
   }
   return words_for.text;
 }

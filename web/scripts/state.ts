@@ -1,7 +1,7 @@
 // One state, one writer, one whole redraw. Handlers only call `dispatch` (the notebook changes) or `set_ui` (only what is
 // on the page changes); every screen registers one `show` that may run twice.
 
-import type { Action, Look, Said } from "../generated/core";
+import type { Action, Look, Otherwise, Said } from "../generated/core";
 import { begin_busy } from "./busy";
 import * as core from "./core";
 import { hold_field } from "./dom";
@@ -30,7 +30,9 @@ export interface Ui {
   rule: number | null;
   menu: "notebooks" | "view" | "help" | null;
   /** Which panel Profile shows ("other": the panel that asks what to do about another tab). */
-  panel: "main" | "table" | "rules" | "early" | "other";
+  panel: "main" | "table" | "rules" | "sure" | "otherwise" | "mixing" | "early" | "other";
+  /** How the cast is read otherwise, while that panel is open. */
+  otherwise: Otherwise;
   /** The row Log's table begins with, in a very long cast. */
   first_row: number;
   /** Log shows the field a table is pasted into. */
@@ -62,6 +64,15 @@ export interface State {
 /** How the page is seen: kept from one notebook to the next. */
 export type View = Pick<Ui, "theme" | "lang" | "text_size">;
 
+/** The cast as it was read. */
+export const AS_READ: Otherwise = {
+  marks: "as_read",
+  ways: "both",
+  wait: "as_read",
+  digits: "as_read",
+  cable: "as_read",
+};
+
 /** What is on the page when a notebook has just been opened. */
 export function fresh_ui(view: View): Ui {
   const { theme, lang, text_size } = view;
@@ -73,6 +84,7 @@ export function fresh_ui(view: View): Ui {
     rule: null,
     menu: null,
     panel: "main",
+    otherwise: AS_READ,
     first_row: 0,
     pasting: false,
     log_door: null,
@@ -217,7 +229,7 @@ async function work_in(batch: readonly Waiting[]): Promise<void> {
   try {
     const { first_row } = state().ui;
     const made = await beside(
-      { do: "change", notebook: before.notebook, actions, replay: false, first_row },
+      { do: "change", notebook: before.notebook, actions, replay: false, first_row, ranges: core.known_ranges() },
       busy,
       first,
     );
@@ -256,6 +268,22 @@ function calculated(before: string, action: Action): { notebook: string; look: L
 function kept_cursor(before: State, look: Look): number | null {
   const at = before.ui.cursor;
   return at !== null && at < look.readings.length ? at : null;
+}
+
+/** The trials have come to something: everything is looked at anew with it. */
+export function set_ranges(ranges: string | null): void {
+  core.know_ranges(ranges);
+  const before = state();
+  if (working || is_long(before.notebook)) {
+    working_on([]);
+    return;
+  }
+  try {
+    current = { ...before, look: core.look(before.notebook) };
+  } catch (error) {
+    if (!(error instanceof core.Stopped)) throw error; // said by trouble.ts; what was shown stays
+  }
+  show();
 }
 
 /** Changes what is on the page only. */

@@ -170,6 +170,8 @@ pub struct Picture {
     pub points: Vec<Point>,
     /// The profile line: (depth in metres, mean °C), depths strictly increasing.
     pub profile: Vec<(f64, f64)>,
+    /// The same cast read otherwise: (depth in metres, °C), depths strictly increasing; empty while nobody asks for it.
+    pub otherwise: Vec<(f64, f64)>,
     /// Depth at which the line went slack, metres.
     pub bed_m: Option<f64>,
     /// Depth the axis must at least reach, metres (an empty table still shows its marks; Log shares rows and axis).
@@ -284,6 +286,8 @@ pub struct Words {
     pub mean_of_two: String,
     /// "reading" (leg unknown).
     pub reading: String,
+    /// "read otherwise".
+    pub otherwise: String,
     /// "covered until you check" or "covered until you have it", as lines.
     pub covered: Vec<String>,
     /// "thermocline { }" with the depth put in already, longest form first: "thermocline 3.75 m", "thermocline", "3.75 m".

@@ -71,6 +71,7 @@ fn draw(
     }
     plot::profile(pen, frame);
     plot::readings(pen, frame, picture);
+    plot::otherwise(pen, frame, picture);
     let mut labels = labels::Labels::new(frame, picture, layers.as_ref());
     for tick in &picture.rules {
         if let Some(text) = &tick.in_hand {

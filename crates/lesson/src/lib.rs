@@ -12,12 +12,13 @@ pub mod marks;
 pub mod numbers;
 pub mod prepared;
 pub mod questions;
+pub mod ranges;
 pub mod scene;
 pub mod screens;
 mod tables;
 pub mod view;
 
-pub use act::{act, step};
-pub use prepared::{Prepared, prepare};
+pub use act::{act, step, step_with};
+pub use prepared::{Prepared, prepare, prepare_with};
 pub use scene::{scene, shown};
 pub use screens::{look, look_from, look_with};

@@ -2,9 +2,11 @@
 
 use crate::document::{Notebook, Sheet};
 use crate::questions::Context;
+use crate::ranges;
 use crate::tables;
 use layercast_core::cast::corrections::Outcome;
 use layercast_core::cast::lag_share::{LagEstimate, lag_share};
+use layercast_core::certainty::{self, Certainty};
 use layercast_core::order::sort_by;
 use layercast_core::{Analysis, Cast, Leg, analyse};
 use layercast_exchange::document::{CorrectedDoc, Source, content_id, corrected};
@@ -29,8 +31,12 @@ pub struct Prepared {
     pub outcomes: Vec<Option<Outcome>>,
     /// How many readings stand above the water once corrected: they are left out.
     pub above_water: usize,
-    /// Its analysis by the lesson's method.
+    /// Its analysis by the lesson's method; with the ranges of the trials, where those are at hand.
     pub analysis: Analysis,
+    /// What trials of it would be of: what they came to counts only for the same key.
+    pub ranges_key: String,
+    /// What the trials came to, where they are at hand.
+    pub certainty: Option<Certainty>,
     /// Content id of the readings.
     pub cast_id: String,
     /// Stands in where a notebook has no sheet.
@@ -50,16 +56,23 @@ pub(crate) struct Table {
 
 /// What one call has found out of the notebook so far, so that doing a thing and looking at it analyse once.
 #[derive(Debug, Default)]
-pub(crate) struct Ready {
+pub(crate) struct Ready<'a> {
     prepared: Option<Prepared>,
     table: Option<Table>,
+    /// What trials came to, as the page keeps it.
+    ranges: Option<&'a str>,
 }
 
-impl Ready {
+impl<'a> Ready<'a> {
+    /// With what trials came to.
+    pub fn with(ranges: Option<&'a str>) -> Self {
+        Self { ranges, ..Self::default() }
+    }
+
     /// The notebook's cast, analysed now or before. The cast is the one of the last call, or [`Ready::cast_changed`] was
     /// called in between.
     pub fn of(&mut self, notebook: &Notebook) -> &Prepared {
-        self.prepared.get_or_insert_with(|| prepare(notebook))
+        self.prepared.get_or_insert_with(|| prepare_with(notebook, self.ranges))
     }
 
     /// The analysis so far is of another cast.
@@ -74,7 +87,7 @@ impl Ready {
 
     /// All of it, to look at the notebook with.
     pub fn into_prepared(mut self, notebook: &Notebook) -> Prepared {
-        let mut prepared = self.prepared.take().unwrap_or_else(|| prepare(notebook));
+        let mut prepared = self.prepared.take().unwrap_or_else(|| prepare_with(notebook, self.ranges));
         prepared.table = self.table;
         prepared
     }
@@ -130,14 +143,27 @@ impl Prepared {
 
 /// Analyses the cast of a notebook.
 pub fn prepare(notebook: &Notebook) -> Prepared {
+    prepare_with(notebook, None)
+}
+
+/// Analyses the cast of a notebook, with the ranges that trials came to (see [`crate::ranges`]). A text of other readings
+/// is as good as none.
+pub fn prepare_with(notebook: &Notebook, ranges: Option<&str>) -> Prepared {
     let CorrectedDoc { raw, cast, above_water, outcomes } = corrected(&notebook.cast);
-    let analysis = analyse(&cast, &notebook.lesson.method.to_method());
+    let mut analysis = analyse(&cast, &notebook.lesson.method.to_method());
+    let ranges_key = ranges::key(&cast, &analysis.method);
+    let certainty = ranges.and_then(|text| ranges::of(text, &ranges_key));
+    if let Some(certainty) = &certainty {
+        certainty::apply(&mut analysis, certainty);
+    }
     Prepared {
         cast,
         raw,
         outcomes,
         above_water,
         analysis,
+        ranges_key,
+        certainty,
         cast_id: content_id(&notebook.cast),
         blank: Sheet::default(),
         table: None,

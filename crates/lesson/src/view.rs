@@ -2,12 +2,19 @@
 //!
 //! Long because every view that crosses to the page stands here once.
 
+mod doors;
+
 use crate::action::Action;
 use crate::document::{MarkName, Place};
 use layercast_core::{Arg, Message};
 use layercast_exchange::document::{CompanionField, CorrectionField, LegDoc, Role, Unit};
 use serde::Serialize;
 use std::collections::BTreeMap;
+
+pub use doors::{
+    DoorGroup, DoorRow, DoorView, DoorsView, OtherCable, OtherDigits, OtherMarks, OtherWait, OtherWays,
+    Otherwise, OtherwiseView, RangesView,
+};
 
 /// A number with the decimals it is shown with; the page formats it for the reader's region.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
@@ -103,6 +110,8 @@ pub struct Look {
     pub alt: Said,
     /// The used readings in the order the cursor walks them (by depth, then down before up), for picture and table.
     pub readings: Vec<ReadingView>,
+    /// Trials behind the ranges.
+    pub ranges: RangesView,
 }
 
 /// One reading under the cursor.
@@ -429,6 +438,8 @@ pub struct ProfileView {
     pub legs_note: Option<Said>,
     /// Other rules; empty until checked.
     pub rules: Vec<RuleGroup>,
+    /// How sure, read otherwise, how hard to mix; `None` until checked, and where there is nothing to say.
+    pub doors: Option<DoorsView>,
     /// Readings as a table.
     pub table: Vec<ReadingRow>,
     /// What is said under it: corrections, oxygen, the Secchi disk.

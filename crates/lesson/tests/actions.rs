@@ -443,7 +443,7 @@ fn a_very_long_cast_is_listed_in_parts() {
     let all = look(&long).log;
     assert_eq!((all.first_row, all.rows.len(), all.row_count), (0, 2000, 5000));
     for (asked, first) in [(2000, 2000), (4000, 3000), (usize::MAX, 3000)] {
-        let part = layercast_lesson::look_from(&long, asked).log;
+        let part = layercast_lesson::look_from(&long, asked, None).log;
         assert_eq!((part.first_row, part.rows.len(), part.row_count), (first, 2000, 5000));
         assert!((part.rows[0].depth.value - first as f64 / 100.0).abs() < 1e-9);
     }

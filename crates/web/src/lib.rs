@@ -3,6 +3,7 @@
 
 mod notebook;
 mod picture;
+mod trials;
 mod view;
 
 pub use notebook::{Opened, Stepped, act, example, look, look_from, new_notebook, open_bytes, step};
@@ -10,3 +11,4 @@ pub use picture::{
     GripPlace, LayoutName, PictureRequest, PictureText, PictureWords, PlacementView, ThemeName, draw, svg,
     words,
 };
+pub use trials::{otherwise, ranges, trials};

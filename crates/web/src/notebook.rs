@@ -79,19 +79,19 @@ pub fn act(notebook: &str, action: Ts<Action>) -> Result<String, JsError> {
 /// # Errors
 /// When the text is no notebook or the action is none of ours.
 #[wasm_bindgen]
-pub fn step(notebook: &str, action: Ts<Action>) -> Result<Ts<Stepped>, JsError> {
+pub fn step(notebook: &str, action: Ts<Action>, ranges: Option<String>) -> Result<Ts<Stepped>, JsError> {
     let action: Action = action.to_rust()?;
-    let (next, look) = layercast_lesson::step(read(notebook)?, &action);
+    let (next, look) = layercast_lesson::step_with(read(notebook)?, &action, ranges.as_deref());
     beside(&next.to_json(), "look", &look)
 }
 
-/// Everything the page shows of a notebook.
+/// Everything the page shows of a notebook. `ranges`: what its trials came to, if they have been made.
 ///
 /// # Errors
 /// When the text is no notebook.
 #[wasm_bindgen]
-pub fn look(notebook: &str) -> Result<Ts<Look>, JsError> {
-    large_view(&layercast_lesson::look(&read(notebook)?))
+pub fn look(notebook: &str, ranges: Option<String>) -> Result<Ts<Look>, JsError> {
+    large_view(&layercast_lesson::look_from(&read(notebook)?, 0, ranges.as_deref()))
 }
 
 /// The same, with the log's table from another row on: a very long cast is listed in parts.
@@ -99,8 +99,8 @@ pub fn look(notebook: &str) -> Result<Ts<Look>, JsError> {
 /// # Errors
 /// When the text is no notebook.
 #[wasm_bindgen]
-pub fn look_from(notebook: &str, first_row: usize) -> Result<Ts<Look>, JsError> {
-    large_view(&layercast_lesson::look_from(&read(notebook)?, first_row))
+pub fn look_from(notebook: &str, first_row: usize, ranges: Option<String>) -> Result<Ts<Look>, JsError> {
+    large_view(&layercast_lesson::look_from(&read(notebook)?, first_row, ranges.as_deref()))
 }
 
 /// The CSV text of an example cast: "layered-summer", "mixed-autumn" or "under-ice".

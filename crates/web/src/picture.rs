@@ -9,7 +9,8 @@ use crate::view::{large_view, view};
 use layercast_chart::{Layout, Mark, Picture, Placement, Size, Surface, Theme};
 use layercast_lesson::document::{Notebook, Screen};
 use layercast_lesson::scene::Scene;
-use layercast_lesson::{Prepared, look_with, prepare, scene};
+use layercast_lesson::view::Otherwise;
+use layercast_lesson::{Prepared, look_with, prepare_with, scene};
 use serde::{Deserialize, Serialize};
 use tsify::{Ts, Tsify};
 use wasm_bindgen::prelude::*;
@@ -68,6 +69,8 @@ pub struct PictureRequest {
     pub cursor: Option<usize>,
     /// The rule in hand: flat index over the rows of `Look.profile.rules`. While one is, the others are ticks.
     pub rule: Option<usize>,
+    /// How the cast is read otherwise, while that is shown.
+    pub otherwise: Option<Otherwise>,
     /// Its words.
     pub words: PictureText,
 }
@@ -150,8 +153,8 @@ struct Composed {
     picture: Picture,
 }
 
-fn compose(notebook: &Notebook, request: &PictureRequest) -> Composed {
-    let prepared = prepare(notebook);
+fn compose(notebook: &Notebook, request: &PictureRequest, ranges: Option<&str>) -> Composed {
+    let prepared = prepare_with(notebook, ranges);
     let scene = scene(notebook, &prepared, request.screen);
     let picture = shown::picture(notebook, &prepared, &scene, request);
     Composed { scene, picture }
@@ -162,10 +165,14 @@ fn compose(notebook: &Notebook, request: &PictureRequest) -> Composed {
 /// # Errors
 /// When the text is no notebook.
 #[wasm_bindgen]
-pub fn words(notebook: &str, screen: Ts<Screen>) -> Result<Ts<PictureWords>, JsError> {
+pub fn words(
+    notebook: &str,
+    screen: Ts<Screen>,
+    ranges: Option<String>,
+) -> Result<Ts<PictureWords>, JsError> {
     let notebook = read(notebook)?;
     let screen: Screen = screen.to_rust()?;
-    let prepared: Prepared = prepare(&notebook);
+    let prepared: Prepared = prepare_with(&notebook, ranges.as_deref());
     let scene = scene(&notebook, &prepared, screen);
     let look = look_with(&notebook, &prepared);
     let explained = shown::explained(&prepared.analysis, &scene);
@@ -181,10 +188,11 @@ pub fn draw(
     canvas: HtmlCanvasElement,
     notebook: &str,
     request: Ts<PictureRequest>,
+    ranges: Option<String>,
 ) -> Result<Ts<PlacementView>, JsError> {
     let notebook = read(notebook)?;
     let request: PictureRequest = request.to_rust()?;
-    let Composed { scene, picture } = compose(&notebook, &request);
+    let Composed { scene, picture } = compose(&notebook, &request, ranges.as_deref());
     let size = request.size();
     let backing = |css_px: f64| (css_px * size.scale).round().clamp(1.0, 16_384.0) as u32;
     canvas.set_width(backing(size.width_px));
@@ -202,10 +210,15 @@ pub fn draw(
 /// # Errors
 /// When the text is no notebook.
 #[wasm_bindgen]
-pub fn svg(notebook: &str, request: Ts<PictureRequest>, title: &str) -> Result<String, JsError> {
+pub fn svg(
+    notebook: &str,
+    request: Ts<PictureRequest>,
+    title: &str,
+    ranges: Option<String>,
+) -> Result<String, JsError> {
     let notebook = read(notebook)?;
     let request: PictureRequest = request.to_rust()?;
-    let Composed { mut picture, .. } = compose(&notebook, &request);
+    let Composed { mut picture, .. } = compose(&notebook, &request, ranges.as_deref());
     picture.grips = true;
     picture.cursor = None;
     let words = request.words.to_words();

@@ -94,6 +94,7 @@ fn ms_of(program: &Path, table: &Path) -> Result<f64> {
     let start = Instant::now();
     let status = Command::new(program)
         .arg(table)
+        .args(["--trials", "0"])
         .stdout(Stdio::null())
         .status()
         .with_context(|| format!("running {}", program.display()))?;

@@ -66,6 +66,7 @@ picture-covered-have-3 = tengas
 picture-going-down = al bajar
 picture-coming-up = al subir
 picture-mean-of-two = media de las dos
+picture-otherwise = leído de otro modo
 picture-reading = lectura
 
 # Words on the found lines: with the depth, the name alone, the depth alone

@@ -11,8 +11,9 @@ import { num, say, say_into, t, t_into } from "../say";
 import { dispatch, on_show, type State, set_ui, state } from "../state";
 import { show_verdict } from "../verdict";
 import { show_ways } from "../ways";
+import { DOORS, is_door, mount_doors, show_door } from "./doors";
 
-type Panel = "waiting" | "marking" | "found" | "rules" | "table";
+type Panel = "waiting" | "marking" | "found" | "rules" | "door" | "table";
 
 /** Makes the screen work. */
 export function mount_profile(): void {
@@ -41,6 +42,14 @@ export function mount_profile(): void {
     focus_next = "title";
     set_ui({ panel: "rules", rule: 0 });
   });
+  // One of these links is made with the items.
+  screen.addEventListener("click", ({ target }) => {
+    const link = target instanceof Element ? target.closest<HTMLElement>("[data-part^=to-]") : null;
+    const door = DOORS.find((one) => link?.dataset.part === `to-${one}`);
+    if (door === undefined) return;
+    focus_next = "title";
+    set_ui({ panel: door });
+  });
   press("to-marks", () => {
     focus_next = "title";
     dispatch({ do: "show_marks", again: true });
@@ -54,6 +63,7 @@ export function mount_profile(): void {
 
   mount_marks(panel("marking"));
   mount_rules(panel("rules"));
+  mount_doors(panel("door"));
 
   /** Check asks first when it would reveal answers. */
   function check(action: Action): boolean {
@@ -90,6 +100,7 @@ export function mount_profile(): void {
     if (now === "marking") show_marking(panel("marking"), s, check, leave_early);
     if (now === "found" && view.found !== null) show_found(panel("found"), s, view.found);
     if (now === "rules") show_rules(panel("rules"), s);
+    if (now === "door" && is_door(s.ui.panel, view)) show_door(panel("door"), s, s.ui.panel);
     if (now === "table") readings.show(s, back_from_table(view));
     picture.show(s);
     if (arrived && focus_is_lost(by_id("profile-panel"))) focus_next ??= "title";
@@ -101,6 +112,7 @@ export function mount_profile(): void {
     focus_next = null;
     if (to === null) return;
     const el = panel(now);
+    if (to === "title") by_id("profile-panel").scrollTop = 0;
     if (to === "early") part(el, "early-ways").querySelector("button")?.focus();
     else el.querySelector<HTMLElement>("[data-part=title]")?.focus();
   }
@@ -113,6 +125,7 @@ function panel_of(s: Readonly<State>): Panel {
   if (view.not_yet !== null) return "waiting";
   if (s.ui.panel === "table") return "table";
   if (view.marking || view.found === null) return "marking";
+  if (is_door(s.ui.panel, view)) return "door";
   return s.ui.panel === "rules" && view.rules.length > 0 ? "rules" : "found";
 }
 
@@ -240,12 +253,13 @@ function show_found(panel: HTMLElement, s: Readonly<State>, found: FoundView): v
     say_into(part(el, "text"), doubt.text);
     show_ways(part(el, "ways"), doubt.ways, { small: true });
   });
-  list(part(panel, "items"), template("template-profile-item"), found.items, (el, item) => {
+  list(part(panel, "items"), template("template-profile-item"), found.items, (el, item, index) => {
     say_into(part(el, "name"), item.name);
     set_text(part(el, "value"), item.value === null ? "" : num(item.value));
     say_into(part(el, "unit"), item.unit);
     part(el, "unit").parentElement?.classList.toggle("worded", item.value === null);
     show_verdict(part(el, "verdict"), item.verdict);
+    toggle(part(el, "to-sure"), index === 0 && view.doors !== null);
     list(part(el, "notes"), template("template-profile-note"), item.notes, (note, said) => say_into(note, said));
   });
   show_foot(panel, s);
@@ -253,6 +267,7 @@ function show_found(panel: HTMLElement, s: Readonly<State>, found: FoundView): v
   toggle(legs, view.legs_note !== null && reading_in_hand(s) === null);
   if (view.legs_note !== null) say_into(legs, view.legs_note);
   toggle(part(panel, "to-rules"), view.rules.length > 0);
+  toggle(part(panel, "doors"), view.doors !== null);
 }
 
 // Other rules.

@@ -14,6 +14,7 @@ enum Sign {
     Up,
     Once,
     Line,
+    Otherwise,
 }
 
 /// Where the key stands.
@@ -29,7 +30,7 @@ pub(super) enum Place {
 fn entries<'a>(picture: &Picture, words: &'a Words) -> Vec<(Sign, &'a str)> {
     let has = |leg: Leg| picture.points.iter().any(|p| p.leg == leg && drawable(p.depth_m, p.temp_c));
     let (down, up, once) = (has(Leg::Down), has(Leg::Up), has(Leg::Unknown));
-    let mut entries = Vec::with_capacity(4);
+    let mut entries = Vec::with_capacity(5);
     if once {
         entries.push((Sign::Once, words.reading.as_str()));
     }
@@ -41,6 +42,9 @@ fn entries<'a>(picture: &Picture, words: &'a Words) -> Vec<(Sign, &'a str)> {
     }
     if down && up {
         entries.push((Sign::Line, words.mean_of_two.as_str()));
+    }
+    if picture.otherwise.iter().any(|(depth_m, temp_c)| drawable(*depth_m, *temp_c)) {
+        entries.push((Sign::Otherwise, words.otherwise.as_str()));
     }
     entries
 }
@@ -113,6 +117,12 @@ fn draw_sign(pen: &mut Pen, sign: Sign, x: f64, baseline: f64, u: f64) {
         }
         Sign::Line => {
             pen.level(x - 6.0 * u, x + 7.0 * u, baseline - 4.0 * u, pen.roles.ink, pen.roles.profile_u);
+        }
+        Sign::Otherwise => {
+            let (y, rule, ink) = (baseline - 4.0 * u, pen.roles.rule_u, pen.roles.ink_2);
+            pen.level(x - 6.0 * u, x + 7.0 * u, y, ink, rule);
+            pen.rect(x - 3.0 * u, y - 3.5 * u, 7.0 * u, 7.0 * u, pen.roles.sheet);
+            pen.frame(x - 3.0 * u, y - 3.5 * u, 7.0 * u, 7.0 * u, ink, rule);
         }
     }
 }

@@ -160,6 +160,22 @@ pub(super) fn readings(pen: &mut Pen, frame: &Frame, picture: &Picture) {
     }
 }
 
+/// The same cast read otherwise: a thin line, a small square at each of its values.
+pub(super) fn otherwise(pen: &mut Pen, frame: &Frame, picture: &Picture) {
+    let (ink, paper) = (pen.roles.ink_2, pen.roles.sheet);
+    let values: Vec<(f64, f64)> = (picture.otherwise.iter())
+        .filter(|(depth_m, temp_c)| drawable(*depth_m, *temp_c))
+        .map(|(depth_m, temp_c)| (frame.temp_x(*temp_c), frame.y(*depth_m)))
+        .collect();
+    bent(pen, &values, paper, pen.roles.rule_u + 2.0);
+    bent(pen, &values, ink, pen.roles.rule_u);
+    let side = frame.point_size * 7.0 * frame.u;
+    for (x, y) in values {
+        pen.rect(x - side / 2.0, y - side / 2.0, side, side, paper);
+        pen.frame(x - side / 2.0, y - side / 2.0, side, side, ink, pen.roles.rule_u);
+    }
+}
+
 /// Ring, line and pointer of the reading under the cursor.
 pub(super) fn cursor(pen: &mut Pen, frame: &Frame, picture: &Picture) {
     let Some(point) = picture.cursor.and_then(|place| picture.points.get(place)) else { return };

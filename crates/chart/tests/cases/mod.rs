@@ -64,6 +64,7 @@ pub fn english() -> Words {
         going_down: "going down".into(),
         coming_up: "coming up".into(),
         mean_of_two: "mean of the two".into(),
+        otherwise: "read otherwise".into(),
         reading: "reading".into(),
         covered: lines(&["covered", "until you", "check"]),
         thermocline: Vec::new(),
@@ -101,6 +102,7 @@ pub fn spanish() -> Words {
         going_down: "al bajar".into(),
         coming_up: "al subir".into(),
         mean_of_two: "media de las dos".into(),
+        otherwise: "leído de otro modo".into(),
         thermocline: lines(&["termoclina 3,75\u{a0}m", "termoclina", "3,75\u{a0}m"]),
         range: "podría ser 3,5 a 4,0\u{a0}m".into(),
         range_short: "3,5 a 4,0\u{a0}m".into(),
@@ -146,6 +148,7 @@ pub fn readings(water: &Water, bed_m: Option<f64>) -> Picture {
     Picture {
         points: all,
         profile: mean_c(water).into_iter().enumerate().map(|(i, c)| (depth_m(water, i), c)).collect(),
+        otherwise: Vec::new(),
         bed_m,
         least_depth_m: 0.0,
         marks: None,
@@ -386,6 +389,11 @@ fn profile_found() -> Vec<Case> {
         let mut rules: Vec<RuleTick> = [2.5, 2.684, 2.75, 3.75, 3.79, 3.875].map(tick).into();
         rules.push(RuleTick { depth_m: 2.17, in_hand: Some(format!("0.1 kg per m³ denser: 2.2{m}")) });
         Case { words: summer_words(), ..case("profile-other-rules", Picture { rules, ..summer_found() }) }
+    });
+    all.push({
+        let picture = summer_found();
+        let otherwise = picture.profile.iter().copied().step_by(4).map(|(z, t)| (z, t + 0.4)).collect();
+        Case { words: summer_words(), ..case("profile-read-otherwise", Picture { otherwise, ..picture }) }
     });
     all.push({
         let result = Found { state: State::Mixed, ..NOTHING };

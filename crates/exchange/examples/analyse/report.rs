@@ -2,6 +2,8 @@
 
 use crate::opened::{Opened, finite};
 use crate::render::Words;
+use crate::science;
+use layercast_core::certainty::{MOST_AT_ONCE, TRIALS};
 use layercast_core::{
     Analysis, Metalimnion, Method, MixedLayer, State, Thermocline, WarmLayerToday, analyse,
 };
@@ -11,21 +13,42 @@ use serde_json::{Map, Value, json};
 /// Reads the file that the arguments name. Returns what goes to standard output, what goes to standard error, and the
 /// exit code: 0 with an analysis, 2 when a question comes first, 1 for an error.
 pub fn run(arguments: &[&str]) -> (String, String, u8) {
-    let (file, lang) = match arguments {
-        [file] => (*file, "en"),
-        [file, "--lang", lang @ ("en" | "es")] | ["--lang", lang @ ("en" | "es"), file] => (*file, *lang),
-        _ => return (String::new(), "analyse FILE [--lang en|es]".to_owned(), 1),
+    let Some(Asked { file, lang, trials }) = asked(arguments) else {
+        return (String::new(), "analyse FILE [--lang en|es] [--trials NUMBER]".to_owned(), 1);
     };
     match Opened::file(file) {
-        Ok(opened) => (report(&opened, &Words::load(lang)).to_string(), String::new(), opened.code()),
+        Ok(opened) => (report(&opened, &Words::load(lang), trials).to_string(), String::new(), opened.code()),
         Err(error) => (String::new(), error, 1),
     }
 }
 
+/// What the arguments ask for.
+struct Asked<'a> {
+    file: &'a str,
+    lang: &'a str,
+    /// Trials behind `certainty`; 0: none.
+    trials: u32,
+}
+
+fn asked<'a>(arguments: &[&'a str]) -> Option<Asked<'a>> {
+    let (mut file, mut lang, mut trials) = (None, "en", TRIALS);
+    let mut left = arguments.iter();
+    while let Some(argument) = left.next() {
+        match *argument {
+            "--lang" => lang = left.next().copied().filter(|lang| matches!(*lang, "en" | "es"))?,
+            "--trials" => trials = left.next()?.parse().ok().filter(|trials| *trials <= MOST_AT_ONCE)?,
+            name if file.is_none() && !name.starts_with("--") => file = Some(name),
+            _ => return None,
+        }
+    }
+    Some(Asked { file: file?, lang, trials })
+}
+
 /// Everything that was read and computed, all keys always present.
-fn report(opened: &Opened, words: &Words) -> Value {
+fn report(opened: &Opened, words: &Words, trials: u32) -> Value {
     let doc = opened.doc.as_ref();
-    let analysis = doc.map(|doc| analyse(&to_cast(doc), &Method::default()));
+    let cast = doc.map(to_cast).unwrap_or_default();
+    let analysis = doc.map(|_| analyse(&cast, &Method::default()));
     let mut report = Map::new();
     let mut put = |key: &str, value: Value| report.insert(key.to_owned(), value);
     put("outcome", json!(opened.outcome()));
@@ -46,6 +69,12 @@ fn report(opened: &Opened, words: &Words) -> Value {
         "fastest_warming_m",
         json!(found.and_then(|found| found.fastest_warming.as_ref()).map(|t| t.value_m)),
     );
+    put("certainty", found.map_or(Value::Null, |found| science::sure(&cast, found, trials)));
+    put("rules", found.map_or(Value::Null, science::rules));
+    put("spreads", found.map_or(Value::Null, science::spreads));
+    put("stability", found.map_or(Value::Null, |found| science::mixing(&cast, found)));
+    put("pairs", found.map_or(Value::Null, science::pairs));
+    put("corrections", found.map_or(Value::Null, |_| science::corrections(&[])));
     put("messages", opened.messages(words));
     Value::Object(report)
 }

@@ -25,7 +25,12 @@ pub fn act(notebook: &Notebook, action: &Action) -> Notebook {
 
 /// The notebook after an action and how it looks: [`act`] and [`crate::look`], with what both need found out once.
 pub fn step(notebook: Notebook, action: &Action) -> (Notebook, Look) {
-    let mut ready = Ready::default();
+    step_with(notebook, action, None)
+}
+
+/// [`step`] with the ranges that trials came to (see [`crate::ranges`]).
+pub fn step_with(notebook: Notebook, action: &Action, ranges: Option<&str>) -> (Notebook, Look) {
+    let mut ready = Ready::with(ranges);
     let next = act_with(notebook, action, &mut ready);
     let prepared = ready.into_prepared(&next);
     let look = crate::look_with(&next, &prepared);

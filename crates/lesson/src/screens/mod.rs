@@ -3,6 +3,7 @@
 mod alt;
 mod companions;
 mod corrections;
+mod doors;
 mod doubts;
 mod facts;
 mod found;
@@ -14,9 +15,11 @@ mod rows;
 mod rules;
 mod verdict;
 
+pub(crate) use doors::otherwise::view as otherwise_view;
+
 use crate::action::Action;
 use crate::document::Notebook;
-use crate::prepared::{Prepared, prepare};
+use crate::prepared::{Prepared, prepare, prepare_with};
 use crate::questions as bank;
 use crate::scene::{Shown, shown};
 use crate::view::{Look, Way};
@@ -32,9 +35,10 @@ pub fn look(notebook: &Notebook) -> Look {
     look_with(notebook, &prepare(notebook))
 }
 
-/// [`look`] at a very long cast: the log lists its rows from `first_row` on, counted from 0.
-pub fn look_from(notebook: &Notebook, first_row: usize) -> Look {
-    look_at(notebook, &prepare(notebook), first_row)
+/// [`look`] with the ranges that trials came to (see [`crate::ranges`]); at a very long cast the log lists its rows from
+/// `first_row` on, counted from 0.
+pub fn look_from(notebook: &Notebook, first_row: usize, ranges: Option<&str>) -> Look {
+    look_at(notebook, &prepare_with(notebook, ranges), first_row)
 }
 
 /// [`look`] with the analysis at hand.
@@ -59,6 +63,7 @@ fn look_at(notebook: &Notebook, prepared: &Prepared, first_row: usize) -> Look {
         questions: questions::view(&sight),
         alt: alt::sentence(&sight).into(),
         readings: rows::cursor(&sight),
+        ranges: doors::ranges(&sight),
     }
 }
 

@@ -1,6 +1,6 @@
 //! Profile: the student's marks, the check, and what the rules found.
 
-use super::{MOST_ROWS, Sight, companions, corrections, facts, found, rules, way};
+use super::{MOST_ROWS, Sight, companions, corrections, doors, facts, found, rules, way};
 use crate::action::Action;
 use crate::document::{MarkName, Screen};
 use crate::marks::{self, Problem, bounds_m, judge, reach};
@@ -35,6 +35,7 @@ pub fn view(sight: &Sight) -> ProfileView {
         facts: facts::facts(sight),
         legs_note: facts::legs_note(sight),
         rules: if checked { rules::groups(sight) } else { Vec::new() },
+        doors: if checked { doors::doors(sight) } else { None },
         table: table(sight),
         table_notes: table_notes(sight),
         more_rows: {

@@ -33,6 +33,7 @@ pub(super) fn picture(
         least_depth_m: least_depth_m(notebook, &points, request.screen),
         points,
         profile: analysis.profile.iter().map(|level| (level.depth_m, level.temp_c)).collect(),
+        otherwise: otherwise(prepared, scene, request),
         bed_m: prepared.cast.bed_m,
         marks: scene.marks.as_ref().map(|_| marks(scene)),
         marks_short: scene.marks_short,
@@ -72,6 +73,16 @@ pub(super) fn explained(analysis: &Analysis, scene: &Scene) -> Option<Explained>
     let (top_m, bottom_m) = scene.step_m.filter(|_| scene.step_explained)?;
     let (top_c, bottom_c) = (temp_at(analysis, top_m)?, temp_at(analysis, bottom_m)?);
     Some(Explained { drop_c: rounded((top_c - bottom_c).abs(), 2), thickness_m: bottom_m - top_m })
+}
+
+/// The same cast read otherwise, once all may be seen.
+fn otherwise(prepared: &Prepared, scene: &Scene, request: &PictureRequest) -> Vec<(f64, f64)> {
+    match &request.otherwise {
+        Some(otherwise) if all(&scene.shown) => {
+            layercast_lesson::ranges::profile_otherwise(prepared, otherwise)
+        }
+        _ => Vec::new(),
+    }
 }
 
 fn point(prepared: &Prepared, i: usize) -> Option<Point> {

@@ -71,6 +71,8 @@ picture_words! {
     mean_of_two: Said | String,
     /// Key.
     reading: Said | String,
+    /// Key.
+    otherwise: Said | String,
     /// On the flap, as lines.
     covered: Vec<Said> | Vec<String>,
     /// On the line, longest first; empty while it is covered.
@@ -156,6 +158,7 @@ pub(super) fn words(
         going_down: one("picture-going-down"),
         coming_up: one("picture-coming-up"),
         mean_of_two: one("picture-mean-of-two"),
+        otherwise: one("picture-otherwise"),
         reading: one("picture-reading"),
         covered: if scene.until_you_have_it {
             lines(&["picture-covered-have-1", "picture-covered-have-2", "picture-covered-have-3"])
@@ -327,6 +330,7 @@ impl PictureText {
             going_down: self.going_down.clone(),
             coming_up: self.coming_up.clone(),
             mean_of_two: self.mean_of_two.clone(),
+            otherwise: self.otherwise.clone(),
             reading: self.reading.clone(),
             covered: lines(&self.covered),
             thermocline: self.thermocline.clone(),

@@ -6,7 +6,7 @@ use crate::document::MarkName;
 use crate::numbers::{Range, WithNum, mark, middle, rounded, temp_decimals};
 use crate::screens::verdict::{beside_none, beside_range, doc, placed_m, refused_though_found, verdict};
 use crate::view::{FoundItem, FoundView, Sign};
-use layercast_core::{Message, Metalimnion, State, Thermocline, WarmLayerToday};
+use layercast_core::{Message, Metalimnion, RangesFrom, State, Thermocline, WarmLayerToday};
 
 /// Stratified or weakly stratified water.
 pub fn layered(sight: &Sight) -> FoundView {
@@ -177,7 +177,10 @@ fn warm_today(warm: &WarmLayerToday) -> FoundItem {
 fn deep_layer(sight: &Sight, found: &Metalimnion) -> FoundItem {
     let steep = sight.context.analysis.method.steep_c_per_m;
     if let (false, Some(high_m)) = (found.cut_off, found.bottom_high_m) {
-        let range = Range::of_marks(found.bottom_low_m, high_m);
+        let range = match sight.context.analysis.ranges_from {
+            RangesFrom::Propagated => Range::of_marks(found.bottom_low_m, high_m),
+            RangesFrom::Trials { .. } => Range::of_computed(found.bottom_low_m, high_m),
+        };
         let look = Message::new("profile-look-steep-ends");
         let refused = refused_though_found(&range, look.clone());
         return item(
