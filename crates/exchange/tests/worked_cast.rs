@@ -16,7 +16,7 @@ use layercast_core::layers::every_rule::every_rule;
 use layercast_core::layers::{runs, state};
 use layercast_core::stability::{basin::Basin, whole::whole, wind};
 use layercast_core::water::calibration::{LEAST_APART_C, two_point_c};
-use layercast_core::water::density::density_kg_m3;
+use layercast_core::water::density::{Density, density_kg_m3};
 use layercast_core::water::oxygen;
 use layercast_core::{Analysis, Cast, Message, Method, MixedLayer, Rule, State, analyse};
 use layercast_exchange::document::{CastDoc, Choices, to_cast};
@@ -115,7 +115,7 @@ fn expected((cast, a): &(Cast, Analysis)) -> Vec<(&'static str, Numbers)> {
     let step_m = thermocline.step_bottom_m - thermocline.step_top_m;
     let n2 = 9.80665 / ((over + under) / 2.0) * (under - over) / step_m;
 
-    let whole = whole(&a.profile, &Basin::unit_column(last_m).unwrap(), last_m).unwrap();
+    let whole = whole(&a.profile, &Basin::unit_column(last_m).unwrap(), last_m, Density::Tanaka).unwrap();
     let lifted_kg = whole.mixing.last().unwrap().lifted_kg_by_1_m;
 
     let every = every_rule(a);
