@@ -125,8 +125,19 @@ fn how_sure_by_every_rule_and_how_hard_to_mix() {
     assert_eq!(all["work_j_m2"], column["schmidt_j_m2"]);
     assert!(number(&column["schmidt_j_m2"]) > 100.0 && number(&column["schmidt_j_m2"]) < 400.0, "{column}");
     assert_eq!(report["corrections"], serde_json::json!([]));
-    let (_, none) = analyse("static-data/casts/layered-summer.csv", &["--trials", "0"]);
-    assert!(none["certainty"].is_null());
+    let arguments =
+        ["--trials", "0", "--correct", "depth_zero:above_water=0.5", "--correct", "tape:marked=5"];
+    let (_, corrected) = analyse("static-data/casts/layered-summer.csv", &arguments);
+    assert!(corrected["certainty"].is_null());
+    // Every mark 0.5 m less; the one at 0 comes to stand above the water. The tape waits for a field.
+    assert_eq!(corrected["thermocline"]["value_m"], 3.25);
+    assert_eq!(
+        corrected["corrections"],
+        serde_json::json!([
+            { "id": "depth_zero", "changed": 40, "largest": -0.5, "refused": null },
+            { "id": "tape", "changed": null, "largest": null, "refused": null },
+        ])
+    );
 }
 
 #[test]
@@ -199,9 +210,14 @@ fn what_is_missing_or_doubted_is_kept_and_not_used() {
 
 #[test]
 fn wrong_arguments_and_missing_files_are_said_and_give_1() {
-    for arguments in
-        [&[][..], &["a", "b"], &["no such file"], &["a", "--lang", "xx"], &["a", "--trials", "some"]]
-    {
+    for arguments in [
+        &[][..],
+        &["a", "b"],
+        &["no such file"],
+        &["a", "--lang", "xx"],
+        &["a", "--trials", "some"],
+        &["a", "--correct", "x:y=1"],
+    ] {
         let (out, err, code) = report::run(arguments);
         assert!(out.is_empty() && !err.is_empty() && code == 1, "{arguments:?}");
     }

@@ -49,6 +49,8 @@ fn is_plain(path: &str) -> bool {
         "/alt",
         "/log/title",
         "/log/doubts",
+        // How many trials, and a sum over the readings.
+        "/ranges",
     ];
     plain.iter().any(|start| path.starts_with(start))
 }

@@ -5,19 +5,29 @@ use crate::render::Words;
 use crate::science;
 use layercast_core::certainty::{MOST_AT_ONCE, TRIALS};
 use layercast_core::{
-    Analysis, Metalimnion, Method, MixedLayer, State, Thermocline, WarmLayerToday, analyse,
+    Analysis, Cast, Metalimnion, Method, MixedLayer, State, Thermocline, WarmLayerToday, analyse,
 };
-use layercast_exchange::document::{CastDoc, LegDoc, to_cast};
+use layercast_exchange::document::{
+    CastDoc, CorrectedDoc, CorrectionDoc, CorrectionField, LegDoc, corrected, new_doc,
+};
 use serde_json::{Map, Value, json};
+
+const USAGE: &str =
+    "analyse FILE [--lang en|es] [--trials NUMBER] [--correct KIND:FIELD=VALUE[,FIELD=VALUE]] …";
 
 /// Reads the file that the arguments name. Returns what goes to standard output, what goes to standard error, and the
 /// exit code: 0 with an analysis, 2 when a question comes first, 1 for an error.
 pub fn run(arguments: &[&str]) -> (String, String, u8) {
-    let Some(Asked { file, lang, trials }) = asked(arguments) else {
-        return (String::new(), "analyse FILE [--lang en|es] [--trials NUMBER]".to_owned(), 1);
+    let Some(Asked { file, lang, trials, corrections }) = asked(arguments) else {
+        return (String::new(), USAGE.to_owned(), 1);
     };
     match Opened::file(file) {
-        Ok(opened) => (report(&opened, &Words::load(lang), trials).to_string(), String::new(), opened.code()),
+        Ok(mut opened) => {
+            if let Some(doc) = &mut opened.doc {
+                doc.corrections = corrections;
+            }
+            (report(&opened, &Words::load(lang), trials).to_string(), String::new(), opened.code())
+        }
         Err(error) => (String::new(), error, 1),
     }
 }
@@ -28,31 +38,45 @@ struct Asked<'a> {
     lang: &'a str,
     /// Trials behind `certainty`; 0: none.
     trials: u32,
+    corrections: Vec<CorrectionDoc>,
 }
 
 fn asked<'a>(arguments: &[&'a str]) -> Option<Asked<'a>> {
-    let (mut file, mut lang, mut trials) = (None, "en", TRIALS);
+    let (mut file, mut lang, mut trials, mut corrections) = (None, "en", TRIALS, Vec::new());
     let mut left = arguments.iter();
     while let Some(argument) = left.next() {
         match *argument {
             "--lang" => lang = left.next().copied().filter(|lang| matches!(*lang, "en" | "es"))?,
             "--trials" => trials = left.next()?.parse().ok().filter(|trials| *trials <= MOST_AT_ONCE)?,
+            "--correct" => corrections.push(correction(left.next()?)?),
             name if file.is_none() && !name.starts_with("--") => file = Some(name),
             _ => return None,
         }
     }
-    Some(Asked { file: file?, lang, trials })
+    Some(Asked { file: file?, lang, trials, corrections })
+}
+
+/// "depth_zero:above_water=0.6", "slant:from=5,to=8,angle=12": a kind and its fields, as the document names them.
+fn correction(text: &str) -> Option<CorrectionDoc> {
+    let (kind, fields) = text.split_once(':')?;
+    let mut one = CorrectionDoc::new(serde_json::from_value(json!(kind)).ok()?);
+    for field in fields.split(',') {
+        let (name, text) = field.split_once('=')?;
+        let name: CorrectionField = serde_json::from_value(json!(name)).ok()?;
+        one.fields.insert(name, name.typed(text));
+    }
+    Some(one)
 }
 
 /// Everything that was read and computed, all keys always present.
 fn report(opened: &Opened, words: &Words, trials: u32) -> Value {
     let doc = opened.doc.as_ref();
-    let cast = doc.map(to_cast).unwrap_or_default();
+    let CorrectedDoc { cast, outcomes, .. } = corrected(doc.unwrap_or(&new_doc("", "")));
     let analysis = doc.map(|_| analyse(&cast, &Method::default()));
     let mut report = Map::new();
     let mut put = |key: &str, value: Value| report.insert(key.to_owned(), value);
     put("outcome", json!(opened.outcome()));
-    put("readings", doc.zip(analysis.as_ref()).map_or(json!([]), |(doc, found)| readings(doc, found)));
+    put("readings", doc.zip(analysis.as_ref()).map_or(json!([]), |(doc, found)| readings(doc, &cast, found)));
     let found = analysis.as_ref();
     put("profile", found.map_or(Value::Null, profile));
     put("pair_sd_c", json!(found.and_then(|found| found.pairs.s_c)));
@@ -74,13 +98,12 @@ fn report(opened: &Opened, words: &Words, trials: u32) -> Value {
     put("spreads", found.map_or(Value::Null, science::spreads));
     put("stability", found.map_or(Value::Null, |found| science::mixing(&cast, found)));
     put("pairs", found.map_or(Value::Null, science::pairs));
-    put("corrections", found.map_or(Value::Null, |_| science::corrections(&[])));
+    put("corrections", doc.map_or(Value::Null, |doc| science::corrections(&doc.corrections, &outcomes)));
     put("messages", opened.messages(words));
     Value::Object(report)
 }
 
-fn readings(doc: &CastDoc, found: &Analysis) -> Value {
-    let cast = to_cast(doc);
+fn readings(doc: &CastDoc, cast: &Cast, found: &Analysis) -> Value {
     let rows =
         doc.entries.iter().zip(&cast.readings).zip(&found.checked).map(|((entry, reading), checked)| {
             json!({

@@ -1,12 +1,13 @@
 //! What goes beyond the layers: how sure, every rule, stability, the pairs one by one, the corrections.
 
-use layercast_core::cast::corrections::{Applied, Correction, Outcome, Refusal};
+use layercast_core::cast::corrections::{Outcome, Refusal};
 use layercast_core::cast::pair_verdicts::{Repeat, pair_verdicts};
 use layercast_core::certainty::{Certainty, Depth, Plan, Refused, SEED, Unsure, certainty};
 use layercast_core::layers::every_rule::{Spread, every_rule};
 use layercast_core::stability::stability;
 use layercast_core::stability::whole::Whole;
 use layercast_core::{Analysis, Cast, Rule};
+use layercast_exchange::document::CorrectionDoc;
 use serde_json::{Value, json};
 
 /// Ranges from so many trials; null where there is nothing to range, or no trials were asked for.
@@ -159,28 +160,17 @@ pub fn pairs(found: &Analysis) -> Value {
     })
 }
 
-/// Every correction and what became of it.
-pub fn corrections(applied: &[Applied]) -> Value {
-    let one = |one: &Applied| {
-        let (changed, largest, refused) = match one.outcome {
-            Outcome::Done { changed, largest } => (Some(changed), Some(largest), None),
-            Outcome::Refused(refusal) => (None, None, Some(refusal_id(refusal))),
+/// Every correction and what became of it; one that waits for a field has neither numbers nor a refusal.
+pub fn corrections(list: &[CorrectionDoc], outcomes: &[Option<Outcome>]) -> Value {
+    let one = |(doc, outcome): (&CorrectionDoc, &Option<Outcome>)| {
+        let (changed, largest, refused) = match outcome {
+            Some(Outcome::Done { changed, largest }) => (Some(changed), Some(largest), None),
+            Some(Outcome::Refused(refusal)) => (None, None, Some(refusal_id(*refusal))),
+            None => (None, None, None),
         };
-        json!({ "id": correction_id(&one.correction), "changed": changed, "largest": largest, "refused": refused })
+        json!({ "id": doc.kind, "changed": changed, "largest": largest, "refused": refused })
     };
-    applied.iter().map(one).collect()
-}
-
-fn correction_id(correction: &Correction) -> &'static str {
-    match correction {
-        Correction::ProbeOffset { .. } => "probe_offset",
-        Correction::ProbeTwoPoint { .. } => "probe_two_point",
-        Correction::DepthZero { .. } => "depth_zero",
-        Correction::FirstMark { .. } => "first_mark",
-        Correction::Stretch { .. } => "stretch",
-        Correction::Slant { .. } => "slant",
-        Correction::Lag { .. } => "lag",
-    }
+    list.iter().zip(outcomes).map(one).collect()
 }
 
 fn refusal_id(refusal: Refusal) -> &'static str {
