@@ -1,4 +1,6 @@
 //! What must hold of ranges by trials, whatever the cast.
+//!
+//! Long because each law is held over casts of every kind.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
 mod common;

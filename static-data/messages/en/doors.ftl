@@ -34,7 +34,6 @@ door-sure-few = Only { $count ->
 door-sure-refused = The tries go all over the place: these readings can’t tell where the steepest step is. “Can’t tell” is the honest answer.
 door-sure-open = { $low } m or deeper
 door-sure-below = below the last reading
-door-sure-unstable = Heavier water lies on top here, so no layer is marked and there is nothing to try.
 door-sure-top = Top of the steep layer
 door-sure-where = Where the steepest step fell
 door-sure-densing = Density changes most at
@@ -58,7 +57,7 @@ door-otherwise-state-layered = layered
 door-otherwise-state-inverse = colder on top
 door-otherwise-state-unstable = heavier on top
 door-otherwise-state-few = too few depths to say
-door-otherwise-how = Between two marks nothing is known: the rules take a straight line there, and “could be” is only what the readings themselves may be off by. What a worse probe or cable would add is drawn by chance, always the same chance for the same readings.
+door-otherwise-how = Between two marks nothing was read: the rules take a straight line there, “could be” lets it bend a little. What a worse probe or cable would add is drawn by chance, always the same chance for the same readings.
 door-otherwise-wait = A shorter wait is reckoned for a probe that needs { $tau } s to cover two thirds of a change.
 
 page-otherwise-marks = Marks

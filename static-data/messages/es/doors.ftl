@@ -34,7 +34,6 @@ door-sure-few = Solo { $count ->
 door-sure-refused = Las pruebas caen por todas partes: estas lecturas no bastan para saber dónde está el tramo más brusco. «No se sabe» es la respuesta honesta.
 door-sure-open = { $low } m o más
 door-sure-below = bajo la última lectura
-door-sure-unstable = Aquí hay agua más pesada arriba: no se marca ninguna capa y no hay nada que probar.
 door-sure-top = Comienzo de la capa brusca
 door-sure-where = Dónde cayó el tramo más brusco
 door-sure-densing = La densidad cambia más a
@@ -58,7 +57,7 @@ door-otherwise-state-layered = con capas
 door-otherwise-state-inverse = más fría arriba
 door-otherwise-state-unstable = más pesada arriba
 door-otherwise-state-few = muy pocas profundidades para saberlo
-door-otherwise-how = Entre dos marcas no se sabe nada: las reglas toman ahí una línea recta, y «podría ser» es solo lo que pueden fallar las propias lecturas. Lo que añadirían una sonda o un cable peores se saca al azar, siempre el mismo azar para las mismas lecturas.
+door-otherwise-how = Entre dos marcas no se leyó nada: las reglas toman ahí una línea recta, «podría ser» deja que se curve un poco. Lo que añadirían una sonda o un cable peores se saca al azar, siempre el mismo azar para las mismas lecturas.
 door-otherwise-wait = Una espera más corta se calcula para una sonda que necesita { $tau } s para recorrer dos tercios de un cambio.
 
 page-otherwise-marks = Marcas

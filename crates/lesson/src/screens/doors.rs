@@ -21,9 +21,9 @@ pub fn ranges(sight: &Sight) -> RangesView {
     }
 }
 
-/// All doors; `None` where too few depths were read to say anything.
+/// All doors; `None` where too few depths were read to say anything, or no layer is marked before a doubt is settled.
 pub fn doors(sight: &Sight) -> Option<DoorsView> {
-    if sight.context.analysis.state == State::TooFew {
+    if matches!(sight.context.analysis.state, State::TooFew | State::Unstable) {
         return None;
     }
     Some(DoorsView {

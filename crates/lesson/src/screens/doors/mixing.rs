@@ -4,10 +4,10 @@ use super::{group, row, said};
 use crate::numbers::{Range, WithNum, mark_decimals, middle, rounded};
 use crate::screens::Sight;
 use crate::view::{DoorRow, DoorView};
-use layercast_core::Message;
 use layercast_core::order::sort_by;
 use layercast_core::stability::whole::{MixingWork, Whole};
 use layercast_core::stability::{Stability, StepStability, stability};
+use layercast_core::{Message, State};
 
 /// Less than lifting a tenth of a kilogram by a metre is next to no work, kg.
 const NEXT_TO_NOTHING_KG: f64 = 0.1;
@@ -36,12 +36,14 @@ pub fn view(sight: &Sight) -> DoorView {
     };
     let down_heads = ["door-mixing-down", "door-mixing-work"].map(Message::new).to_vec();
     let step_heads = ["door-head-step", "door-mixing-resists"].map(Message::new).to_vec();
-    let steps = strongest(&found);
+    // In mixed water single steps are noise.
+    let told = analysis.state != State::Mixed;
+    let steps = if told { strongest(&found) } else { Vec::new() };
     let mut notes = Vec::new();
     if !steps.is_empty() {
         notes.push(Message::new("door-mixing-unit"));
     }
-    notes.extend(swing(&found));
+    notes.extend(swing(&found).filter(|_| told));
     notes.push(Message::new("door-mixing-box").number(
         "bed",
         rounded(column.depth_m, mark_decimals(column.depth_m)),

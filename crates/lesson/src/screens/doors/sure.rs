@@ -5,7 +5,7 @@ use crate::numbers::{Range, WithNum, rounded};
 use crate::screens::Sight;
 use crate::view::{DoorRow, DoorView};
 use layercast_core::certainty::{Certainty, Depth, Ranged, Share, TRIALS, Unsure};
-use layercast_core::{Message, State, Thermocline};
+use layercast_core::{Message, Thermocline};
 
 /// Shares below this are not listed, of 1.
 const LISTED: f64 = 0.005;
@@ -13,10 +13,6 @@ const LISTED: f64 = 0.005;
 /// What the trials came to; `None` while they are not at hand though there is something to try.
 pub fn view(sight: &Sight) -> Option<DoorView> {
     let analysis = sight.context.analysis;
-    if analysis.state == State::Unstable {
-        let lead = vec![Message::new("door-sure-unstable")];
-        return Some(DoorView { lead: said(lead), ..DoorView::default() });
-    }
     let certainty = sight.prepared.certainty.as_ref()?;
     let mut lead = vec![match certainty.count {
         TRIALS => Message::new("door-sure-lead"),
@@ -32,9 +28,7 @@ pub fn view(sight: &Sight) -> Option<DoorView> {
     let groups =
         [group(heads, ranged), steepest.and_then(|(ranged, s)| group(where_heads, places(ranged, s)))];
     let mut notes = Vec::new();
-    let told =
-        [analysis.thermocline.as_ref(), analysis.fastest_warming.as_ref()].into_iter().flatten().next();
-    notes.extend(told.map(span));
+    notes.extend(analysis.thermocline.as_ref().map(span));
     notes.push(varied(sight));
     Some(DoorView { lead: said(lead), groups: groups.into_iter().flatten().collect(), notes: said(notes) })
 }
