@@ -1,6 +1,7 @@
 //! `test`: every check of the project, each named with its time. What a check needs and does not find is a failure that
 //! names the command that gets it. Both browsers are asked everything but the kills, which only Chromium gets. The quick
-//! checks come first, then the Rust rooms and the page beside one another: the browsers mostly wait.
+//! checks come first, then the Rust rooms and the page beside one another: the browsers mostly wait. The kills come last,
+//! on their own: what is typed in the last twentieth of a second must be kept, and a busy machine takes longer to type it.
 
 use crate::check;
 use crate::dist;
@@ -42,18 +43,25 @@ const PAGE: &[Step] = &[
     ("lints of the page", page_lints),
     ("tests of the page's scripts", scripts),
     ("the page", the_page),
-    ("Chromium", |tree| browser(tree, "chromium")),
-    ("Firefox", |tree| browser(tree, "firefox")),
+    ("Chromium", |tree| browser(tree, "chromium", |file| !file.ends_with(KILLS))),
+    ("Firefox", |tree| browser(tree, "firefox", |file| !file.ends_with(KILLS))),
 ];
+
+/// After all others, with nothing beside it.
+const LAST: &[Step] = &[("Chromium killed", |tree| browser(tree, "chromium", |file| file.ends_with(KILLS)))];
+
+/// The kills are looked at in Chromium: what is kept by which write is the same, and Firefox takes seconds to start.
+const KILLS: &str = "battery.test.js";
 
 /// Runs the steps whose name holds `only`, or all.
 pub fn test(tree: &Tree, only: Option<&str>) -> Result<()> {
     let chosen = |steps: &[Step]| -> Vec<Step> {
         steps.iter().filter(|(name, _)| only.is_none_or(|only| name.contains(only))).copied().collect()
     };
-    let (first, rust, page) = (chosen(FIRST), chosen(RUST), chosen(PAGE));
-    if first.is_empty() && rust.is_empty() && page.is_empty() {
-        let names: Vec<&str> = [FIRST, RUST, PAGE].concat().into_iter().map(|(name, _)| name).collect();
+    let (first, rust, page, last) = (chosen(FIRST), chosen(RUST), chosen(PAGE), chosen(LAST));
+    let all = [FIRST, RUST, PAGE, LAST].concat();
+    if !all.iter().any(|(name, _)| only.is_none_or(|only| name.contains(only))) {
+        let names: Vec<&str> = all.into_iter().map(|(name, _)| name).collect();
         bail!("no step has that name; there are: {}", names.join(", "));
     }
     tools::need_node(tree)?;
@@ -66,6 +74,7 @@ pub fn test(tree: &Tree, only: Option<&str>) -> Result<()> {
     let Ok(rust) = rust else { bail!("the tests of the Rust rooms broke off") };
     done.extend(rust);
     done.extend(page);
+    done.extend(in_turn(tree, &last));
     println!("\n── all");
     let mut total = Count::default();
     for (line, count) in done {
@@ -165,7 +174,7 @@ fn the_page(tree: &Tree) -> Result<Count> {
 }
 
 /// The walk and the states, on the page as it is given away. The page must have been built: the step before does that.
-fn browser(tree: &Tree, name: &str) -> Result<Count> {
+fn browser(tree: &Tree, name: &str, is_asked: fn(&std::path::Path) -> bool) -> Result<Count> {
     let browsers = tools::need_browsers()?;
     let page = tree.dist().join("layercast.html");
     if !page.is_file() {
@@ -175,9 +184,8 @@ fn browser(tree: &Tree, name: &str) -> Result<Count> {
         .into_iter()
         .filter(|file| file.to_string_lossy().ends_with(".test.js"))
         .collect();
-    // The kills are looked at in Chromium: what is kept by which write is the same, and Firefox takes seconds to start.
-    // Node runs the files by name, two at once: the kills take longest, and begin with the first.
-    tests.retain(|file| name == "chromium" || !file.ends_with("battery.test.js"));
+    tests.retain(|file| is_asked(file));
+    // Node runs the files by name, two at once.
     tests.sort();
     let lines = tools::tee(
         tools::node(tree)
