@@ -9,7 +9,7 @@ import * as steps from "./steps.js";
 
 const FILES = {
   "100,000 rows.csv": `Depth (m),Temp (°C)\n${rows(100_000, (i) => `${(i / 1000).toFixed(3)},${(20 - i / 10_000).toFixed(2)}`)}\n`,
-  "10,000 at one depth.csv": `Depth (m),Temp (°C)\n0,18\n1,17\n${rows(10_000, (i) => `2.0,${15 + (i % 10) / 10}`)}\n3,12\n4,10\n`,
+  "60,000 at one depth.csv": `Depth (m),Temp (°C)\n0,18\n1,17\n${rows(60_000, (i) => `2.0,${15 + (i % 10) / 10}`)}\n3,12\n4,10\n`,
   "20 MB of junk.csv": Buffer.alloc(19_999_996, "1,2\n"),
 };
 

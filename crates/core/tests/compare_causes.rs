@@ -1,10 +1,10 @@
 //! Planted causes are named: alone, or among those that cannot be told apart, and which those are.
 //!
-//! Sums are printed as a confusion matrix: `cargo test -p layercast-core --test compare_causes -- --nocapture`.
+//! Sums are printed as a confusion matrix: `cargo test -p layercast-core --test all compare_causes -- --nocapture`.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
-mod compare_support;
+use crate::common;
+use crate::compare_support;
 use common::Noise;
 use compare_support::{CLASS, Lake, PLANTED, Reader, pair};
 use layercast_core::compare::{Cause, Verdict};

@@ -1,8 +1,8 @@
 //! Nothing but chance: pairs without a cause keep false alarms at one in twenty; trials do not depend on their pieces.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
-mod compare_support;
+use crate::common;
+use crate::compare_support;
 use common::Noise;
 use compare_support::{CLASS, Lake, Reader, cast, pair};
 use layercast_core::compare::{Options, Pair, TRIALS, Trial, Verdict};

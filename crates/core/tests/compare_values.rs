@@ -1,7 +1,7 @@
 //! What a comparison says of differences whose numbers are known by hand.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{close, depths, smooth_lake_c};
 use layercast_core::Level;
 use layercast_core::compare::{

@@ -4,7 +4,7 @@
 //! between the marks as well as on them. 95 % is meant; of 400 casts two standard errors are 2.2 %, of 1,600 they are 1.1 %.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{Noise, depths, smooth_lake_c, two_legs};
 use layercast_core::certainty::{Depth, Plan, Ranged, SEED, Unsure, certainty};
 use layercast_core::{Method, MixedLayer, State, analyse};

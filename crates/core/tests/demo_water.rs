@@ -4,7 +4,7 @@
 //! Long because most of it is readings.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{close, close_option, depths, one_series, reading, two_legs};
 use layercast_core::{
     Analysis, Cast, Doubt, Flag, Leg, Method, MixedLayer, Rule, State, StateFacts, Thermocline, analyse,

@@ -4,7 +4,7 @@
 //! Long because each rule has its own laws.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{close, close_option, reading};
 use layercast_core::layers::densest::densest;
 use layercast_core::layers::first_steep::first_steep;

@@ -2,7 +2,7 @@
 //! list, however wild, breaks anything.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use layercast_core::cast::corrections::{Correction, Outcome, Refusal, correct};
 use layercast_core::cast::flat_line::flat_line_flags;
 use layercast_core::cast::lag::{follow_c, noise_swells, settle_s, share_left, time_constant_s};

@@ -3,7 +3,7 @@
 //! Long because each law is held over casts of every kind.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{Noise, close, close_option, depths, reading, smooth_lake_c, two_legs};
 use layercast_core::certainty::{
     Certainty, Depth, Plan, Refused, SEED, TRIALS, Unsure, apply, certainty, summary, trials, water,
@@ -434,7 +434,7 @@ fn a_days_warming_has_its_own_range_above_the_seasons() {
     );
 }
 
-/// `cargo test --release -p layercast-core --test laws_certainty -- --ignored --nocapture`
+/// `cargo test --release -p layercast-core --test all laws_certainty -- --ignored --nocapture`
 #[test]
 #[ignore = "prints a time; nothing can fail"]
 fn how_long_ten_thousand_trials_take() {

@@ -2,7 +2,7 @@
 //! nothing where nothing may; and no input, however wild, breaks one.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{close_option, reading};
 use layercast_core::layers::angle::greatest_angle_m;
 use layercast_core::layers::broken_stick::broken_stick_m;

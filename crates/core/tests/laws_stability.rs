@@ -2,7 +2,7 @@
 //! input breaks anything.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{close, one_series};
 use layercast_core::stability::basin::{Basin, BasinFault};
 use layercast_core::stability::whole::{HEAT_J_M3_K, whole};

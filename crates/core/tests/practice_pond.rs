@@ -1,7 +1,7 @@
 //! The practice pond: the same seed gives the same pond, the probe lags as the tables say, kinds are what they are called.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{close, depths, grouped, table};
 use layercast_core::practice::{Kind, Probe, ProbeState, Water, whole_cast};
 use layercast_core::water::density::density_kg_m3;

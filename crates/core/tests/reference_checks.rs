@@ -1,7 +1,7 @@
 //! Quality checks against flags computed by a general-purpose QARTOD library.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{Row, grouped, table};
 use layercast_core::Flag;
 use layercast_core::cast::flat_line::flat_line_flags;

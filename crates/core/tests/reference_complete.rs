@@ -1,7 +1,7 @@
 //! No reference table without a test.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 
 fn files(folder: &std::path::Path, ending: &str) -> Vec<String> {
     let mut names: Vec<String> = std::fs::read_dir(folder)

@@ -1,7 +1,7 @@
 //! Density of water by every formula against published values, IAPWS-95 and the Gibbs function, with and without salt.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{close, close_option, table};
 use layercast_core::water::density::{
     Density, SALTIEST_G_KG, chen_millero_kg_m3, density_kg_m3, eos80_kg_m3, kell_kg_m3,

@@ -1,7 +1,7 @@
 //! Published field limits against our defaults.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::table;
 use layercast_core::Method;
 use layercast_core::cast::{inversion, lag, pair_verdicts, pairs, probe_check};

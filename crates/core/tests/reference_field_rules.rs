@@ -1,7 +1,7 @@
 //! Three depths printed as worked examples in a field programme's information sheet.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{close, levels, one_series, table};
 use layercast_core::layers::first_steep::first_steep;
 use layercast_core::layers::span::span;

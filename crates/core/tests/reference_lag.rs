@@ -1,7 +1,7 @@
 //! Slow probes: waits, casts of stops, the share left over, and what lag does to the answers.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{Row, close, close_option, grouped, table, two_legs};
 use layercast_core::cast::corrections::{Correction, Outcome, Refusal, correct, vertical_m};
 use layercast_core::cast::lag::{follow_c, moving_shift_m, settle_s, share_left, time_constant_s};

@@ -1,7 +1,7 @@
 //! Thermocline, span, steep layer, main layer and state of the check profiles, by the bare rules; then by the whole analysis.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{Row, close, close_option, grouped, levels, one_series, profiles, table};
 use layercast_core::layers::densest::densest;
 use layercast_core::layers::runs::{layers, runs, surviving};

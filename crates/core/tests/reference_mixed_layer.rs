@@ -1,7 +1,7 @@
 //! Every mixed-layer rule on the check profiles, and how far they lie apart.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{close, close_option, levels, profiles, table};
 use layercast_core::layers::every_rule::{is_threshold, mixed_layer_rules, spread};
 use layercast_core::layers::steps::steps;

@@ -1,7 +1,7 @@
 //! Buoyancy frequency, its period, and resistance to mixing.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{close, close_option, levels, profiles, table};
 use layercast_core::stability::buoyancy::{n2_per_s2, period_s};
 use layercast_core::stability::resistance::resistance;

@@ -1,7 +1,7 @@
 //! Real, openly licensed casts: the temperature rules on measured water.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{Row, close, close_option, grouped, levels, one_series, table};
 use layercast_core::layers::densest::densest;
 use layercast_core::layers::mixed_layer::{density_rise_depth_m, temperature_step_depth_m};

@@ -1,7 +1,7 @@
 //! Oxygen saturation against published tables, with salt, pressure and altitude.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{close, table};
 use layercast_core::water::oxygen::{
     per_cent, pressure_atm, saturation_mg_l, theta_per_atm, vapour_pressure_atm,

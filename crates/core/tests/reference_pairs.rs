@@ -1,7 +1,7 @@
 //! Precision from duplicate readings.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{close, close_option, grouped, table};
 use layercast_core::Level;
 use layercast_core::cast::pair_verdicts::{Repeat, pair_verdicts};

@@ -1,7 +1,7 @@
 //! Second opinions on the thermocline, and what the spacing of readings does to them.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{close, close_option, levels, profiles, smooth_lake_c, table};
 use layercast_core::Level;
 use layercast_core::layers::centroid::centroid_m;

@@ -1,7 +1,7 @@
 //! How often the stated range of the thermocline holds the true depth: 20,000 seeded casts for every row of the table.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{Noise, close, depths, smooth_lake_c, table};
 use layercast_core::Level;
 use layercast_core::cast::pairs::pairs;

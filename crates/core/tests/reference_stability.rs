@@ -1,7 +1,7 @@
 //! Basins, Schmidt stability, potential energy anomaly, heat and wind numbers.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{close, close_option, levels, one_series, profiles, table};
 use layercast_core::stability::anomaly::anomaly_j_m3;
 use layercast_core::stability::basin::Basin;

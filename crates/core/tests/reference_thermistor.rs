@@ -1,7 +1,7 @@
 //! Thermometers: calibration in melting ice and beside a reference, thermistor curves.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{close, close_option, reading, table};
 use layercast_core::cast::corrections::{Correction, correct};
 use layercast_core::water::calibration::{offset_c, two_point_c};

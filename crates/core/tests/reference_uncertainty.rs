@@ -1,7 +1,7 @@
 //! Ranges against the tables of methods 8, made with numpy's generator.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{close, close_option, depths, levels, one_series, profiles, table};
 use layercast_core::certainty::{Depth, Plan, SEED, Unsure, certainty, trials, water};
 use layercast_core::layers::first_steep::first_steep;

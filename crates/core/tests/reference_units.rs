@@ -1,7 +1,7 @@
 //! Conversions of units, exact.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{close, table};
 use layercast_core::water::units;
 

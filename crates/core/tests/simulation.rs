@@ -1,7 +1,7 @@
 //! Honest noisy casts, seeded: how often noise alone makes the analysis say something that is not there.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{Noise, depths, smooth_lake_c, two_legs};
 use layercast_core::{Analysis, Method, State, analyse};
 

@@ -1,7 +1,7 @@
 //! The same cast read otherwise: what changes, what stays, what may be asked.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod common;
+use crate::common;
 use common::{Noise, close, depths, one_series, reading, smooth_lake_c, two_legs};
 use layercast_core::certainty::{Depth, SEED, Unsure};
 use layercast_core::whatif::{FINEST_STEP_M, Legs, Otherwise, TRIALS, Wait, Whatif, whatif};

@@ -3,7 +3,7 @@
 //! Long because every action is tested by name.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod support;
+use crate::support;
 
 use layercast_exchange::document::{LegChoice, LegDoc, Role, SwitchDoc, Unit};
 use layercast_lesson::action::{Action, MarkKey};

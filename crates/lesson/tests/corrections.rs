@@ -1,7 +1,7 @@
 //! The list of corrections: what a person does to it, what it says, what it does to the readings; oxygen and the Secchi disk.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod support;
+use crate::support;
 
 use layercast_exchange::document::{
     CompanionField, CorrectionField as Field, CorrectionKind as Kind, content_id,

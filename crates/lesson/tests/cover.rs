@@ -1,7 +1,7 @@
 //! Before the reveal nothing the page is given holds the answer.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod support;
+use crate::support;
 
 use layercast_lesson::action::Action;
 use layercast_lesson::document::{Lesson, MarkName, Notebook, Open, Screen};

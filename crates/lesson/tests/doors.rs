@@ -2,7 +2,7 @@
 //! (`INSTA_UPDATE=always` writes them anew), and what must hold of the ranges that trials make.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod support;
+use crate::support;
 
 use layercast_core::{MixedLayer, RangesFrom};
 use layercast_lesson::document::Notebook;

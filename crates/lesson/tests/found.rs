@@ -2,7 +2,7 @@
 //! prose; and what must hold of each.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod support;
+use crate::support;
 
 use layercast_lesson::document::Screen;
 use layercast_lesson::look;

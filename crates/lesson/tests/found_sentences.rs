@@ -2,7 +2,7 @@
 //! rarer waters has a water that says it and one that does not.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod support;
+use crate::support;
 
 use layercast_lesson::document::{Lesson, MethodDoc, Notebook, Screen};
 use layercast_lesson::view::{FoundView, Look, Said, SaidArg};

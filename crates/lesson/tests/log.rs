@@ -1,7 +1,7 @@
 //! Log and its table view for tables as they come, read as prose; and very long casts.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod support;
+use crate::support;
 
 use layercast_lesson::action::Action;
 use layercast_lesson::{act, look};

@@ -1,7 +1,7 @@
 //! What Log says fits the way the readings came, and shows them as they were written.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-mod support;
+use crate::support;
 
 use layercast_exchange::document::Origin;
 use layercast_lesson::action::Action;

@@ -3,7 +3,7 @@
 
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test stops at what should not be")]
 
-mod support;
+use crate::support;
 
 use layercast_lesson::action::Action;
 use layercast_lesson::document::{Notebook, Screen};

@@ -2,7 +2,7 @@
 
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test stops at what should not be")]
 
-mod questions_support;
+use crate::questions_support;
 
 use layercast_lesson::document::{Answer, Try};
 use layercast_lesson::questions::{self, Asked, Standing};

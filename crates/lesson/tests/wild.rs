@@ -2,7 +2,7 @@
 
 #![allow(clippy::unwrap_used, reason = "a test")]
 
-mod support;
+use crate::support;
 
 use layercast_exchange::document::{
     CompanionField, CorrectionField, CorrectionKind, LegChoice, LegDoc, Role, Unit,

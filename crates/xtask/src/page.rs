@@ -32,6 +32,11 @@ pub fn types(tree: &Tree, kind: Kind) -> Result<()> {
     core::build(tree, kind).map(|_| ())
 }
 
+/// The module that the last build left.
+pub fn module(tree: &Tree, kind: Kind) -> PathBuf {
+    core::module(tree, kind)
+}
+
 /// Builds the whole page and gives its text. `keep_core`: with the core of the last build.
 pub fn page(tree: &Tree, kind: Kind, keep_core: bool) -> Result<String> {
     tools::need_node(tree)?;

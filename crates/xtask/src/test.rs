@@ -1,7 +1,6 @@
 //! `test`: every check of the project, each named with its time. What a check needs and does not find is a failure that
 //! names the command that gets it. Both browsers are asked everything but the kills, which only Chromium gets. The quick
-//! checks come first, then the Rust rooms and the page beside one another: the browsers mostly wait. The kills come last,
-//! on their own: what is typed in the last twentieth of a second must be kept, and a busy machine takes longer to type it.
+//! checks come first, then the Rust rooms and the building of the page beside one another, then the browsers.
 
 use crate::check;
 use crate::dist;
@@ -37,18 +36,21 @@ const FIRST: &[Step] = &[
 /// The Rust rooms.
 const RUST: &[Step] = &[("lints", lints), ("tests of the Rust rooms", rooms)];
 
-/// The page, built before the browsers look at it.
+/// The page, before the browsers look at it.
 const PAGE: &[Step] = &[
     ("types of the page", types),
     ("lints of the page", page_lints),
     ("tests of the page's scripts", scripts),
     ("the page", the_page),
-    ("Chromium", |tree| browser(tree, "chromium", |file| !file.ends_with(KILLS))),
-    ("Firefox", |tree| browser(tree, "firefox", |file| !file.ends_with(KILLS))),
 ];
 
-/// After all others, with nothing beside it.
-const LAST: &[Step] = &[("Chromium killed", |tree| browser(tree, "chromium", |file| file.ends_with(KILLS)))];
+/// The page in the browsers, with nothing beside them: a press must not come later than what it is to stop, and what is
+/// typed in the last twentieth of a second before a kill must be kept.
+const LAST: &[Step] = &[
+    ("Chromium", |tree| browser(tree, "chromium", |file| !file.ends_with(KILLS))),
+    ("Firefox", |tree| browser(tree, "firefox", |file| !file.ends_with(KILLS))),
+    ("Chromium killed", |tree| browser(tree, "chromium", |file| file.ends_with(KILLS))),
+];
 
 /// The kills are looked at in Chromium: what is kept by which write is the same, and Firefox takes seconds to start.
 const KILLS: &str = "battery.test.js";
@@ -164,8 +166,11 @@ fn scripts(tree: &Tree) -> Result<Count> {
     esbuild.arg("--out-extension:.js=.mjs").arg(format!("--outdir={}", folder.display()));
     tools::run(&mut esbuild)?;
     let built = crate::tree::files_below(&folder)?;
-    let lines = tools::tee(tools::node(tree).args(["--test", "--test-reporter=spec"]).args(built))?;
-    node_counts(&lines)
+    let mut node = tools::node(tree);
+    node.args(["--test", "--test-reporter=spec"]).args(built);
+    // The module of the page comes to the same bits as the Rust rooms natively.
+    node.env("CORE", page::module(tree, page::Kind::Release)).env("ROOT", &tree.root);
+    node_counts(&tools::tee(&mut node)?)
 }
 
 fn the_page(tree: &Tree) -> Result<Count> {

@@ -38,7 +38,7 @@ pub enum Correction {
         /// From the zero of the marks to the sensor, metres.
         gap_m: f64,
     },
-    /// The cable is longer or shorter than its marks say: every depth times this (1.02: marks 2 % too close together).
+    /// The cable is longer or shorter than its marks say: every depth times this (1.02: a marked metre is really 1.02 m).
     Stretch {
         /// True length over marked length.
         factor: f64,

@@ -27,6 +27,7 @@ pub fn check(tree: &Tree) -> Result<()> {
         }
     }
     faults.extend(unnamed(&map, &folders));
+    faults.extend(not_run(tree)?);
     faults.extend(repeated_ids(&tree::read(&tree.web().join("index.html"))?));
     if !faults.is_empty() {
         bail!("{}", faults.join("\n"));
@@ -50,6 +51,32 @@ fn unnamed(map: &str, folders: &BTreeSet<String>) -> Vec<String> {
         .filter(|folder| !is_named(folder))
         .map(|folder| format!("{folder}/ is not in the map of DEVELOPERS.md"))
         .collect()
+}
+
+/// Files of tests that the one program of their room does not name: they would never run.
+fn not_run(tree: &Tree) -> Result<Vec<String>> {
+    let mut faults = Vec::new();
+    for file in tree::files_below(&tree.root.join("crates"))? {
+        let Some(folder) = file.parent().filter(|_| file.ends_with("tests/all.rs")) else { continue };
+        let all = tree::read(&file)?;
+        for test in std::fs::read_dir(folder)? {
+            let test = test?.path();
+            let Some(name) = test.file_stem().and_then(|name| name.to_str()) else { continue };
+            let is_test = test.extension().is_some_and(|ending| ending == "rs") && name != "all";
+            if is_test && !is_named_in(&all, name) {
+                faults.push(format!(
+                    "{} is not named in {}: it never runs",
+                    tree.short(&test),
+                    tree.short(&file)
+                ));
+            }
+        }
+    }
+    Ok(faults)
+}
+
+fn is_named_in(all: &str, name: &str) -> bool {
+    all.lines().any(|line| line.trim() == format!("mod {name};"))
 }
 
 fn faults_of(name: &str, bytes: &[u8]) -> Vec<String> {
@@ -83,6 +110,13 @@ fn repeated_ids(html: &str) -> Vec<String> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_test_that_is_not_named_is_found() {
+        assert!(is_named_in("mod common;\nmod laws;\n", "laws"));
+        assert!(!is_named_in("mod common;\n// mod laws;\n", "laws"));
+        assert!(!is_named_in("mod laws_layers;\n", "laws"));
+    }
 
     #[test]
     fn a_long_file_needs_a_reason() {

@@ -51,7 +51,12 @@ pub fn last(tree: &Tree, kind: Kind) -> Result<Vec<u8>> {
         let bytes = std::fs::read(from.join(name)).context("there is no earlier build of the core")?;
         tree::write(&tree.generated().join(name), &bytes)?;
     }
-    std::fs::read(from.join("core_bg.wasm")).context("there is no earlier build of the core")
+    std::fs::read(module(tree, kind)).context("there is no earlier build of the core")
+}
+
+/// Where the module is.
+pub fn module(tree: &Tree, kind: Kind) -> PathBuf {
+    glue(tree, kind).join("core_bg.wasm")
 }
 
 fn glue(tree: &Tree, kind: Kind) -> PathBuf {

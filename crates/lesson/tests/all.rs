@@ -1,0 +1,26 @@
+//! Every test of the lesson in one program. A file that is not named here is a fault that `cargo xtask test tidy`
+//! finds.
+
+mod actions;
+mod alike;
+mod corrections;
+mod cover;
+mod doors;
+mod found;
+mod found_sentences;
+mod log;
+mod log_said;
+mod questions_again;
+mod questions_close;
+mod questions_credit;
+mod questions_ideas;
+mod questions_papers;
+mod questions_read;
+mod questions_students;
+mod questions_support;
+mod questions_views;
+mod questions_wording;
+mod questions_words;
+mod support;
+mod wild;
+mod words;
