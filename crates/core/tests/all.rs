@@ -1,5 +1,6 @@
 //! Every test of the core in one program: linking one takes a fraction of linking thirty. A file that is not named
 //! here is a fault that `cargo xtask test tidy` finds.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
 mod common;
 mod compare_causes;
