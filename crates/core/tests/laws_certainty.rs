@@ -433,27 +433,3 @@ fn a_days_warming_has_its_own_range_above_the_seasons() {
         (at(Depth::MixedLayerSeason).low_m, at(Depth::MixedLayerSeason).high_m)
     );
 }
-
-/// `cargo test --release -p layercast-core --test all laws_certainty -- --ignored --nocapture`
-#[test]
-#[ignore = "prints a time; nothing can fail"]
-fn how_long_ten_thousand_trials_take() {
-    let mut noise = Noise::seeded(5);
-    let rows: Vec<(f64, f64)> =
-        depths(40, 0.25).into_iter().map(|z| (z, noise.tenths(smooth_lake_c(z, 4.1, 0.5), 0.1))).collect();
-    for (what, cast) in [
-        ("40 readings, one leg", common::one_series(&rows, 0.1)),
-        ("34 readings, two legs", summer(0.5, 0.0)),
-    ] {
-        let (_, plan) = planned(&cast, &Unsure::default());
-        let start = std::time::Instant::now();
-        let drawn = trials(&plan, SEED, 0, TRIALS);
-        let trials_took = start.elapsed();
-        let got = summary(&plan, &drawn);
-        println!(
-            "{what}: trials {trials_took:?}, with summary {:?} ({} depths)",
-            start.elapsed(),
-            got.depths.len()
-        );
-    }
-}
