@@ -16,14 +16,18 @@ pub(super) struct Water {
     pub between: Between,
 }
 
-/// What happens between marks in one trial; each even between 0 and 1.
+/// What happens between marks in one trial.
 #[derive(Clone, Copy, Default)]
 pub(super) struct Between {
-    /// Where in the step that changes fastest it changes fastest.
+    /// Where in the step that changes fastest it changes fastest; even between 0 and 1.
     pub middle: f64,
-    /// How much the water bows from one mark to the next: not at all, or as much as fits the steps around.
+    /// How much the water bows from one mark to the next: not at all (0), as much as fits the steps around (1), or a
+    /// little more; even between 0 and [`MOST_DRAWN_BOW`].
     pub bow: f64,
 }
+
+/// Most that is drawn for [`Between::bow`]. `seek.rs` says what is made of it.
+pub(super) const MOST_DRAWN_BOW: f64 = 1.2;
 
 impl Water {
     /// Room for the trials of a plan.
@@ -48,7 +52,7 @@ impl Water {
         let offset_c = random.within(plan.unsure.offset_half_c);
         let stretch = 1.0 + plan.unsure.stretch_sd * random.normal();
         let angle_deg = plan.unsure.angle_half_deg * random.uniform();
-        self.between = Between { middle: random.uniform(), bow: 1.2 * random.uniform() };
+        self.between = Between { middle: random.uniform(), bow: MOST_DRAWN_BOW * random.uniform() };
         let swell = swell(plan.pairs, random.normal());
         let scale = stretch * libm::cos(angle_deg.to_radians());
         self.steps.clear();

@@ -3,7 +3,7 @@
 //! *Between the marks* nobody read, and a straight line is only the simplest guess: on a smooth lake read every half metre
 //! the 1.0 °C rule on straight lines lies up to 0.2 m above the water's own depth. So in each trial
 //! - the mixed layer's end lies where a curve through the two readings has it whose slope grows at an even rate, up to
-//!   1.2 times as fast as from the step above to this one (not at all: the straight line of the rule);
+//!   1.44 times as fast as from the step above to this one (not at all: the straight line of the rule);
 //! - an edge of the steep layer lies between the middles of the steps on either side, where the gradient passes the
 //!   threshold, growing likewise;
 //! - the thermocline lies anywhere in its step (the interval rule, methods 8.1).
@@ -182,7 +182,8 @@ impl Water {
 
 /// Most that the change may grow from one step to the next.
 const MOST_GROWTH: f64 = 50.0;
-/// Most that the water between two marks bows, in parts of the growth that the steps show.
+/// What the mixed layer's end makes of the bow that was drawn. With the most that is drawn, 1.2, the water between two
+/// marks bows by up to 1.44 of the growth that the steps show.
 const MOST_BOW: f64 = 1.2;
 /// By how much more a gradient may bow for each e-fold it grows: the mean over the steeper step, in which the steepest
 /// place may lie, understates the growth.
@@ -203,6 +204,7 @@ fn bowed(part: f64, growth: f64, bow: f64) -> f64 {
 
 #[cfg(test)]
 mod tests {
+    use super::super::draw::MOST_DRAWN_BOW;
     use super::*;
 
     #[test]
@@ -212,6 +214,11 @@ mod tests {
         assert_eq!(growth(3.0, 1.0), 1.0, "slowing is no growth");
         assert_eq!([growth(0.0, 1.0), growth(-1.0, 1.0), growth(0.02, 1.0)], [50.0; 3]);
         assert!(growth(0.0, 0.0).is_finite());
+    }
+
+    #[test]
+    fn the_mixed_layer_bows_by_up_to_1_44_of_the_growth_as_told() {
+        assert!((MOST_BOW * MOST_DRAWN_BOW - 1.44).abs() < 1e-12);
     }
 
     #[test]
