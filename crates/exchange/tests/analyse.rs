@@ -123,6 +123,7 @@ fn how_sure_by_every_rule_and_how_hard_to_mix() {
     let column = &report["stability"]["column"];
     let all = column["mixing"].as_array().unwrap().last().unwrap();
     assert_eq!(all["work_j_m2"], column["schmidt_j_m2"]);
+    assert!((0.1..5.0).contains(&number(&column["schmidt_sd_j_m2"])), "{column}");
     assert!(number(&column["schmidt_j_m2"]) > 100.0 && number(&column["schmidt_j_m2"]) < 400.0, "{column}");
     assert_eq!(report["corrections"], serde_json::json!([]));
     let arguments =

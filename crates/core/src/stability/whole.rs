@@ -41,6 +41,9 @@ pub struct Whole {
     pub heat_j_m2: f64,
     /// Schmidt stability: work to mix all of it to one density, for each square metre of the surface, J m⁻².
     pub schmidt_j_m2: f64,
+    /// Standard deviation of that by the noise of the readings alone, J m⁻² (law of propagation,
+    /// [`Gum`](crate::bibliography::Gum); noise of one reading independent of the others).
+    pub schmidt_sd_j_m2: f64,
     /// Work to mix it down to each reading below the surface, and last down to the bed.
     pub mixing: Vec<MixingWork>,
 }
@@ -91,10 +94,34 @@ pub fn whole(levels: &[Level], basin: &Basin, bed_m: f64, density: Density) -> O
         mean_temp_c,
         heat_j_m2: HEAT_J_M3_K * mean_temp_c * last.volume / surface_area_m2,
         schmidt_j_m2: work_j_m2(last)?,
+        schmidt_sd_j_m2: GRAVITY / surface_area_m2
+            * lowered_sd_kg_m(levels, basin, last.to_m, last.centre_m()?, density),
         mixing,
     };
-    (whole.heat_j_m2.is_finite() && whole.schmidt_j_m2.is_finite()).then_some(whole)
+    let numbers = [whole.heat_j_m2, whole.schmidt_j_m2, whole.schmidt_sd_j_m2];
+    numbers.iter().all(|value| value.is_finite()).then_some(whole)
 }
+
+/// Standard deviation of ∫(z − z_v)(ρ − ρ̄)A dz \[kg m\] by the noise of the levels. Each level stands for the water
+/// half-way to its neighbours, the first up to the surface, the last down to the bed: with the slope of density ρ′ there,
+/// √Σ((z − z_v) ρ′ σ A h)².
+fn lowered_sd_kg_m(levels: &[Level], basin: &Basin, bed_m: f64, centre_m: f64, density: Density) -> f64 {
+    let depth_m = |i: usize| levels.get(i).map(|l| l.depth_m);
+    let squares = levels.iter().enumerate().map(|(i, level)| {
+        let above_m = i.checked_sub(1).and_then(depth_m).map_or(0.0, |m| (m + level.depth_m) / 2.0);
+        let below_m = depth_m(i + 1).map_or(bed_m, |m| (level.depth_m + m) / 2.0);
+        let (from_m, to_m) = (above_m.clamp(0.0, bed_m), below_m.clamp(0.0, bed_m));
+        let middle_m = (from_m + to_m) / 2.0;
+        let (warm, cold) = (level.temp_c + SLOPE_OVER_C, level.temp_c - SLOPE_OVER_C);
+        let slope = (density.kg_m3(warm) - density.kg_m3(cold)) / (2.0 * SLOPE_OVER_C);
+        let part = (middle_m - centre_m) * slope * level.sd_c * basin.volume_m3(from_m, to_m);
+        part * part
+    });
+    squares.sum::<f64>().sqrt()
+}
+
+/// The slope of density is taken over this much to either side, °C.
+const SLOPE_OVER_C: f64 = 0.05;
 
 #[cfg(test)]
 mod tests {
@@ -152,6 +179,29 @@ mod tests {
             got.mixing.iter().map(|w| w.to_depth_m).collect::<Vec<_>>(),
             [2.0, 3.999_999, 4.000_001, 7.0, 10.0]
         );
+    }
+
+    /// Standard deviations of 20,000 drawn casts (numpy 2.4.6, normal noise of 0.1 °C, 4,000 slices): even water of
+    /// 14.2 °C in 25 readings, a summer lake at uneven steps in a column, the same in a cone.
+    #[test]
+    fn noise_alone_makes_some_work() {
+        let even: Vec<(f64, f64)> = (0..25).map(|i| (0.5 * f64::from(i), 14.2)).collect();
+        let summer =
+            [(0.0, 22.0), (1.0, 22.0), (2.0, 21.0), (3.0, 15.0), (4.0, 10.0), (6.0, 8.0), (9.0, 7.5)];
+        let column = |deepest_m| Basin::unit_column(deepest_m).unwrap();
+        let cone = Basin::from_contours(&[(0.0, 1e4), (10.0, 0.0)]).unwrap();
+        for (rows, basin, want_j_m2, want_sd_j_m2) in [
+            (even.as_slice(), column(12.0), 0.0, 1.139),
+            (&summer, column(10.0), 201.14, 1.341),
+            (&summer, cone, 49.92, 0.381),
+        ] {
+            let levels: Vec<Level> = rows.iter().map(|(z, t)| Level::bare(*z, *t, 0.1)).collect();
+            let got = whole(&levels, &basin, basin.deepest_m(), Density::Tanaka).unwrap();
+            assert!((got.schmidt_j_m2 - want_j_m2).abs() < 0.01, "{}", got.schmidt_j_m2);
+            assert!((got.schmidt_sd_j_m2 / want_sd_j_m2 - 1.0).abs() < 0.05, "{}", got.schmidt_sd_j_m2);
+        }
+        let exact = whole(&two_layers(), &column(10.0), 10.0, Density::Tanaka).unwrap();
+        assert_eq!(exact.schmidt_sd_j_m2, 0.0);
     }
 
     #[test]

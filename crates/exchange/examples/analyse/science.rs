@@ -118,6 +118,7 @@ pub fn mixing(cast: &Cast, found: &Analysis) -> Value {
             "mean_density_kg_m3": column.mean_density_kg_m3,
             "heat_j_m2": column.heat_j_m2,
             "schmidt_j_m2": column.schmidt_j_m2,
+            "schmidt_sd_j_m2": column.schmidt_sd_j_m2,
             "mixing": column.mixing.iter()
                 .map(|work| json!({ "to_depth_m": work.to_depth_m, "work_j_m2": work.work_j_m2 }))
                 .collect::<Value>(),
