@@ -161,6 +161,7 @@ read-notice-no-oxygen =
 read-notice-oxygen = Column { $column } is oxygen in mg/L. It goes along with the readings of its row.
 read-notice-oxygen-two = Columns { $first } and { $second } are oxygen in mg/L. They go along with the readings of their row.
 read-notice-oxygen-percent = Column { $column } is oxygen in per cent of saturation. It is not used: mg/L gives the per cent too.
+read-notice-salt = Column { $column } tells of salt. It is not used: density is reckoned for fresh water. Salty water below can be warmer and still be the heavier.
 read-notice-secchi-one = The Secchi disk was seen down to { $depth } m.
 read-notice-secchi-two = The Secchi disk vanished at { $gone } m and came back at { $back } m. The mean is { $mean } m.
 read-notice-secchi-unclear = What it says of the Secchi disk is not clear: “{ $written }”. Type the depth under “Oxygen and Secchi”.

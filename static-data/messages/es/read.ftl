@@ -161,6 +161,7 @@ read-notice-no-oxygen =
 read-notice-oxygen = La columna { $column } es oxígeno en mg/L. Acompaña a las lecturas de su fila.
 read-notice-oxygen-two = Las columnas { $first } y { $second } son oxígeno en mg/L. Acompañan a las lecturas de su fila.
 read-notice-oxygen-percent = La columna { $column } es oxígeno en tanto por ciento de saturación. No se usa: con mg/L se obtiene también el tanto por ciento.
+read-notice-salt = La columna { $column } habla de la sal. No se usa: la densidad se calcula para agua dulce. El agua salada puede estar abajo más cálida y aun así ser la más pesada.
 read-notice-secchi-one = El disco de Secchi se vio hasta { $depth } m.
 read-notice-secchi-two = El disco de Secchi desapareció a { $gone } m y reapareció a { $back } m. La media es { $mean } m.
 read-notice-secchi-unclear = No está claro lo que dice del disco de Secchi: «{ $written }». Escribe la profundidad en «Oxígeno y Secchi».

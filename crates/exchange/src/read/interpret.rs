@@ -133,6 +133,7 @@ impl Table<'_> {
         }
         build::entries(self, &found, &series, decimal, leg_of, &mut read);
         read.messages.extend(say::oxygen_columns(self, &found));
+        read.messages.extend(say::salt_columns(self, &found));
         let (companions, message) = secchi::secchi(self, &found, decimal, choices);
         read.companions = companions;
         read.messages.extend(message);

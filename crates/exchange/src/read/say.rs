@@ -141,6 +141,17 @@ pub(super) fn oxygen_columns(table: &Table<'_>, found: &Roles) -> Vec<Message> {
     messages
 }
 
+/// Columns of salt, which no density takes in.
+pub(super) fn salt_columns(table: &Table<'_>, found: &Roles) -> Vec<Message> {
+    let columns = table.columns.iter().enumerate();
+    columns
+        .filter(|(at, column)| {
+            column.head.salt && column.numbers > 0 && found.roles.get(*at) == Some(&Role::NotUsed)
+        })
+        .map(|(at, _)| Message::new("read-notice-salt").count("column", at + 1))
+        .collect()
+}
+
 /// Lowest and highest of the finite numbers.
 pub(super) fn range(values: impl IntoIterator<Item = f64>) -> Option<(f64, f64)> {
     values.into_iter().filter(|value| value.is_finite()).fold(None, |range, value| match range {

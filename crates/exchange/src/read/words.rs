@@ -26,6 +26,8 @@ pub(super) struct Head {
     pub percent: bool,
     /// In milligrams a litre, or in ppm.
     pub mg_l: bool,
+    /// Salt, or the conductivity that tells of it.
+    pub salt: bool,
     /// The Secchi disk.
     pub secchi: bool,
     /// Something that is not used, whatever else it says: time, air, light, notes …
@@ -90,12 +92,14 @@ const OTHER: &[&str] = &[
     "time", "tiempo", "date", "datetime", "timestamp", "clock", "hour", "hora", "fecha", "dia", "day",
     "zeit", "uhrzeit", "datum", "heure", "note", "notes", "comment", "comments", "remark", "remarks",
     "nota", "notas", "comentario", "comentarios", "observaciones", "bemerkung", "bemerkungen", "ph",
-    "conductivity", "conductividad", "cond", "us", "ml", "umol", "mmol", "µmol", "μmol", "light", "luz", "lux", "par", "air", "aire", "luft", "salinity", "salinidad", "sal", "pressure",
+    "us", "ml", "umol", "mmol", "µmol", "μmol", "light", "luz", "lux", "par", "air", "aire", "luft", "pressure",
     "presion", "flag", "station", "estacion", "turbidity", "turbidez", "ntu", "chlorophyll", "clorofila",
     "chl", "density", "densidad", "bottom", "fondo", "total", "diff",
     "difference", "diferencia", "apart", "sd", "stdev", "battery", "latitude", "longitude", "lat", "lon",
     "lng", "wind", "viento", "sky", "cielo", "angle", "angulo",
 ];
+/// Salt: densities are those of fresh water, so it is not used, and that is said.
+const SALT: &[&str] = &["conductivity", "conductividad", "cond", "salinity", "salinidad", "sal"];
 /// Dissolved oxygen.
 const OXYGEN: &[&str] = &["oxygen", "oxigeno", "oxygene", "sauerstoff", "o2", "do", "od", "odo", "oxy"];
 /// Per cent of saturation.
@@ -122,7 +126,8 @@ pub(super) fn head(text: &str) -> Head {
         found.percent |= is(PERCENT);
         found.mg_l |= is(&["mg", "ppm"]);
         found.secchi |= is(&["secchi"]);
-        found.other |= is(OTHER);
+        found.salt |= is(SALT);
+        found.other |= is(OTHER) || is(SALT);
         found.aside |= is(ASIDE);
     }
     found.percent |= text.contains('%');
