@@ -18,6 +18,7 @@ use layercast_core::stability::{basin::Basin, whole::whole, wind};
 use layercast_core::water::calibration::{LEAST_APART_C, two_point_c};
 use layercast_core::water::density::{Density, density_kg_m3};
 use layercast_core::water::oxygen;
+use layercast_core::whatif;
 use layercast_core::{Analysis, Cast, Message, Method, MixedLayer, Rule, State, analyse};
 use layercast_exchange::document::{CastDoc, Choices, to_cast};
 use layercast_exchange::read::{decode, read};
@@ -310,6 +311,7 @@ fn limits() -> Vec<(&'static str, Numbers)> {
         ),
         ("how-stability-formula", new().then(9.80665, 5).then(wind::AIR_KG_M3, 1).then(wind::DRAG, 4)),
         ("how-compare-text", new().then(compare::SUN_AT_MOST_W_M2, 0).then(compare::TRIALS as f64, 0)),
+        ("how-whatif-text", new().then(f64::from(whatif::TRIALS), 0)),
         ("how-compare-formula", new().then(compare::WATER_HEAT_J_M3_K, 0)),
     ]
 }

@@ -70,7 +70,7 @@ how-state-source = Source: our choice. On 58 real casts that we judged by eye it
 how-thermocline-title = Thermocline and its range
 how-thermocline-text =
     The thermocline is the depth at which temperature falls fastest: the middle of the steepest step of the main layer. Equally steep steps side by side count as one.
-    Its range, the span, takes in every step that the readings can’t tell from the steepest. If that is more than half of the cast, the answer is “these readings can’t tell”.
+    Its range, the span, takes in every step that the readings can’t tell from the steepest. If that is more than half of the cast, the answer is “these readings can’t tell”. Mixed water has no thermocline; under ice the page tells where it warms fastest, by the same rule.
 how-thermocline-formula =
     thermocline = (z above + z below) ÷ 2 of the steepest step
     a step belongs to the span: °C per metre at least steepest − 2 × root of ((u steepest² + u of the step²) ÷ 2)
@@ -95,6 +95,7 @@ how-metalimnion-formula =
     steep: 1 °C per metre or more (a class can choose 0.5 or 2)
     joined: the steps between lose 1 − 2u °C per metre or more
     counts: T at its top − T at its bottom is more than 2.8 × s
+    range of an edge without trials: one step further out if that step loses 1 − 2u or more, one step further in if the outermost loses 1 + 2u or less; if neither, half a step either way
 how-metalimnion-source = Source: 1 °C per metre, Birge 1897 and 1904 (recalled, not seen). 2.8 × s: repeatability limit of ISO 5725-6 (recalled). Joining: our choice.
 
 how-warm-title = Today’s warm layer
@@ -105,7 +106,7 @@ how-warm-source = Source: the idea, “false epilimnion”, from the sheet of th
 
 how-mixed-title = Mixed layer, the class’s rule
 how-mixed-text =
-    The first depth below 0.5 m at which the water is 1.0 °C colder (or warmer) than at 0.5 m, on a straight line between the readings around it. If that is not reached, the layer is mixed at least to the last reading.
+    The first depth below 0.5 m at which the water is 1.0 °C colder (or warmer) than at 0.5 m, on a straight line between the readings around it. If that is not reached, the layer is mixed at least to the last reading. In mixed water it is so even if a step is that large, and under ice the rule is not used.
     Why 1.0 °C: it bears class thermometers. With noise of 0.2 °C on a test lake, 95 % of the answers lay within 0.6 m; by 0.2 °C they were spread over 2.2 m.
 how-mixed-formula =
     target = T at 0.5 m − 1.0
@@ -117,7 +118,7 @@ how-others-title = Mixed layer, other published rules
 how-others-text =
     <b>Temperature difference</b> of 0.2, 0.5 or 0.8 °C, and <b>density difference</b> of 0.03, 0.1 or 0.125 kg per m³: as the class’s rule, with another target.
     <b>Gradient:</b> the top, or the middle, of the first step of 1 °C per metre or more; or of 0.1 kg per m³ per metre.
-    <b>Curvature:</b> the reading at which the curve bends most.
+    <b>Curvature:</b> the reading at which the curve bends most towards colder.
     <b>Largest angle:</b> a line through the reading and the three above it, another through it and the three below; the reading with the largest angle between them. Depth and temperature are first scaled from 0 to 1.
     <b>Broken stick:</b> constant down to a corner, then a straight line, as close to the readings as can be, down to the end of the steepest step. <b>Three layers:</b> constant, straight line, constant over the whole cast.
     They differ: on one and the same test lake fourteen rules gave 2.16 to 4.00 m. A rule belongs to every depth.
@@ -129,24 +130,24 @@ how-others-source = Source: 0.2 °C and 0.03 kg per m³, de Boyer Montégut an
 
 how-chance-title = Ranges by repeated chance
 how-chance-text =
-    The page takes your cast 10 000 times anew, each time with other errors of the kind yours may hold, and computes every depth again. Where the steepest place lies in its step, which nobody read, is drawn too. The range is the middle 95 % of the answers. It also says how often there was no such layer, and how often each step was the steepest. The same cast gives the same range on every computer: the chance is started from a fixed number.
+    The page takes your cast 10 000 times anew, each time with other errors of the kind yours may hold, and computes every depth again. What lies between two marks, which nobody read, is drawn too: the steepest place is anywhere in its step, and the mixed layer and the edges of the steep layer end where a curve between the marks, bent at random by as much as the steps around may be, has them. The range is the middle 95 % of the answers, widened to hold the depth that the rule gives. Only the thermocline keeps its span. It also says how often there was no such layer, and how often each step was the steepest. The same cast gives the same range on every computer: the chance is started from a fixed number.
 how-chance-formula =
-    new reading = reading + noise with s + one shift of the probe for all (up to 0.2 °C either way) + rounding (half of the last digit either way)
+    new reading = reading + noise with s, less the rounding that s holds already + one shift of the probe for all (up to 0.2 °C either way) + rounding (half of the last digit either way)
     new depth = mark × one stretch for all (standard deviation 1 %) × cosine of one slant (0 to 5 degrees) + error of each mark (standard deviation 0.03 m)
     range = from the 2.5th to the 97.5th of 100 answers in order
 how-chance-source = Source: JCGM 101:2008, propagation of distributions by a Monte Carlo method (title and contents read). Sizes of the errors: our choice.
 
 how-density-title = Density of water
 how-density-text =
-    Always at the pressure of the surface, so that only warmth counts. Water is densest at 3.98 °C. Kell 1975, EOS-80 and Chen & Millero 1986 are built in for comparison. From 0 to 35 °C they differ from it by a few thousandths of a kg per m³, too little to move a class’s answer. Salt is added by EOS-80.
+    Always at the pressure of the surface, so that only warmth counts. Water is densest at 3.98 °C. Kell 1975, EOS-80 and Chen & Millero 1986 are built in for comparison. From 0 to 35 °C they differ from it by a few thousandths of a kg per m³, too little to move a class’s answer. Salt is added by EOS-80; the page itself reckons with fresh water.
 how-density-formula =
     density = 999.974950 × (1 − (T − 3.983035)² × (T + 301.797) ÷ (522528.9 × (T + 69.34881))) kg per m³, from 0 to 40 °C
 how-density-source = Source: Tanaka and others 2001, Metrologia 38, 301–309 (abstract and opening read; coefficients read in several public codes, all alike). Kell 1975 (read in a reprint with a slip, which we mended), EOS-80: UNESCO 1983 (read in public codes), Chen & Millero 1986 (coefficients read in public codes, range recalled).
 
 how-stability-title = Stability
 how-stability-text =
-    How hard is it to mix this water? <b>N²</b> says it for one step: a parcel pushed up or down swings back, in a time of 6.283 ÷ N. <b>Resistance to mixing</b> compares a step with the difference between water at 4 and at 5 °C; it doubles if the step doubles. <b>Schmidt stability</b> is the work that it takes to mix the whole lake without warming or cooling it, for each square metre. Without a depth map the lake counts as a box, which says several times too much. The work to mix only down to a depth is the same sum over the water above it.
-    Wind, where the area is known: the Wedderburn and the lake number compare this work with the push of the wind. Well below 1, wind can tilt the layers up to the surface.
+    How hard is it to mix this water? <b>N²</b> says it for one step: a parcel pushed up or down swings back, in a time of 6.283 ÷ N. <b>Resistance to mixing</b> compares a step with the difference between water at 4 and at 5 °C; it doubles if the step doubles. <b>Schmidt stability</b> is the work that it takes to mix the whole lake without warming or cooling it, for each square metre. The page asks for no depth map: the lake counts as a box down to the bed, or to the last reading if no bed was noted, and that says several times too much. Below the last reading its temperature goes on. Work is told only where it is more than 2 standard deviations of what the noise of the readings makes by itself. The work to mix only down to a depth is the same sum over the water above it.
+    Wind is in the calculation, but not on the page: with an area and a wind, the Wedderburn and the lake number compare this work with the push of the wind. Well below 1, wind can tilt the layers up to the surface.
 how-stability-formula =
     N² = 9.80665 ÷ mean density × (density below − density above) ÷ (z below − z above)
     resistance = (density below − density above) ÷ 0.008 kg per m³
@@ -158,7 +159,7 @@ how-stability-source = Source: N², textbook physics (recalled; checked with an 
 
 how-oxygen-title = Oxygen saturation
 how-oxygen-text =
-    How much oxygen water holds in balance with air: less when it is warm, salty or high above the sea. The per cent is what was measured out of that, at the water’s temperature and the pressure at the surface of the lake.
+    How much oxygen water holds in balance with air: less when it is warm, salty or high above the sea. The per cent is what was measured out of that, at the water’s temperature and the pressure at the surface of the lake. The page takes the water as fresh (S = 0).
 how-oxygen-formula =
     K = T + 273.15
     natural logarithm of mg per litre = −139.34411 + 157570.1 ÷ K − 66423080 ÷ K^2 + 12438000000 ÷ K^3 − 862194900000 ÷ K^4
@@ -170,14 +171,14 @@ how-oxygen-source = Source: Benson & Krause 1984, Limnol. Oceanogr. 29, 620–63
 
 how-whatif-title = What if
 how-whatif-text =
-    The same cast as it would have come out otherwise: every 1 or 2 m, one way only, a shorter wait, coarser digits, worse marks. Readings are left out, rounded or given seeded noise, then everything is computed by the same rules, ranges too. It shows what care at the water is worth.
+    The same cast as it would have come out otherwise: every 1 or 2 m, one way only, a shorter wait, coarser digits, worse marks. Readings are left out, rounded or given seeded noise, then everything is computed by the same rules, ranges too (with 2000 trials). It shows what care at the water is worth.
 how-whatif-formula =
     shorter wait: reading = water + r × (reading before − water), r = 2.71828^(−wait ÷ time constant of the probe)
 how-whatif-source = Source: first-order response of a probe, textbook physics (recalled). The rest follows from the rules above.
 
 how-compare-title = Comparing two casts
 how-compare-text =
-    Two casts of one lake differ. Is it the probe (all T shifted alike), the zero of the marks (all depths shifted alike), stretch of the cable (more with depth), a warmed top, moved water, or nothing but chance? Each cause is fitted to the differences and scored: by what it leaves, by how free it was to fit, and by how usual its size is. The best is named, with those it can’t be told from. A warmed top is held against what strong sun can bring, 1000 W per m².
+    This is in the calculation, but has no screen on the page. Two casts of one lake differ. Is it the probe (all T shifted alike), the zero of the marks (all depths shifted alike), stretch of the cable (more with depth), a warmed top, moved water, or nothing but chance? Each cause is fitted to the differences and scored: by what it leaves, by how free it was to fit, and by how usual its size is. The best is named, with those it can’t be told from, and it is said how much of the difference it explains and whether it leaves more than chance would: then it is not the only one, or none of these. A warmed top is held against what strong sun can bring, 1000 W per m².
     A cause is only named if it beats chance. How much that takes is found with 2000 seeded pairs that differ by chance alone: at most 5 in 100 of those may get a cause.
 how-compare-formula =
     left over = sum of ((difference − what the cause predicts) ÷ its give or take)²

@@ -68,7 +68,7 @@ how-state-source = Fuente: elección nuestra. En 58 mediciones reales que juzgam
 how-thermocline-title = La termoclina y su margen
 how-thermocline-text =
     La termoclina es la profundidad a la que la temperatura baja más deprisa: el centro del tramo más brusco de la capa principal. Tramos vecinos igual de bruscos cuentan como uno.
-    Su margen incluye todo tramo que las lecturas no distinguen del más brusco. Si es más de la mitad de la medición, la respuesta es «estas lecturas no bastan».
+    Su margen incluye todo tramo que las lecturas no distinguen del más brusco. Si es más de la mitad de la medición, la respuesta es «estas lecturas no bastan». El agua mezclada no tiene termoclina; bajo hielo la página dice dónde se calienta más deprisa, con la misma regla.
 how-thermocline-formula =
     termoclina = (z arriba + z abajo) ÷ 2 del tramo más brusco
     un tramo pertenece al margen: sus °C por metro son al menos el más brusco − 2 × raíz de ((u del más brusco² + u del tramo²) ÷ 2)
@@ -93,6 +93,7 @@ how-metalimnion-formula =
     brusco: 1 °C por metro o más (una clase puede elegir 0.5 o 2)
     unidas: los tramos de en medio pierden 1 − 2u °C por metro o más
     cuenta: T en su comienzo − T en su final es más de 2.8 × s
+    margen de un borde sin repeticiones: un tramo más afuera si ese pierde 1 − 2u o más, un tramo más adentro si el último pierde 1 + 2u o menos; si no, medio tramo a cada lado
 how-metalimnion-source = Fuente: 1 °C por metro, Birge 1897 y 1904 (de memoria, sin verlo). 2.8 × s: límite de repetibilidad de ISO 5725-6 (de memoria). Unir series: elección nuestra.
 
 how-warm-title = Capa cálida de hoy
@@ -103,7 +104,7 @@ how-warm-source = Fuente: la idea, «falso epilimnion», de la hoja de la IISD E
 
 how-mixed-title = Capa mezclada, la regla de la clase
 how-mixed-text =
-    La primera profundidad por debajo de 0.5 m a la que el agua está 1.0 °C más fría (o más cálida) que a 0.5 m, en una recta entre las lecturas vecinas. Si no se alcanza, la capa está mezclada al menos hasta la última lectura.
+    La primera profundidad por debajo de 0.5 m a la que el agua está 1.0 °C más fría (o más cálida) que a 0.5 m, en una recta entre las lecturas vecinas. Si no se alcanza, la capa está mezclada al menos hasta la última lectura. En agua mezclada es así aunque haya un salto de ese tamaño, y bajo hielo la regla no se usa.
     Por qué 1.0 °C: resiste los termómetros de clase. Con un ruido de 0.2 °C en un lago de prueba, el 95 % de las respuestas quedó dentro de 0.6 m; con 0.2 °C se repartían por 2.2 m.
 how-mixed-formula =
     meta = T a 0.5 m − 1.0
@@ -115,7 +116,7 @@ how-others-title = Capa mezclada, otras reglas publicadas
 how-others-text =
     <b>Diferencia de temperatura</b> de 0.2; 0.5 o 0.8 °C, y <b>diferencia de densidad</b> de 0.03; 0.1 o 0.125 kg por m³: como la regla de la clase, con otra meta.
     <b>Gradiente:</b> el comienzo, o el centro, del primer tramo de 1 °C por metro o más; o de 0.1 kg por m³ por metro.
-    <b>Curvatura:</b> la lectura en la que más se dobla la curva.
+    <b>Curvatura:</b> la lectura en la que la curva más se dobla hacia lo frío.
     <b>Ángulo mayor:</b> una recta por la lectura y las tres de encima, otra por ella y las tres de debajo; la lectura con el mayor ángulo entre ambas. Antes, profundidad y temperatura se llevan a una escala de 0 a 1.
     <b>Palo quebrado:</b> constante hasta un quiebre y luego una recta, lo más cerca posible de las lecturas, hasta el final del tramo más brusco. <b>Tres capas:</b> constante, recta, constante en toda la medición.
     Difieren: en un mismo lago de prueba, catorce reglas dieron de 2.16 a 4.00 m. Con cada profundidad va su regla.
@@ -127,24 +128,24 @@ how-others-source = Fuente: 0.2 °C y 0.03 kg por m³, de Boyer Montégut y ot
 
 how-chance-title = Márgenes repitiendo el azar
 how-chance-text =
-    La página toma tu medición 10 000 veces de nuevo, cada vez con otros errores como los que la tuya puede tener, y vuelve a calcular cada profundidad. También se sortea en qué lugar del tramo, que nadie leyó, está lo más brusco. El margen es el 95 % central de las respuestas. También dice cuántas veces no hubo tal capa y cuántas veces cada tramo fue el más brusco. La misma medición da el mismo margen en cualquier equipo: el azar parte de un número fijo.
+    La página toma tu medición 10 000 veces de nuevo, cada vez con otros errores como los que la tuya puede tener, y vuelve a calcular cada profundidad. También se sortea lo que hay entre dos marcas, que nadie leyó: lo más brusco está en cualquier lugar de su tramo, y la capa mezclada y los bordes de la capa de cambio brusco acaban donde los tiene una curva entre las marcas, doblada al azar tanto como admiten los tramos vecinos. El margen es el 95 % central de las respuestas, ampliado hasta contener la profundidad que da la regla. Solo la termoclina conserva su propio margen. También dice cuántas veces no hubo tal capa y cuántas veces cada tramo fue el más brusco. La misma medición da el mismo margen en cualquier equipo: el azar parte de un número fijo.
 how-chance-formula =
-    nueva lectura = lectura + ruido con s + un desplazamiento de la sonda para todas (hasta 0.2 °C en cada sentido) + redondeo (media última cifra en cada sentido)
+    nueva lectura = lectura + ruido con s, menos el redondeo que s ya contiene + un desplazamiento de la sonda para todas (hasta 0.2 °C en cada sentido) + redondeo (media última cifra en cada sentido)
     nueva profundidad = marca × un estiramiento para todas (desviación estándar 1 %) × coseno de una inclinación (de 0 a 5 grados) + error de cada marca (desviación estándar 0.03 m)
     margen = de la respuesta 2.5 a la 97.5 de cada 100 en orden
 how-chance-source = Fuente: JCGM 101:2008, propagación de distribuciones con un método de Monte Carlo (título e índice leídos). Tamaño de los errores: elección nuestra.
 
 how-density-title = Densidad del agua
 how-density-text =
-    Siempre a la presión de la superficie, para que solo cuente el calor. El agua es más densa a 3.98 °C. Kell 1975, EOS-80 y Chen & Millero 1986 están incluidas para comparar. De 0 a 35 °C difieren de la que se usa en pocas milésimas de kg por m³, demasiado poco para cambiar la respuesta de una clase. La sal se añade con EOS-80.
+    Siempre a la presión de la superficie, para que solo cuente el calor. El agua es más densa a 3.98 °C. Kell 1975, EOS-80 y Chen & Millero 1986 están incluidas para comparar. De 0 a 35 °C difieren de la que se usa en pocas milésimas de kg por m³, demasiado poco para cambiar la respuesta de una clase. La sal se añade con EOS-80; la página misma calcula con agua dulce.
 how-density-formula =
     densidad = 999.974950 × (1 − (T − 3.983035)² × (T + 301.797) ÷ (522528.9 × (T + 69.34881))) kg por m³, de 0 a 40 °C
 how-density-source = Fuente: Tanaka y otros 2001, Metrologia 38, 301–309 (resumen y comienzo leídos; coeficientes leídos en varios códigos públicos, todos iguales). Kell 1975 (leída en una reimpresión con una errata, que corregimos), EOS-80: UNESCO 1983 (leída en códigos públicos), Chen & Millero 1986 (coeficientes leídos en códigos públicos, intervalo de memoria).
 
 how-stability-title = Estabilidad
 how-stability-text =
-    ¿Cuánto cuesta mezclar esta agua? <b>N²</b> lo dice de un tramo: una porción de agua empujada arriba o abajo vuelve y oscila, en un tiempo de 6.283 ÷ N. <b>La resistencia a la mezcla</b> compara un tramo con la diferencia entre agua a 4 y a 5 °C; se duplica si el tramo se duplica. <b>La estabilidad de Schmidt</b> es el trabajo que hace falta para mezclar todo el lago sin calentarlo ni enfriarlo, por cada metro cuadrado. Sin mapa de profundidades, el lago cuenta como una caja, y eso dice varias veces demasiado. El trabajo para mezclar solo hasta una profundidad es la misma suma con el agua de encima.
-    El viento, si se conoce el área: el número de Wedderburn y el número de lago comparan este trabajo con el empuje del viento. Muy por debajo de 1, el viento puede inclinar las capas hasta la superficie.
+    ¿Cuánto cuesta mezclar esta agua? <b>N²</b> lo dice de un tramo: una porción de agua empujada arriba o abajo vuelve y oscila, en un tiempo de 6.283 ÷ N. <b>La resistencia a la mezcla</b> compara un tramo con la diferencia entre agua a 4 y a 5 °C; se duplica si el tramo se duplica. <b>La estabilidad de Schmidt</b> es el trabajo que hace falta para mezclar todo el lago sin calentarlo ni enfriarlo, por cada metro cuadrado. La página no pide un mapa de profundidades: el lago cuenta como una caja hasta el fondo, o hasta la última lectura si no se anotó el fondo, y eso dice varias veces demasiado. Bajo la última lectura sigue su temperatura. Solo se dice un trabajo mayor que 2 desviaciones estándar de lo que hace por sí solo el ruido de las lecturas. El trabajo para mezclar solo hasta una profundidad es la misma suma con el agua de encima.
+    El viento está en el cálculo, pero no en la página: con un área y un viento, el número de Wedderburn y el número de lago comparan este trabajo con el empuje del viento. Muy por debajo de 1, el viento puede inclinar las capas hasta la superficie.
 how-stability-formula =
     N² = 9.80665 ÷ densidad media × (densidad abajo − densidad arriba) ÷ (z abajo − z arriba)
     resistencia = (densidad abajo − densidad arriba) ÷ 0.008 kg por m³
@@ -156,7 +157,7 @@ how-stability-source = Fuente: N², física de manual (de memoria; comprobada co
 
 how-oxygen-title = Saturación de oxígeno
 how-oxygen-text =
-    Cuánto oxígeno contiene el agua en equilibrio con el aire: menos si es cálida, salada o está muy por encima del mar. El porcentaje es la parte de eso que se midió, a la temperatura del agua y a la presión de la superficie del lago.
+    Cuánto oxígeno contiene el agua en equilibrio con el aire: menos si es cálida, salada o está muy por encima del mar. El porcentaje es la parte de eso que se midió, a la temperatura del agua y a la presión de la superficie del lago. La página toma el agua como dulce (S = 0).
 how-oxygen-formula =
     K = T + 273.15
     logaritmo natural de mg por litro = −139.34411 + 157570.1 ÷ K − 66423080 ÷ K^2 + 12438000000 ÷ K^3 − 862194900000 ÷ K^4
@@ -168,14 +169,14 @@ how-oxygen-source = Fuente: Benson & Krause 1984, Limnol. Oceanogr. 29, 620–63
 
 how-whatif-title = ¿Y si…?
 how-whatif-text =
-    La misma medición como habría salido de otro modo: cada 1 o 2 m, en un solo sentido, con menos espera, con cifras más gruesas, con peores marcas. Se quitan lecturas, se redondean o reciben un ruido sembrado, y todo se vuelve a calcular con las mismas reglas, también los márgenes. Muestra cuánto vale el cuidado en el agua.
+    La misma medición como habría salido de otro modo: cada 1 o 2 m, en un solo sentido, con menos espera, con cifras más gruesas, con peores marcas. Se quitan lecturas, se redondean o reciben un ruido sembrado, y todo se vuelve a calcular con las mismas reglas, también los márgenes (con 2000 repeticiones). Muestra cuánto vale el cuidado en el agua.
 how-whatif-formula =
     menos espera: lectura = agua + r × (lectura anterior − agua), r = 2.71828^(−espera ÷ constante de tiempo de la sonda)
 how-whatif-source = Fuente: respuesta de primer orden de una sonda, física de manual (de memoria). El resto sigue de las reglas de arriba.
 
 how-compare-title = Comparar dos mediciones
 how-compare-text =
-    Dos mediciones de un lago difieren. ¿Es la sonda (todas las T desplazadas igual), el cero de las marcas (todas las profundidades desplazadas igual), el estiramiento del cable (más cuanto más hondo), agua de arriba calentada, agua movida o solo azar? Cada causa se ajusta a las diferencias y recibe una puntuación: por lo que deja, por cuánta libertad tuvo y por lo usual que es su tamaño. Se nombra la mejor, con aquellas de las que no se distingue. Un calentamiento de arriba se compara con lo que puede traer un sol fuerte, 1000 W por m².
+    Esto está en el cálculo, pero no tiene pantalla en la página. Dos mediciones de un lago difieren. ¿Es la sonda (todas las T desplazadas igual), el cero de las marcas (todas las profundidades desplazadas igual), el estiramiento del cable (más cuanto más hondo), agua de arriba calentada, agua movida o solo azar? Cada causa se ajusta a las diferencias y recibe una puntuación: por lo que deja, por cuánta libertad tuvo y por lo usual que es su tamaño. Se nombra la mejor, con aquellas de las que no se distingue, y se dice cuánto explica de la diferencia y si deja más de lo que dejaría el azar: entonces no es la única, o no es ninguna de estas. Un calentamiento de arriba se compara con lo que puede traer un sol fuerte, 1000 W por m².
     Solo se nombra una causa si supera al azar. Cuánto hace falta se halla con 2000 pares sembrados que difieren solo por azar: como mucho 5 de cada 100 pueden recibir una causa.
 how-compare-formula =
     resto = suma de ((diferencia − lo que la causa predice) ÷ su más o menos)²
