@@ -148,3 +148,90 @@ fn before_the_check_no_door_is_open() {
     let notebook = notebook("group_c");
     assert!(looked(&notebook).profile.doors.is_none());
 }
+
+/// The cells of a door's row that begins with a name, in words.
+fn told_of(words: &Words, door: &DoorView, name: &str) -> Option<String> {
+    let cells = door.groups.iter().flat_map(|group| &group.rows).map(|row| &row.cells);
+    let said = cells.map(|cells| cells.iter().map(|said| words.say(said)).collect::<Vec<_>>());
+    said.filter(|cells| cells[0] == name).map(|cells| cells[1..].join(" | ")).next()
+}
+
+/// A table with one reading a mark.
+fn read_once(rows: &[(f64, f64)]) -> Notebook {
+    let rows: String = rows.iter().map(|(z, t)| format!("{z}\t{t:.1}\n")).collect();
+    checked(&support::pasted(&format!("Depth (m)\tTemp (°C)\n{rows}")), ["", "", ""])
+}
+
+/// A tanh lake of 22 over 8 °C in uneven steps: by its rule the steep layer ends at 6 m, the trials have it deeper.
+#[test]
+fn one_depth_has_one_range_on_every_screen() {
+    let lake = [22.0, 22.0, 22.0, 22.0, 21.7, 20.3, 19.4, 18.2, 16.7, 15.0, 11.8, 9.7, 8.0, 8.0, 8.0];
+    let marks_m = [0.0, 0.3, 1.0, 2.0, 3.0, 4.0, 4.25, 4.5, 4.75, 5.0, 5.5, 6.0, 8.0, 10.0, 14.0];
+    let notebook = read_once(&marks_m.into_iter().zip(lake).collect::<Vec<_>>());
+    let (words, own) = (Words::new("en"), tried(&notebook));
+    let look = look_from(&notebook, 0, Some(&own));
+    let found = words.found(&look.profile.found.unwrap());
+    let sure = look.profile.doors.unwrap().sure.unwrap();
+    for name in ["Mixed layer, down to", "Deep layer, from"] {
+        let range = told_of(&words, &sure, name).unwrap();
+        let range = range.split(" | ").next().unwrap();
+        assert!(found.contains(range), "{name}: {range}, not in {found}");
+        let same = otherwise(&notebook, &Otherwise::default(), &[], Some(&own));
+        let rows = prose(&words, &same.door);
+        assert!(rows.contains(&format!("could be | {range} | {range}")), "{range}: {rows}");
+    }
+    assert!(found.contains("6.0 to 7"), "{found}");
+}
+
+/// Even water of 14.2 °C with 0.1 °C of noise, drawn once by numpy: its sum of work is −2 J per m².
+#[test]
+fn noise_is_no_heavy_water_on_top_and_no_work() {
+    let down = [
+        141, 141, 142, 141, 144, 141, 143, 142, 140, 142, 141, 141, 141, 143, 142, 142, 143, 142, 143, 142,
+        141, 143, 143, 143, 142,
+    ];
+    let up = [
+        142, 142, 142, 141, 141, 142, 141, 141, 143, 142, 142, 142, 141, 141, 142, 141, 142, 142, 143, 141,
+        143, 142, 143, 143, 144,
+    ];
+    let rows: String = (0..25)
+        .map(|i| format!("{}\t{}\t{}\n", 0.5 * i as f64, f64::from(down[i]) / 10.0, f64::from(up[i]) / 10.0))
+        .collect();
+    let notebook = support::pasted(&format!("Depth (m)\tDown (°C)\tUp (°C)\n{rows}"));
+    let look = look(&checked(&notebook, ["", "", ""]));
+    let words = Words::new("en");
+    let mixing = prose(&words, &look.profile.doors.unwrap().mixing);
+    assert!(mixing.starts_with("As far as these readings can tell, your water weighs the same"), "{mixing}");
+    assert!(!mixing.contains("kg") && !mixing.contains("nothing to lift"), "{mixing}");
+}
+
+/// A cast that ends in the steep part says down to where the work is reckoned, and a noted bed takes its place.
+#[test]
+fn the_work_is_told_with_the_depth_it_reaches_to() {
+    let lake = [22.0, 22.0, 22.0, 22.0, 22.0, 21.9, 21.9, 21.5, 20.1, 16.6, 12.0];
+    let rows: Vec<(f64, f64)> = lake.iter().enumerate().map(|(i, t)| (0.5 * i as f64, *t)).collect();
+    let notebook = read_once(&rows);
+    let words = Words::new("en");
+    let mixing = |notebook: &Notebook| prose(&words, &look(notebook).profile.doors.unwrap().mixing);
+    let told = mixing(&notebook);
+    assert!(told.starts_with("To mix your water down to 5.0\u{a0}m takes about"), "{told}");
+    assert!(
+        told.contains("to your last reading, at 5.0\u{a0}m") && told.contains("is not counted"),
+        "{told}"
+    );
+    let noted = layercast_lesson::action::Action::SetBed { text: "9".to_owned() };
+    let told = mixing(&support::doing(&notebook, &[noted]));
+    assert!(told.starts_with("To mix your water down to 9.0\u{a0}m takes about"), "{told}");
+    assert!(!told.contains("last reading"), "{told}");
+}
+
+/// Under ice there is no thermocline, and no door names one.
+#[test]
+fn under_ice_the_door_names_what_was_found() {
+    let notebook = marked("inverse");
+    let change = Otherwise { marks: OtherMarks::EveryMetre, ..Otherwise::default() };
+    let view = otherwise(&notebook, &change, &[], Some(&tried(&notebook)));
+    let words = Words::new("en");
+    assert_eq!(told_of(&words, &view.door, "Thermocline"), None);
+    assert!(told_of(&words, &view.door, "Warms fastest at").is_some());
+}

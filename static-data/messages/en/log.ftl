@@ -245,8 +245,8 @@ log-correct-lag-take = Correct for it
 log-secchi-depth = Secchi depth { $depth } m.
 log-secchi-odd = <cell>{ $written }</cell> is no depth of a Secchi disk. Write it like 3.2.
 log-altitude-odd = <cell>{ $written }</cell> is no height of a lake. Write it in metres above the sea, like 420.
-log-oxygen-at-sea = Oxygen in per cent is for a lake at the height of the sea. If yours lies higher, give its height under “Oxygen and Secchi”.
-log-oxygen-at-height = Oxygen in per cent is worked out for a lake { $height } m above the sea.
+log-oxygen-at-sea = Oxygen in per cent is for fresh water at the height of the sea. If your lake lies higher, give its height under “Oxygen and Secchi”.
+log-oxygen-at-height = Oxygen in per cent is worked out for fresh water { $height } m above the sea.
 
 ## A saved notebook that is not opened
 

@@ -245,8 +245,8 @@ log-correct-lag-take = Corregirlo
 log-secchi-depth = Profundidad de Secchi: { $depth } m.
 log-secchi-odd = <cell>{ $written }</cell> no es una profundidad del disco de Secchi. Escríbela así: 3,2.
 log-altitude-odd = <cell>{ $written }</cell> no es la altitud de un lago. Escríbela en metros sobre el mar, por ejemplo 420.
-log-oxygen-at-sea = El oxígeno en tanto por ciento es el de un lago a la altura del mar. Si el tuyo está más alto, escribe su altitud en «Oxígeno y Secchi».
-log-oxygen-at-height = El oxígeno en tanto por ciento se calcula para un lago a { $height } m sobre el mar.
+log-oxygen-at-sea = El oxígeno en tanto por ciento es el del agua dulce a la altura del mar. Si tu lago está más alto, escribe su altitud en «Oxígeno y Secchi».
+log-oxygen-at-height = El oxígeno en tanto por ciento se calcula para agua dulce a { $height } m sobre el mar.
 
 ## Un cuaderno guardado que no se abre
 

@@ -1,9 +1,9 @@
 //! How hard the water is to mix: the work in words, down to each depth, and which steps resist most.
 
 use super::{group, row, said};
-use crate::numbers::{Range, WithNum, mark_decimals, middle, rounded};
+use crate::numbers::{Range, WithNum, mark, middle, rounded};
 use crate::screens::Sight;
-use crate::view::{DoorRow, DoorView};
+use crate::view::{DoorRow, DoorView, Num};
 use layercast_core::order::sort_by;
 use layercast_core::stability::whole::{MixingWork, Whole};
 use layercast_core::stability::{Stability, StepStability, stability};
@@ -11,6 +11,8 @@ use layercast_core::{Message, State};
 
 /// Less than lifting a tenth of a kilogram by a metre is next to no work, kg.
 const NEXT_TO_NOTHING_KG: f64 = 0.1;
+/// Work is told from none beyond so many standard deviations of it.
+const SURE_SD: f64 = 2.0;
 /// Most rows of a table.
 const MOST_ROWS: usize = 6;
 /// A swing longer than this is told in minutes, s.
@@ -21,19 +23,25 @@ pub fn view(sight: &Sight) -> DoorView {
     let analysis = sight.context.analysis;
     let found = stability(analysis, sight.prepared.cast.bed_m, None);
     let Some(column) = &found.column else { return DoorView::default() };
+    let bed = mark(column.depth_m);
+    // Water that is heavier on top for sure is not marked at all, so less than nothing is noise as well.
+    if column.schmidt_j_m2 <= SURE_SD * column.schmidt_sd_j_m2 {
+        let lead = Message::new("door-mixing-alike").num("bed", bed);
+        return DoorView {
+            lead: said(vec![lead]),
+            notes: said(vec![Message::new("door-mixing-salt")]),
+            ..DoorView::default()
+        };
+    }
     let all_kg = column.mixing.last().map_or(0.0, |all| all.lifted_kg_by_1_m);
     let lead = match all_kg {
-        kg if kg <= -NEXT_TO_NOTHING_KG => Message::new("door-mixing-itself"),
         kg if kg < NEXT_TO_NOTHING_KG => Message::new("door-mixing-little"),
         kg => {
-            let decimals = u8::from(kg < 10.0);
-            Message::new("door-mixing-lead").number("kg", rounded(kg, decimals), decimals).number(
-                "joules",
-                rounded(column.schmidt_j_m2, 0),
-                0,
-            )
+            let joules = two_digits(column.schmidt_j_m2);
+            Message::new("door-mixing-lead").num("kg", two_digits(kg)).number("joules", joules.value, 0)
         }
-    };
+    }
+    .num("bed", bed);
     let down_heads = ["door-mixing-down", "door-mixing-work"].map(Message::new).to_vec();
     let step_heads = ["door-head-step", "door-mixing-resists"].map(Message::new).to_vec();
     // In mixed water single steps are noise.
@@ -44,11 +52,11 @@ pub fn view(sight: &Sight) -> DoorView {
         notes.push(Message::new("door-mixing-unit"));
     }
     notes.extend(swing(&found).filter(|_| told));
-    notes.push(Message::new("door-mixing-box").number(
-        "bed",
-        rounded(column.depth_m, mark_decimals(column.depth_m)),
-        mark_decimals(column.depth_m),
-    ));
+    let sides = match found.bed_assumed {
+        true => Message::new("door-mixing-box-read"),
+        false => Message::new("door-mixing-box"),
+    };
+    notes.push(sides.num("bed", bed));
     notes.push(Message::new("door-mixing-salt"));
     DoorView {
         lead: said(vec![lead]),
@@ -57,6 +65,19 @@ pub fn view(sight: &Sight) -> DoorView {
             .flatten()
             .collect(),
         notes: said(notes),
+    }
+}
+
+/// Two digits, and no more than one decimal: a box in the place of a pond tells no more.
+fn two_digits(value: f64) -> Num {
+    match value {
+        v if v < 10.0 => Num { value: rounded(v, 1), decimals: 1 },
+        v if v < 100.0 => Num { value: rounded(v, 0), decimals: 0 },
+        v => {
+            let units = [10.0, 100.0, 1e3, 1e4, 1e5];
+            let unit = units.into_iter().find(|unit| v < 100.0 * unit).unwrap_or(1e6);
+            Num { value: (v / unit).round() * unit, decimals: 0 }
+        }
     }
 }
 
@@ -73,10 +94,7 @@ fn work(work: &MixingWork) -> DoorRow {
     let kg = work.lifted_kg_by_1_m;
     let lifted = match rounded(kg, 1) {
         kg if kg < 0.1 => Message::new("door-mixing-none"),
-        _ => {
-            let decimals = u8::from(kg < 10.0);
-            Message::new("door-mixing-kg").number("kg", rounded(kg, decimals), decimals)
-        }
+        _ => Message::new("door-mixing-kg").num("kg", two_digits(kg)),
     };
     row(vec![Message::new("door-depth").depth("depth", work.to_depth_m), lifted])
 }

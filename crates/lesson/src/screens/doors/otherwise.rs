@@ -6,14 +6,17 @@ use crate::prepared::Prepared;
 use crate::view::{DoorRow, DoorView, Num, Otherwise, OtherwiseView};
 use layercast_core::certainty::{apply, summary};
 use layercast_core::whatif::Whatif;
-use layercast_core::{Analysis, Message, MixedLayer, RangesFrom, State};
+use layercast_core::{Analysis, Message, MixedLayer, RangesFrom, State, Thermocline};
 
 /// What the cast, read otherwise, would have told, beside what it tells. `drawn`: trials of it.
 pub fn view(prepared: &Prepared, otherwise: &Otherwise, found: &Whatif, drawn: &[f64]) -> OtherwiseView {
     let as_read = &prepared.analysis;
     let mut other = found.analysis.clone();
     let certainty = summary(&found.plan, drawn);
-    if certainty.count > 0 {
+    if *otherwise == Otherwise::default() {
+        // The same cast has the same ranges, from as many trials.
+        other = as_read.clone();
+    } else if certainty.count > 0 {
         apply(&mut other, &certainty);
     }
     let mut lead = vec![Message::new("door-otherwise-lead")];
@@ -51,7 +54,8 @@ fn state(state: State) -> Message {
 /// Each depth with its range, as read and otherwise; those that neither has are left out.
 fn rows(as_read: &Analysis, other: &Analysis) -> Vec<DoorRow> {
     let pairs = [
-        ("profile-thermocline", thermocline(as_read), thermocline(other)),
+        ("profile-thermocline", steepest(&as_read.thermocline), steepest(&other.thermocline)),
+        ("profile-warms-fastest", steepest(&as_read.fastest_warming), steepest(&other.fastest_warming)),
         ("profile-mixed-layer-to", mixed(as_read), mixed(other)),
         ("profile-deep-layer-from", deep(as_read), deep(other)),
     ];
@@ -88,8 +92,8 @@ fn depth(num: Num) -> Message {
     Message::new("door-depth").num("depth", num)
 }
 
-fn thermocline(analysis: &Analysis) -> Option<Told> {
-    let told = analysis.thermocline.as_ref().or(analysis.fastest_warming.as_ref())?;
+fn steepest(found: &Option<Thermocline>) -> Option<Told> {
+    let told = found.as_ref()?;
     let range = Range::of_marks(told.span_top_m, told.span_bottom_m).said();
     let value = if told.tellable { depth(middle(told.value_m)) } else { Message::new("door-cannot-tell") };
     Some(Told { value, range: Some(range), between: None })

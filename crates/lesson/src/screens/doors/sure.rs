@@ -5,7 +5,7 @@ use crate::numbers::{Range, WithNum, rounded};
 use crate::screens::Sight;
 use crate::view::{DoorRow, DoorView};
 use layercast_core::certainty::{Certainty, Depth, Ranged, Share, TRIALS, Unsure};
-use layercast_core::{Message, Thermocline};
+use layercast_core::{Analysis, Message, MixedLayer, Thermocline};
 
 /// Shares below this are not listed, of 1.
 const LISTED: f64 = 0.005;
@@ -22,7 +22,7 @@ pub fn view(sight: &Sight) -> Option<DoorView> {
     if steepest.is_some_and(|(ranged, _)| ranged.refused.is_some()) {
         lead.push(Message::new("door-sure-refused"));
     }
-    let ranged = certainty.depths.iter().filter_map(ranged_row).collect();
+    let ranged = certainty.depths.iter().filter_map(|one| ranged_row(one, analysis)).collect();
     let heads = ["door-head-depth", "door-head-could-be", "door-head-found"].map(Message::new).to_vec();
     let where_heads = ["door-sure-where", "door-head-share"].map(Message::new).to_vec();
     let groups =
@@ -41,7 +41,7 @@ fn steepest(certainty: &Certainty) -> Option<(&Ranged, &[Share])> {
 }
 
 /// One depth with its range; those that are listed step by step, or keep their span, are not among them.
-fn ranged_row(ranged: &Ranged) -> Option<DoorRow> {
+fn ranged_row(ranged: &Ranged, analysis: &Analysis) -> Option<DoorRow> {
     let name = match ranged.depth {
         Depth::MixedLayer => "profile-mixed-layer-to",
         Depth::MixedLayerSeason => "door-sure-season",
@@ -50,13 +50,33 @@ fn ranged_row(ranged: &Ranged) -> Option<DoorRow> {
         Depth::FastestDensing => "door-sure-densing",
         Depth::Thermocline | Depth::WarmLayerToday | Depth::FastestWarming => return None,
     };
-    let range = match (ranged.low_m, ranged.high_m) {
+    let (low_m, high_m) = match shown_m(ranged.depth, analysis) {
+        Some((low_m, high_m)) => (ranged.low_m.map(|_| low_m), ranged.high_m.map(|_| high_m)),
+        None => (ranged.low_m, ranged.high_m),
+    };
+    let range = match (low_m, high_m) {
         (Some(low_m), Some(high_m)) => Range::of_computed(low_m, high_m).said(),
         (Some(low_m), None) => Message::new("door-sure-open").number("low", rounded(low_m, 1), 1),
         (None, _) => Message::new("door-sure-below"),
     };
     let found = 1.0 - ranged.none_share - ranged.beyond_share;
     Some(row(vec![Message::new(name), range, in_100(found)]))
+}
+
+/// The range that is told of a depth everywhere: that of the trials, with the depth itself in it.
+fn shown_m(depth: Depth, analysis: &Analysis) -> Option<(f64, f64)> {
+    let mixed = |mixed: &Option<MixedLayer>| match mixed {
+        Some(MixedLayer::At { low_m, high_m, .. }) => Some((*low_m, *high_m)),
+        _ => None,
+    };
+    let steep = analysis.metalimnion.as_ref();
+    match depth {
+        Depth::MixedLayer => mixed(&analysis.mixed_layer),
+        Depth::MixedLayerSeason => mixed(&analysis.mixed_layer_season),
+        Depth::MetalimnionTop => steep.map(|m| (m.top_low_m, m.top_high_m)),
+        Depth::MetalimnionBottom => steep.and_then(|m| Some((m.bottom_low_m, m.bottom_high_m?))),
+        Depth::Thermocline | Depth::WarmLayerToday | Depth::FastestWarming | Depth::FastestDensing => None,
+    }
 }
 
 /// The steps, downward, each with its share; then all others together.
