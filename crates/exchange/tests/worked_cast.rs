@@ -12,8 +12,9 @@ use layercast_core::cast::probe_check::{self, ProbeVerdict, probe_check};
 use layercast_core::cast::{gross_range, inversion, pair_verdicts, pairs, spike};
 use layercast_core::certainty::{self, Depth, Plan, Unsure, certainty};
 use layercast_core::compare;
+use layercast_core::layers::dense_step::DENSE_KG_M3_PER_M;
 use layercast_core::layers::every_rule::every_rule;
-use layercast_core::layers::{runs, state};
+use layercast_core::layers::{mixed_layer, runs, state};
 use layercast_core::stability::{basin::Basin, whole::whole, wind};
 use layercast_core::water::calibration::{LEAST_APART_C, two_point_c};
 use layercast_core::water::density::{Density, density_kg_m3};
@@ -279,6 +280,9 @@ fn limits() -> Vec<(&'static str, Numbers)> {
     let new = Numbers::default;
     let (range, spikes) = (gross_range::LAKE, spike::LAKE);
     let (method, unsure) = (Method::default(), Unsure::default());
+    let temp_drops_c =
+        [Rule::TempDrop02, Rule::TempDrop05, Rule::TempDrop08].map(|rule| rule.temp_step_c(&method).unwrap());
+    let rises = [Rule::DensityRise003, Rule::DensityRise0125].map(|rule| rule.density_rise_kg_m3().unwrap());
     vec![
         (
             "how-checks-formula",
@@ -301,7 +305,18 @@ fn limits() -> Vec<(&'static str, Numbers)> {
         ),
         ("how-metalimnion-formula", new().then(method.steep_c_per_m, 0).then(runs::BELIEVABLE, 1)),
         ("how-warm-text", new().then(runs::NEAR_SURFACE_M, 0).then(runs::DAY_WARMING_C, 0)),
-        ("how-mixed-formula", new().then(method.reference_m, 1).then(method.mixed_drop_c, 1)),
+        (
+            "how-mixed-formula",
+            (new().then(method.reference_m, 1).then(method.mixed_drop_c, 1))
+                .then(mixed_layer::LEAST_RANGE_M, 2),
+        ),
+        (
+            "how-others-text",
+            (new().all(&temp_drops_c, 1).then(rises[0], 2).then(mixed_layer::DENSITY_RISE_KG_M3, 1))
+                .then(rises[1], 3)
+                .then(method.steep_c_per_m, 0)
+                .then(DENSE_KG_M3_PER_M, 1),
+        ),
         ("how-chance-text", new().then(f64::from(certainty::TRIALS), 0)),
         (
             "how-chance-formula",
