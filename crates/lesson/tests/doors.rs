@@ -225,6 +225,19 @@ fn the_work_is_told_with_the_depth_it_reaches_to() {
     assert!(!told.contains("last reading"), "{told}");
 }
 
+/// 5.48 J per m² (scipy 1.17.1, quad on these readings) are 5 joules.
+#[test]
+fn joules_are_rounded_once_and_to_two_digits() {
+    let words = Words::new("en");
+    let lead = |rows: &[(f64, f64)]| words.say(&look(&read_once(rows)).profile.doors.unwrap().mixing.lead[0]);
+    let ice = [0.3, 1.4, 2.3, 2.9, 3.3, 3.6, 3.8, 3.9, 4.0, 4.0, 4.1];
+    let rows: Vec<(f64, f64)> = ice.iter().enumerate().map(|(i, t)| (i as f64, *t)).collect();
+    assert!(lead(&rows).ends_with("lifting 0.6\u{a0}kg by one metre (5\u{a0}joules)."), "{}", lead(&rows));
+    // Four metres at 22 °C over six at 8 °C: 244.57 J by hand, a little less with a slope between 3.9 and 4.1 m.
+    let two = [(0.0, 22.0), (2.0, 22.0), (3.9, 22.0), (4.1, 8.0), (7.0, 8.0), (10.0, 8.0)];
+    assert!(lead(&two).ends_with("lifting 25\u{a0}kg by one metre (240\u{a0}joules)."), "{}", lead(&two));
+}
+
 /// Under ice there is no thermocline, and no door names one.
 #[test]
 fn under_ice_the_door_names_what_was_found() {

@@ -37,8 +37,11 @@ pub fn view(sight: &Sight) -> DoorView {
     let lead = match all_kg {
         kg if kg < NEXT_TO_NOTHING_KG => Message::new("door-mixing-little"),
         kg => {
-            let joules = two_digits(column.schmidt_j_m2);
-            Message::new("door-mixing-lead").num("kg", two_digits(kg)).number("joules", joules.value, 0)
+            let joules = match two_digits(column.schmidt_j_m2) {
+                tenths if tenths.decimals > 0 => rounded(column.schmidt_j_m2, 0),
+                whole => whole.value,
+            };
+            Message::new("door-mixing-lead").num("kg", two_digits(kg)).number("joules", joules, 0)
         }
     }
     .num("bed", bed);
