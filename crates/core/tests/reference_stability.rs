@@ -210,3 +210,27 @@ fn without_wind_a_thermocline_or_depth_below_it_there_are_no_wind_numbers() {
     assert_eq!(wind_numbers(&layered, &basin(&[(0.0, 9.0), (4.0, 1.0)]), 4.0), None);
     close_option("still there", wind_numbers(&layered, &lake, 4.0).map(|w| w.parted_at_m), Some(4.0), 1e-6);
 }
+
+/// A sharp summer lake and one under ice in a pond of five contours, integrated piece by piece with scipy 1.17.1 (quad,
+/// relative error 1e-11) from methods 7.4 and 7.5, the density written out anew.
+#[test]
+fn stability_of_a_pond_by_another_program() {
+    let pond = basin(&[(0.0, 42_000.0), (2.0, 30_000.0), (5.0, 14_000.0), (9.0, 4_000.0), (13.0, 200.0)]);
+    let sharp = [
+        24.0, 23.95, 23.95, 24.05, 23.9, 23.9, 23.45, 22.0, 17.8, 11.95, 8.5, 7.35, 7.1, 6.9, 7.0, 6.95, 6.9,
+        7.0, 7.05, 7.0, 7.0, 6.95, 7.0, 7.05, 7.05,
+    ];
+    let ice = [0.3, 1.4, 2.3, 2.9, 3.3, 3.6, 3.8, 3.9, 4.0, 4.0, 4.1];
+    for (step_m, temps_c, schmidt_j_m2, mean_density) in [
+        (0.5, sharp.as_slice(), 108.799_393_455_8, 998.167_857_394_3),
+        (1.0, &ice, 2.717_645_125_4, 999.946_226_862_2),
+    ] {
+        let rows: Vec<(f64, f64)> =
+            temps_c.iter().enumerate().map(|(i, t)| (step_m * i as f64, *t)).collect();
+        let got = whole(&levels(&rows, 0.0), &pond, 99.0, Density::Tanaka).unwrap();
+        near("Schmidt", got.schmidt_j_m2, schmidt_j_m2, 1e-8);
+        near("mean density", got.mean_density_kg_m3, mean_density, 1e-12);
+        near("volume", got.volume_m3, 176_928.543_283_7, 1e-9);
+        near("centre of volume", got.centre_of_volume_m, 3.253_039_337_2, 1e-9);
+    }
+}
