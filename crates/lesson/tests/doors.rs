@@ -238,6 +238,28 @@ fn joules_are_rounded_once_and_to_two_digits() {
     assert!(lead(&two).ends_with("lifting 25\u{a0}kg by one metre (240\u{a0}joules)."), "{}", lead(&two));
 }
 
+/// Water that cools by 0.35 °C per metre all the way, read twice with 0.08 °C of noise (numpy): the span is 2 m, the
+/// trials go over more than half of the cast, and both screens say so.
+#[test]
+fn where_trials_scatter_the_thermocline_says_so_itself() {
+    let rows = "0 15.9 16.1; 0.5 15.9 15.9; 1 15.8 15.8; 1.5 15.4 15.3; 2 15.4 15.2; 2.5 15.1 15.2; \
+        3 14.8 14.8; 3.5 14.8 14.8; 4 14.6 14.6; 4.5 14.4 14.3; 5 14.2 14.2; 5.5 13.9 14.1; \
+        6 13.9 13.9; 6.5 13.6 13.7; 7 13.5 13.5; 7.5 13.4 13.3; 8 13.2 13.2";
+    let rows = rows.replace(' ', "\t").replace(";\t", "\n");
+    let notebook =
+        checked(&support::pasted(&format!("Depth (m)\tDown (°C)\tUp (°C)\n{rows}\n")), ["", "", ""]);
+    let own = ranges(&notebook, &drawn(&notebook, 0, 2_000));
+    let words = Words::new("en");
+    let (with, without) = (look_from(&notebook, 0, Some(&own)), look(&notebook));
+    let found = |look: Look| words.found(&look.profile.found.unwrap());
+    let sure = prose(&words, &with.profile.doors.clone().unwrap().sure.unwrap());
+    assert!(sure.contains("is an honest answer"), "{sure}");
+    assert!(found(with).contains("the steepest step falls almost anywhere"));
+    assert!(!found(without).contains("almost anywhere"));
+    let sharp = looked(&marked("group_c"));
+    assert!(!words.found(&sharp.profile.found.unwrap()).contains("almost anywhere"));
+}
+
 /// Under ice there is no thermocline, and no door names one.
 #[test]
 fn under_ice_the_door_names_what_was_found() {

@@ -31,7 +31,7 @@ door-sure-few = Only { $count ->
     [one] { $count } try was
    *[other] { $count } tries were
 } made before Stop. The ranges are rough.
-door-sure-refused = The tries go all over the place: these readings can’t tell where the steepest step is. “Can’t tell” is the honest answer.
+door-sure-refused = The tries go all over the place: these readings can’t tell where the steepest step is. “Can’t tell” is an honest answer.
 door-sure-open = { $low } m or deeper
 door-sure-below = below the last reading
 door-sure-top = Top of the steep layer

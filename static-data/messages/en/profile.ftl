@@ -150,6 +150,7 @@ profile-rule-deep-joined = Rule: below the unbroken run of steps that each lose 
 profile-rule-deep-main = Rule: below the steep layer across which the density changes most.
 profile-note-cut-off = The cast ends at { $last } m, in the steep part: the thermocline could also lie deeper than this range.
 profile-note-ambiguous = Another step is just as steep, in another place. The upper one counts.
+profile-note-tries-scatter = Tried again and again, the steepest step falls almost anywhere: “can’t tell” is an honest answer too.
 profile-note-two-places = The range is in two places: between them the water changes more slowly.
 
 ## Other rules

@@ -31,7 +31,7 @@ door-sure-few = Solo { $count ->
     [one] se hizo { $count } prueba
    *[other] se hicieron { $count } pruebas
 } antes de parar. Los márgenes son aproximados.
-door-sure-refused = Las pruebas caen por todas partes: estas lecturas no bastan para saber dónde está el tramo más brusco. «No se sabe» es la respuesta honesta.
+door-sure-refused = Las pruebas caen por todas partes: estas lecturas no bastan para saber dónde está el tramo más brusco. «No se sabe» es una respuesta honesta.
 door-sure-open = { $low } m o más
 door-sure-below = bajo la última lectura
 door-sure-top = Comienzo de la capa brusca

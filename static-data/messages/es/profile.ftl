@@ -150,6 +150,7 @@ profile-rule-deep-joined = Regla: bajo la serie seguida de tramos que pierden ca
 profile-rule-deep-main = Regla: bajo la capa brusca en la que más cambia la densidad.
 profile-note-cut-off = La medición acaba a { $last } m, en la parte brusca: la termoclina también podría estar más abajo de este margen.
 profile-note-ambiguous = Hay otro tramo igual de brusco en otro lugar. Cuenta el de arriba.
+profile-note-tries-scatter = Si se prueba una y otra vez, el tramo más brusco cae casi en cualquier parte: «no se sabe» es también una respuesta honesta.
 profile-note-two-places = El margen está en dos lugares: entre ellos el agua cambia más despacio.
 
 ## Otras reglas

@@ -6,6 +6,7 @@ use crate::document::MarkName;
 use crate::numbers::{Range, WithNum, mark, middle, rounded, temp_decimals};
 use crate::screens::verdict::{beside_none, beside_range, doc, placed_m, refused_though_found, verdict};
 use crate::view::{FoundItem, FoundView, Sign};
+use layercast_core::certainty::{Depth, Refused};
 use layercast_core::{Message, Metalimnion, RangesFrom, State, Thermocline, WarmLayerToday};
 
 /// Stratified or weakly stratified water.
@@ -100,6 +101,9 @@ fn thermocline(sight: &Sight, told: &Thermocline, is_main: bool) -> FoundItem {
     if !told.in_one_piece {
         notes.push(Message::new("profile-note-two-places"));
     }
+    if scatters(sight) {
+        notes.push(Message::new("profile-note-tries-scatter"));
+    }
     let last_m = sight.context.analysis.profile.last().map_or(f64::MAX, |level| level.depth_m);
     let cut_off = sight.context.analysis.metalimnion.as_ref().is_some_and(|found| found.cut_off);
     if cut_off && told.span_bottom_m >= last_m - 1e-9 {
@@ -107,6 +111,12 @@ fn thermocline(sight: &Sight, told: &Thermocline, is_main: bool) -> FoundItem {
     }
     let name = if weak { "profile-weak-thermocline" } else { "profile-thermocline" };
     item(name, middle(told.value_m), beside_range(sight, MarkName::Thermocline, &range, look, refused), notes)
+}
+
+/// Whether the trials put the thermocline all over the cast though its span is narrow.
+fn scatters(sight: &Sight) -> bool {
+    let ranged = sight.prepared.certainty.as_ref().and_then(|c| c.of(Depth::Thermocline));
+    ranged.is_some_and(|ranged| ranged.refused == Some(Refused::TooWide))
 }
 
 /// "Rule: the middle of the steepest step. From 3.5 to 4.0 m the water lost 2.5 °C in half a metre: 5.0 °C per metre."
