@@ -1,4 +1,4 @@
-// `node bench.js FOLDER`: size and speed of the built page in Chromium. Everything is printed beside something measured in
+// `node bench.js FOLDER`: size and speed of the built page, and of the module in the folder MEASURED, in Chromium. Everything is printed beside something measured in
 // the same run, in turns with it; nothing is asserted. FOLDER takes the bare page it compares with.
 
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
@@ -26,6 +26,7 @@ try {
   await analyses();
   await redraws();
   await openings();
+  await trials();
 } finally {
   await browser.close();
 }
@@ -230,6 +231,57 @@ async function bare_opening(address, throttle) {
   const ms = await page.run(() => drawn);
   await context.close();
   return ms;
+}
+
+/** The analysis and its trials alone, in an empty page with the module that has what only the bench calls. */
+async function trials() {
+  const context = await browser.inner.createBrowserContext();
+  const page = new Page(await context.newPage());
+  const folder = process.env.MEASURED;
+  const glue = readFileSync(path.join(folder, "core.js"), "utf8");
+  const module = readFileSync(path.join(folder, "core_bg.wasm")).toString("base64");
+  await page.inner.addScriptTag({ type: "module", content: `${glue}\nglobalThis.core = { initSync, new_notebook, act, analyses, trials, ranges };` });
+  await page.run(
+    (module, table) => {
+      core.initSync({ module: Uint8Array.from(atob(module), (sign) => sign.charCodeAt(0)) });
+      globalThis.notebook = core.act(core.new_notebook("KTZR"), { do: "take_example", text: table });
+      globalThis.ms = (job) => {
+        const from = performance.now();
+        job();
+        return performance.now() - from;
+      };
+    },
+    module,
+    TABLE,
+  );
+  console.log(`\n5. Analysis and trials alone, 40 readings, in an empty page; ${PASTES / 3} turns`);
+  for (const throttle of [1, 4]) {
+    await page.inner.emulateCPUThrottling(throttle);
+    const found = await page.run(
+      (table, turns) => {
+        const rows = table.split("\n").map((row) => row.split("\t"));
+        const found = { analysis: [], json: [], trials: [], summary: [], whole: [] };
+        for (let i = 0; i < turns; i += 1) {
+          const none = ms(() => core.analyses(notebook, 0));
+          const analysis = (ms(() => core.analyses(notebook, 200)) - none) / 200;
+          found.analysis.push(analysis);
+          found.json.push(ms(() => { for (let n = 0; n < 200; n += 1) JSON.parse(JSON.stringify(rows)); }) / 200);
+          const parts = [];
+          // As the page draws them: in parts, then the summary.
+          found.trials.push(ms(() => { for (let from = 0; from < 10_000; from += 500) parts.push(...core.trials(notebook, undefined, from, 500)); }));
+          found.summary.push(ms(() => core.ranges(notebook, Float64Array.from(parts))));
+          found.whole.push(10_000 * analysis);
+        }
+        return found;
+      },
+      TABLE,
+      PASTES / 3,
+    );
+    pair(`analysis alone, ${throttle}x${throttle === 4 ? " (aim: under 1 ms)" : ""}`, found.analysis, "JSON written and read, the same table", found.json);
+    pair(`10,000 trials in 20 parts, ${throttle}x${throttle === 1 ? " (aim: under 150 ms)" : ""}`, found.trials, "10,000 whole analyses", found.whole);
+    line("their summary", spread(found.summary, " ms"));
+  }
+  await context.close();
 }
 
 /** What our page draws first of the table, as calls by hand. */

@@ -1,11 +1,15 @@
 //! The crossing between the page and the Rust rooms: one exported function per thing the page needs, no logic, no state
 //! kept between calls. A notebook is a JSON text for the page; only Rust reads inside it.
 
+#[cfg(feature = "measured")]
+mod measured;
 mod notebook;
 mod picture;
 mod trials;
 mod view;
 
+#[cfg(feature = "measured")]
+pub use measured::analyses;
 pub use notebook::{Opened, Stepped, act, example, look, look_from, new_notebook, open_bytes, step};
 pub use picture::{
     GripPlace, LayoutName, PictureRequest, PictureText, PictureWords, PlacementView, ThemeName, draw, svg,

@@ -1,6 +1,7 @@
 //! `bench`: size and speed, each beside something measured in the same run. Prints; asserts nothing.
 
 use crate::dist;
+use crate::page;
 use crate::tools;
 use crate::tree::{self, Tree};
 use anyhow::{Context, Result, bail};
@@ -36,7 +37,11 @@ pub fn bench(tree: &Tree, keep_page: bool) -> Result<()> {
     let mut measured = tools::node(tree);
     measured.arg(tree.root.join("tests/browser/bench.js")).arg(&folder);
     measured.env("BROWSER", "chromium").env("CHROMIUM", browsers.chromium).env("PAGE", page);
+    measured.env("MEASURED", page::measured(tree)?);
     tools::run(&mut measured)?;
+    println!("\n6. Analysis and trials natively, in turns with what they are compared with");
+    let example = ["run", "--quiet", "--release", "--package=layercast-core", "--example=speed"];
+    tools::run(tools::cargo(tree).args(example))?;
     growth(tree, &folder)
 }
 
@@ -46,7 +51,7 @@ fn growth(tree: &Tree, folder: &Path) -> Result<()> {
     tools::run(tools::cargo(tree).args(example))?;
     let program = tree.target.join("release/examples/analyse");
     println!(
-        "\n5. Growth, native, table to analysis (aim: linear, exponent 1); {ROUNDS} rounds, the fastest of each"
+        "\n7. Growth, native, table to analysis (aim: linear, exponent 1); {ROUNDS} rounds, the fastest of each"
     );
     for (name, table) in
         [("each reading at a depth of its own", own_depths as fn(usize) -> String), ("20 depths", few_depths)]

@@ -37,6 +37,12 @@ pub fn module(tree: &Tree, kind: Kind) -> PathBuf {
     core::module(tree, kind)
 }
 
+/// Builds the module that the bench measures, and gives the folder of it and its glue.
+pub fn measured(tree: &Tree) -> Result<PathBuf> {
+    let _lock = lock(tree)?;
+    core::measured(tree)
+}
+
 /// Builds the whole page and gives its text. `keep_core`: with the core of the last build.
 pub fn page(tree: &Tree, kind: Kind, keep_core: bool) -> Result<String> {
     tools::need_node(tree)?;

@@ -4,21 +4,34 @@ use super::Kind;
 use crate::tools;
 use crate::tree::{self, Tree};
 use anyhow::{Context, Result};
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 /// Builds `crates/web`, makes the glue, and gives the module's bytes.
 pub fn build(tree: &Tree, kind: Kind) -> Result<Vec<u8>> {
+    built(tree, kind, "", &glue(tree, kind))?;
+    last(tree, kind)
+}
+
+/// The module of the page that is given away with what only the bench calls, and its glue, into a folder of their own.
+pub fn measured(tree: &Tree) -> Result<PathBuf> {
+    let out = tree.target.join("page/measured");
+    built(tree, Kind::Release, "measured", &out)?;
+    Ok(out)
+}
+
+fn built(tree: &Tree, kind: Kind, features: &str, out: &Path) -> Result<()> {
     tools::need_wasm_target(tree)?;
     tools::run(tools::cargo(tree).env("CARGO_ENCODED_RUSTFLAGS", without_paths(tree)?).args([
         "build",
         "--quiet",
         "--package=layercast-web",
+        "--features",
+        features,
         "--target=wasm32-unknown-unknown",
         "--profile",
         profile(kind),
     ]))?;
     let wasm = tree.target.join("wasm32-unknown-unknown").join(profile(kind)).join("layercast_web.wasm");
-    let out = glue(tree, kind);
     let mut bindgen = wasm_bindgen_cli_support::Bindgen::new();
     bindgen.input_path(&wasm).out_name("core").typescript(true);
     bindgen.remove_name_section(true).remove_producers_section(true);
@@ -27,8 +40,7 @@ pub fn build(tree: &Tree, kind: Kind) -> Result<Vec<u8>> {
     bindgen.omit_default_module_path(true);
     // A fresh instance after a panic: `__wbg_reset_state()`.
     bindgen.reset_state_function(true);
-    bindgen.generate(&out).context("making the glue of the crossing")?;
-    last(tree, kind)
+    bindgen.generate(out).context("making the glue of the crossing")
 }
 
 /// Flags that keep the folders of this machine out of the module: the messages of a panic name their source files.
