@@ -45,8 +45,10 @@ export async function place_marks(page, depths_m) {
 /** Presses the main button of Profile's marks; goes on where the page warns of an early check. */
 export async function check_marks(page) {
   await page.push('#profile-panel .marking [data-part="acts"] .go');
-  const asks = await page.run(() => document.querySelector('[data-part="early"]')?.checkVisibility() ?? false);
-  if (asks) {
+  const answered = await page.until(() =>
+    ['[data-part="early"]', "#profile-panel .found-panel"].find((at) => document.querySelector(at)?.checkVisibility()),
+  );
+  if (answered.includes("early")) {
     await page.press("Tab");
     await page.press("Enter");
   }

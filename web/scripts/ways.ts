@@ -3,9 +3,11 @@
 import type { Action, Way } from "../generated/core";
 import { list, set_attr, set_text, template } from "./dom";
 import { say, say_into } from "./say";
-import { dispatch } from "./state";
+import { dispatch, idle } from "./state";
 
 const shown = new WeakMap<Element, readonly Way[]>();
+
+const same_as = (way: Way) => (other: Way) => JSON.stringify(other.action) === JSON.stringify(way.action);
 
 /**
  * Fills `parent` with the buttons of a view. A button that waits stays in the tab order and does nothing; `waits` is the
@@ -22,10 +24,14 @@ export function show_ways(
       const button = event.target instanceof Element ? event.target.closest("button") : null;
       const index = button === null ? -1 : [...parent.querySelectorAll("button")].indexOf(button);
       const way = shown.get(parent)?.[index];
-      if (way === undefined || way.waits !== null) return;
-      if (press?.(way.action)) return;
-      dispatch(way.action);
+      if (way?.waits === null) act(way);
+      // What it waits for may have been done, and is still being worked in beside the page.
+      else if (way !== undefined) void idle().then(() => act(shown.get(parent)?.find(same_as(way))));
     });
+    const act = (way: Way | undefined): void => {
+      if (way === undefined || way.waits !== null || press?.(way.action)) return;
+      dispatch(way.action);
+    };
   }
   shown.set(parent, ways);
   list(parent, template("template-way"), ways, (button, way) => {
