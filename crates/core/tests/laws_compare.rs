@@ -2,10 +2,10 @@
 //! changes nothing, and no input, however wild, breaks anything.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
-use layercast_core::Level;
 use layercast_core::compare::{
     Cause, Comparison, Fit, Known, Options, Pair, Refusal, Side, Sun, Verdict, compare,
 };
+use layercast_core::{Density, Level};
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
 
@@ -188,9 +188,11 @@ proptest! {
         b in prop_oneof![wild_side(), side()],
         minutes in prop::option::of(wild()),
         mark_sd_m in wild(),
+        salinity in wild(),
         seed: u64,
     ) {
-        let options = Options { mark_sd_m, minutes_apart: minutes, seed };
+        let density = Density::TanakaSalt { salinity };
+        let options = Options { mark_sd_m, minutes_apart: minutes, density, seed };
         if let Ok(pair) = Pair::new(&a, &b, &options) {
             let trials = pair.chance(usize::MAX - 1, 5).into_iter().chain(pair.chance(0, 200)).collect::<Vec<_>>();
             prop_assert!(trials.iter().all(|trial| trial.gain.is_finite() && trial.misfit.is_finite()));

@@ -11,8 +11,12 @@ use libfuzzer_sys::fuzz_target;
 
 fuzz_target!(|bytes: &[u8]| {
     let mut given = Given(bytes);
-    let mut options =
-        Options { mark_sd_m: given.number(), minutes_apart: given.some(), seed: given.byte().into() };
+    let mut options = Options {
+        mark_sd_m: given.number(),
+        minutes_apart: given.some(),
+        seed: given.byte().into(),
+        ..Options::default()
+    };
     let (a, b) = (side(&mut given), side(&mut given));
     let forth = Pair::new(&a, &b, &options);
     options.minutes_apart = options.minutes_apart.map(|minutes| -minutes);

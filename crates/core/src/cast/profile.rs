@@ -9,7 +9,15 @@ use crate::water::density::{Density, density_kg_m3};
 
 impl Level {
     /// A level known only by its depth \[m\], temperature \[°C\] and the standard deviation of that \[°C\]: for a bare
-    /// rule on a bare table.
+    /// rule on a bare table. Read once; its density is that of fresh water by the class's own formula, whatever the
+    /// method, for a table says nothing of salt. In salty water:
+    ///
+    /// ```
+    /// use layercast_core::{Density, Level};
+    /// let brackish = Density::TanakaSalt { salinity: 5.0 };
+    /// let level = Level { density: brackish.kg_m3(12.0), ..Level::bare(1.0, 12.0, 0.1) };
+    /// assert!(level.density - Level::bare(1.0, 12.0, 0.1).density > 3.0);
+    /// ```
     pub fn bare(depth_m: f64, temp_c: f64, sd_c: f64) -> Self {
         Self { depth_m, temp_c, sd_c, density: density_kg_m3(temp_c), legs: 1, down_c: None, up_c: None }
     }

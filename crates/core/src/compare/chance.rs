@@ -79,7 +79,7 @@ impl Pair {
         let mut random = Random::seeded(self.seed, number as u64);
         let first = self.read_again(&self.first, self.digits_c.0, &mut random);
         let second = self.read_again(&self.second, self.digits_c.1, &mut random);
-        match Field::of(&first, &second, self.bed_m, self.marks_m) {
+        match Field::of(&first, &second, self.bed_m, self.marks_m, self.density) {
             Ok(field) => Trial {
                 gain: gain(&field, self.checked),
                 misfit: field.chance_score() / field.shared.len() as f64,

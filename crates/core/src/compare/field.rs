@@ -8,6 +8,7 @@ use crate::analyse::{FEWEST_DEPTHS, LEAST_SPAN_M};
 use crate::cast::station::SAME_DEPTH_M;
 use crate::order::sort_numbers;
 use crate::slack::{at_least, at_most};
+use crate::water::density::Density;
 
 /// Water with less than this between its warmest and its coldest tells nothing of depths, °C.
 pub(super) const EVEN_WATER_C: f64 = 1.0;
@@ -42,11 +43,13 @@ impl Field {
     ///
     /// * `bed_m`: deepest bed noted
     /// * `marks_m`: standard deviation of a mark's place
+    /// * `density`: the formula that tells how a layer rocks
     pub(super) fn of(
         first: &[Point],
         second: &[Point],
         bed_m: Option<f64>,
         marks_m: f64,
+        density: Density,
     ) -> Result<Self, Refusal> {
         let (Some((first_top, first_end)), Some((second_top, second_end))) = (ends(first), ends(second))
         else {
@@ -93,7 +96,7 @@ impl Field {
         Ok(Self {
             shared,
             mean,
-            rocking: rocking(&water, bed_m),
+            rocking: rocking(&water, bed_m, density),
             even: !at_least(warmest - coldest, EVEN_WATER_C),
         })
     }
@@ -172,6 +175,7 @@ fn slopes(points: &[(f64, f64)]) -> Vec<f64> {
 
 #[cfg(test)]
 mod tests {
+    use super::Density::Tanaka;
     use super::*;
 
     fn points(rows: &[(f64, f64)]) -> Vec<Point> {
@@ -191,7 +195,8 @@ mod tests {
 
     #[test]
     fn equal_depths_are_taken_as_they_are() {
-        let field = Field::of(&line(0.0, 1.0, 5, 0.0), &line(0.0, 1.0, 5, 0.5), None, 0.05).ok().unwrap();
+        let field =
+            Field::of(&line(0.0, 1.0, 5, 0.0), &line(0.0, 1.0, 5, 0.5), None, 0.05, Tanaka).ok().unwrap();
         assert_eq!(depths(&field), [0.0, 1.0, 2.0, 3.0, 4.0]);
         let at = field.shared[2];
         assert_eq!((at.first_c, at.second_c, at.difference_c), (16.0, 16.5, 0.5));
@@ -205,18 +210,19 @@ mod tests {
     #[test]
     fn the_cast_read_at_fewer_depths_says_where() {
         let (coarse, fine) = (line(0.5, 1.0, 5, 0.0), line(0.0, 0.5, 9, 0.0));
-        let field = Field::of(&fine, &coarse, None, 0.0).ok().unwrap();
+        let field = Field::of(&fine, &coarse, None, 0.0, Tanaka).ok().unwrap();
         assert_eq!(depths(&field), [0.5, 1.5, 2.5, 3.5]);
         let (one, other) = (line(0.0, 1.0, 5, 0.0), line(0.25, 1.0, 5, 0.0));
-        assert_eq!(depths(&Field::of(&one, &other, None, 0.0).ok().unwrap()), [1.0, 2.0, 3.0, 4.0]);
+        assert_eq!(depths(&Field::of(&one, &other, None, 0.0, Tanaka).ok().unwrap()), [1.0, 2.0, 3.0, 4.0]);
         // Between two readings half of each: the variance of their mean is half.
-        let between = Field::of(&line(0.0, 1.0, 5, 0.0), &line(-0.5, 1.0, 6, 0.0), None, 0.0).ok().unwrap();
+        let between =
+            Field::of(&line(0.0, 1.0, 5, 0.0), &line(-0.5, 1.0, 6, 0.0), None, 0.0, Tanaka).ok().unwrap();
         assert!(between.shared.iter().all(|at| (at.variance - 0.015).abs() < 1e-12));
     }
 
     #[test]
     fn too_little_shared_is_refused() {
-        let refused = |first: &[Point], second: &[Point]| Field::of(first, second, None, 0.0).err();
+        let refused = |first: &[Point], second: &[Point]| Field::of(first, second, None, 0.0, Tanaka).err();
         let five = line(0.0, 1.0, 5, 0.0);
         assert_eq!(refused(&five, &[]), Some(Refusal::TooFewDepths));
         assert_eq!(refused(&five, &line(0.0, 1.0, 3, 0.0)), Some(Refusal::TooFewDepths));
@@ -234,7 +240,7 @@ mod tests {
     fn even_water_is_known_as_such() {
         let even = |drop_c: f64| {
             let rows: Vec<(f64, f64)> = (0..5).map(f64::from).map(|z| (z, 10.0 - drop_c * z / 4.0)).collect();
-            Field::of(&points(&rows), &points(&rows), None, 0.0).ok().unwrap().even
+            Field::of(&points(&rows), &points(&rows), None, 0.0, Tanaka).ok().unwrap().even
         };
         assert!(even(0.9) && !even(1.0));
     }
@@ -243,7 +249,7 @@ mod tests {
     fn a_bed_above_the_readings_is_no_bed() {
         let lowest = |bed_m| {
             let five = line(0.0, 1.0, 5, 0.0);
-            Field::of(&five, &five, bed_m, 0.0).ok().unwrap().rocking.unwrap()[4]
+            Field::of(&five, &five, bed_m, 0.0, Tanaka).ok().unwrap().rocking.unwrap()[4]
         };
         assert_eq!(lowest(Some(3.0)), lowest(None));
         assert_eq!(lowest(Some(4.5)), lowest(None));

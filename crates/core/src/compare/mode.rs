@@ -1,6 +1,6 @@
 //! How far the water at each depth goes along when a layer rocks: nothing at the surface and the bed, most in the layer.
 
-use crate::water::density::density_kg_m3;
+use crate::water::density::Density;
 
 /// Rounds of inverse iteration; the second shape fades by about four each round.
 const ROUNDS: usize = 16;
@@ -10,13 +10,15 @@ const LEAST_GAIN_KG_M3: f64 = 0.02;
 /// Shape of the gravest internal wave of a profile: displacement at each point, 1 at its largest; 0 at the surface and at
 /// the bed. `None` where density hardly grows downward.
 ///
-/// Solves φ″ + (N²/c²) φ = 0 for the fastest c, N² from densities of fresh water, by inverse iteration on the points.
+/// Solves φ″ + (N²/c²) φ = 0 for the fastest c by inverse iteration on the points.
 ///
 /// * `points`: (metres, °C), depths increasing
+/// * `bed_m`: depth of the bed \[m\]
+/// * `density`: the formula that N² comes from
 ///
 /// Source: textbook physics, see [`Gill1982`](crate::bibliography::Gill1982).
-pub(super) fn rocking(points: &[(f64, f64)], bed_m: f64) -> Option<Vec<f64>> {
-    let densities: Vec<f64> = points.iter().map(|p| density_kg_m3(p.1)).collect();
+pub(super) fn rocking(points: &[(f64, f64)], bed_m: f64, density: Density) -> Option<Vec<f64>> {
+    let densities: Vec<f64> = points.iter().map(|p| density.kg_m3(p.1)).collect();
     let gains: Vec<f64> = (densities.windows(2))
         .map(|pair| match pair {
             [above, below] => (below - above).max(0.0),
@@ -87,7 +89,9 @@ fn solved(nodes: &[Node], b: &[f64]) -> Vec<f64> {
 
 #[cfg(test)]
 mod tests {
+    use super::Density::Tanaka;
     use super::*;
+    use crate::water::density::density_kg_m3;
 
     #[test]
     fn even_stratification_rocks_as_a_sine() {
@@ -107,7 +111,7 @@ mod tests {
         };
         let points: Vec<(f64, f64)> =
             (0..=80).map(|i| (f64::from(i) * 0.1, at(f64::from(i) / 80.0))).collect();
-        let shape = rocking(&points, 8.0).unwrap();
+        let shape = rocking(&points, 8.0, Tanaka).unwrap();
         for ((z, _), got) in points.iter().zip(&shape) {
             let want = libm::sin(std::f64::consts::PI * z / 8.0);
             assert!((got - want).abs() < 2e-3, "{z} m: {got}, not {want}");
@@ -118,7 +122,7 @@ mod tests {
     fn two_layers_rock_as_a_tent() {
         let points: Vec<(f64, f64)> =
             (0..17).map(|i| (f64::from(i) * 0.5, if i < 6 { 22.0 } else { 8.0 })).collect();
-        let shape = rocking(&points, 8.5).unwrap();
+        let shape = rocking(&points, 8.5, Tanaka).unwrap();
         // Highest at the jump (2.5 to 3.0 m), straight above and below.
         assert!(shape[5].max(shape[6]) == 1.0 && shape[0].abs() < 1e-5);
         assert!((shape[2] / shape[4] - 0.5).abs() < 1e-4 && (shape[16] / shape[11] - 0.5 / 3.0).abs() < 1e-4);
@@ -128,16 +132,26 @@ mod tests {
     #[test]
     fn the_bed_holds_the_water() {
         let points: Vec<(f64, f64)> = (0..9).map(|i| (f64::from(i), 20.0 - f64::from(i))).collect();
-        let (near, far) = (rocking(&points, 8.0).unwrap(), rocking(&points, 12.0).unwrap());
+        let (near, far) = (rocking(&points, 8.0, Tanaka).unwrap(), rocking(&points, 12.0, Tanaka).unwrap());
         assert!(near[8].abs() < 1e-5 && far[8] > 0.3, "{near:?} {far:?}");
     }
 
     #[test]
     fn even_or_heavy_water_does_not_rock() {
-        assert_eq!(rocking(&[(0.0, 10.0), (1.0, 10.0), (2.0, 10.0)], 3.0), None);
-        assert_eq!(rocking(&[(0.0, 8.0), (1.0, 12.0), (2.0, 20.0)], 3.0), None);
-        assert_eq!(rocking(&[], 3.0), None);
-        assert_eq!(rocking(&[(1.0, 10.0)], 3.0), None);
-        assert!(rocking(&[(0.0, 0.5), (1.0, 2.0), (2.0, 4.0)], 3.0).is_some(), "ice: warmer is heavier");
+        assert_eq!(rocking(&[(0.0, 10.0), (1.0, 10.0), (2.0, 10.0)], 3.0, Tanaka), None);
+        assert_eq!(rocking(&[(0.0, 8.0), (1.0, 12.0), (2.0, 20.0)], 3.0, Tanaka), None);
+        assert_eq!(rocking(&[], 3.0, Tanaka), None);
+        assert_eq!(rocking(&[(1.0, 10.0)], 3.0, Tanaka), None);
+        assert!(
+            rocking(&[(0.0, 0.5), (1.0, 2.0), (2.0, 4.0)], 3.0, Tanaka).is_some(),
+            "ice: warmer is heavier"
+        );
+    }
+
+    #[test]
+    fn salt_lets_the_coldest_water_sink() {
+        let points = [(0.0, 4.0), (1.0, 2.0), (2.0, 0.5)];
+        assert_eq!(rocking(&points, 3.0, Tanaka), None, "fresh water is heaviest at 4 °C");
+        assert!(rocking(&points, 3.0, Density::TanakaSalt { salinity: 30.0 }).is_some());
     }
 }

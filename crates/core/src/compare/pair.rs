@@ -8,6 +8,7 @@ use super::heat::{extra_heat_j_m2, heat, warm_top_heat_j_m2};
 use super::result::{Cause, Comparison, Explanation, Fit, NotTried, Recorded, Shared, Verdict};
 use super::side::{Known, Options, Point, Side};
 use crate::stability::whole::HEAT_J_M3_K;
+use crate::water::density::Density;
 use std::cmp::Ordering;
 
 /// Why two casts cannot be compared.
@@ -29,6 +30,7 @@ pub struct Pair {
     pub(super) digits_c: (f64, f64),
     pub(super) bed_m: Option<f64>,
     pub(super) marks_m: f64,
+    pub(super) density: Density,
     pub(super) seed: u64,
     pub(super) checked: Checked,
     pub(super) field: Field,
@@ -54,7 +56,7 @@ impl Pair {
         };
         let bed_m = [a.bed(), b.bed()].into_iter().flatten().reduce(f64::max);
         let marks_m = options.marks_m();
-        let field = Field::of(&first, &second, bed_m, marks_m)?;
+        let field = Field::of(&first, &second, bed_m, marks_m, options.density)?;
         let recorded =
             if turned { recorded(b, a, &field).map(Recorded::turned) } else { recorded(a, b, &field) };
         Ok(Self {
@@ -63,6 +65,7 @@ impl Pair {
             digits_c,
             bed_m,
             marks_m,
+            density: options.density,
             seed: options.seed,
             checked: checked(&a.known.sensible(), &b.known.sensible()),
             field,
@@ -209,7 +212,7 @@ fn recorded(a: &Side, b: &Side, field: &Field) -> Option<Recorded> {
         return None;
     }
     let (raw_a, raw_b) = (a.unrecorded().points().0, b.unrecorded().points().0);
-    let before = Field::of(&raw_a, &raw_b, None, 0.0).ok();
+    let before = Field::of(&raw_a, &raw_b, None, 0.0, Density::default()).ok(); // only its differences are told
     let rms_of = |field: &Field| rms(field.shared.iter().map(|at| at.difference_c));
     Some(Recorded {
         offset_c,

@@ -10,7 +10,8 @@ pub enum Cause {
     Offset,
     /// The zero of the marks: b's probe hung deeper than its marks say, as seen from a. Value: metres, alike at each mark.
     Zero,
-    /// The cable was longer than its marks say, or hung at a slant (then shorter). Value: b's true depth over a's, less 1.
+    /// The cable is longer than its marks say, or hung at a slant (then it reached less deep than they say). Value: b's true
+    /// depth over a's, less 1.
     Stretch,
     /// The top was warmed (or cooled) between the casts. Value: b less a at the surface, °C; fading by e every `fade_m`.
     WarmTop,

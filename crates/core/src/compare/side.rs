@@ -4,6 +4,7 @@ use crate::analysis::{Analysis, Level};
 use crate::cast::Cast;
 use crate::cast::station::SAME_DEPTH_M;
 use crate::order::sort_by;
+use crate::water::density::Density;
 
 /// A profile longer than this is averaged down to it.
 const MOST_LEVELS: usize = 64;
@@ -49,13 +50,16 @@ pub struct Options {
     pub mark_sd_m: f64,
     /// Minutes from cast a to cast b; negative when b was first. `None`: no clock was read.
     pub minutes_apart: Option<f64>,
+    /// Density formula of the water, with its salt where it takes any: it says how a layer rocks. Heat is
+    /// always that of fresh water.
+    pub density: Density,
     /// Seed of the pairs without a cause.
     pub seed: u64,
 }
 
 impl Default for Options {
     fn default() -> Self {
-        Self { mark_sd_m: 0.03, minutes_apart: None, seed: 1 }
+        Self { mark_sd_m: 0.03, minutes_apart: None, density: Density::default(), seed: 1 }
     }
 }
 
