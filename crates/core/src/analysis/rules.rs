@@ -17,19 +17,22 @@ pub enum Rule {
     MonotoneCurve,
     /// Mixed layer: 1.0 °C colder than at the reference depth (class rule; 6.1).
     TempDrop,
-    /// Mixed layer: 0.2 °C colder (6.1).
+    /// Mixed layer: 0.2 °C colder (6.1); source: [`Montegut2004`](crate::bibliography::Montegut2004).
     TempDrop02,
-    /// Mixed layer: 0.5 °C colder (6.1).
+    /// Mixed layer: 0.5 °C colder (6.1); source: [`Levitus1982`](crate::bibliography::Levitus1982).
     TempDrop05,
-    /// Mixed layer: 0.8 °C colder (6.1).
+    /// Mixed layer: 0.8 °C colder (6.1); source: [`Kara2000`](crate::bibliography::Kara2000).
     TempDrop08,
     /// Mixed layer: 1.0 °C colder (6.1), beside a class rule of another step.
     TempDrop10,
-    /// Mixed layer: 0.03 kg m⁻³ denser than at the reference depth (6.1).
+    /// Mixed layer: 0.03 kg m⁻³ denser than at the reference depth (6.1); source:
+    /// [`Montegut2004`](crate::bibliography::Montegut2004).
     DensityRise003,
-    /// Mixed layer: 0.1 kg m⁻³ denser than at the reference depth (6.1).
+    /// Mixed layer: 0.1 kg m⁻³ denser than at the reference depth (6.1); source:
+    /// [`Wilson2020`](crate::bibliography::Wilson2020).
     DensityRise,
-    /// Mixed layer: 0.125 kg m⁻³ denser than at the reference depth (6.1).
+    /// Mixed layer: 0.125 kg m⁻³ denser than at the reference depth (6.1); source:
+    /// [`Levitus1982`](crate::bibliography::Levitus1982).
     DensityRise0125,
     /// Mixed layer: top of the first step of at least 1 °C per metre (6.2).
     FirstSteepTop,
