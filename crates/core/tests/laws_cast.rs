@@ -229,7 +229,7 @@ proptest! {
         prop_assert_eq!(verdicts.len(), found.pairs.count);
         for v in verdicts {
             prop_assert!(v.allowed_c >= 0.2 && v.d_c.is_finite());
-            prop_assert_eq!(v.verdict == Repeat::Repeat, read_again(v.d_c, (v.allowed_c - 0.2) * 10.0));
+            prop_assert_eq!(v.verdict == Repeat::ReadAgain, read_again(v.d_c, (v.allowed_c - 0.2) * 10.0));
         }
         let (s, sd, limit) = (found.pairs.s_c, found.pairs.sd_c, found.pairs.repeatability_c);
         prop_assert_eq!((s.is_some(), sd.is_some()), (found.pairs.count > 0, found.pairs.count > 1));

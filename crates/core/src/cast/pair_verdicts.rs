@@ -15,7 +15,7 @@ pub enum Repeat {
     /// Look at it again.
     LookAgain,
     /// Read it again.
-    Repeat,
+    ReadAgain,
 }
 
 /// One depth read going down and coming up.
@@ -54,7 +54,7 @@ pub fn pair_verdicts(levels: &[Level], steps: &[Step]) -> Vec<PairVerdict> {
             } else if at_most(d_c.abs(), REPEAT_C + wobble_c) {
                 Repeat::LookAgain
             } else {
-                Repeat::Repeat
+                Repeat::ReadAgain
             };
             Some(PairVerdict { depth_m: level.depth_m, d_c, allowed_c: GOOD_C + wobble_c, verdict })
         })
@@ -101,7 +101,7 @@ mod tests {
         assert_eq!(level(20.2, 20.0), Repeat::Good);
         assert_eq!(level(20.0, 20.21), Repeat::LookAgain);
         assert_eq!(level(20.0, 20.5), Repeat::LookAgain);
-        assert_eq!(level(20.51, 20.0), Repeat::Repeat);
+        assert_eq!(level(20.51, 20.0), Repeat::ReadAgain);
     }
 
     #[test]
@@ -111,7 +111,7 @@ mod tests {
             &[
                 (0.0, 0.2, Repeat::Good),
                 (1.0, 0.8, Repeat::Good),
-                (2.0, 0.8, Repeat::Repeat),
+                (2.0, 0.8, Repeat::ReadAgain),
                 (4.0, 0.2, Repeat::LookAgain),
             ],
         );

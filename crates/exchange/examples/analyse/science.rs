@@ -143,7 +143,7 @@ pub fn pairs(found: &Analysis) -> Value {
             "verdict": match pair.verdict {
                 Repeat::Good => "good",
                 Repeat::LookAgain => "look_again",
-                Repeat::Repeat => "read_again",
+                Repeat::ReadAgain => "read_again",
             },
         })
     });
