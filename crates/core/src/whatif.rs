@@ -8,15 +8,16 @@ mod read;
 
 use crate::analyse::analyse;
 use crate::analysis::{Analysis, Method};
-use crate::cast::Cast;
+use crate::cast::lag::share_left;
+use crate::cast::{Cast, lag_share};
 use crate::certainty::{Certainty, Plan, Unsure, certainty};
 
 /// Trials behind the ranges of one change: fewer than for the cast itself, so that they move under the finger.
 pub const TRIALS: u32 = 2_000;
 /// Marks closer together than this are not asked for, metres.
 pub const FINEST_STEP_M: f64 = 0.05;
-/// Most that may be left over of a step of temperature when a reading is taken.
-pub const MOST_LAG: f64 = 0.95;
+/// Most that may be left over of a step of temperature when a reading is taken, as a share of it.
+pub const MOST_LEFT_OVER: f64 = lag_share::MOST;
 
 /// What is done otherwise; `None` leaves it as it was. Any combination.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -65,8 +66,7 @@ impl Wait {
         if !(self.tau_s > 0.0 && self.tau_s.is_finite()) {
             return 0.0;
         }
-        let wait_s = if self.wait_s > 0.0 { self.wait_s } else { 0.0 };
-        libm::exp(-wait_s / self.tau_s).min(MOST_LAG)
+        share_left(self.wait_s / self.tau_s).min(MOST_LEFT_OVER)
     }
 }
 

@@ -4,7 +4,7 @@ use crate::document::{Notebook, Sheet};
 use crate::questions::Context;
 use crate::ranges;
 use crate::tables;
-use layercast_core::cast::corrections::Outcome;
+use layercast_core::cast::corrections::{MOST_LAG, Outcome};
 use layercast_core::cast::lag_share::{LagEstimate, lag_share};
 use layercast_core::certainty::{self, Certainty};
 use layercast_core::order::sort_by;
@@ -17,8 +17,6 @@ use std::borrow::Cow;
 const LEAST_LAG: f64 = 0.1;
 /// Most readings of a cast that was read stop by stop.
 const MOST_STOPS: usize = 5000;
-/// Most share that may be corrected for (methods 2.6).
-const MOST_LAG: f64 = 0.5;
 
 /// A notebook's cast, analysed.
 #[derive(Clone, Debug)]

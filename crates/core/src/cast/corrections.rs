@@ -8,6 +8,7 @@ use super::Cast;
 use crate::slack::more_than;
 
 pub use depths::vertical_m;
+pub use lag::MOST_LAG;
 pub(super) use probe::sensible as probe_sensible;
 
 /// One correction, as a person entered it. Lists are applied in the order depth zero, gap, stretch, slant, lag, probe,

@@ -1,6 +1,7 @@
 //! A virtual probe: it lags, it is noisy, it shows digits, it hangs at a slant.
 
 use super::Water;
+use crate::cast::lag::share_left;
 use crate::cast::{Cast, Leg, Reading, Switch};
 use crate::random::Random;
 
@@ -138,7 +139,7 @@ impl Probe {
     /// assert!((probe.settled_c(20.0, 10.0, 20.0) - 13.678_794_411_714_423).abs() < 1e-12);
     /// ```
     pub fn settled_c(&self, body_c: f64, water_c: f64, wait_s: f64) -> f64 {
-        let left = if self.tau_s > 0.0 { libm::exp(-wait_s / self.tau_s) } else { 0.0 };
+        let left = if self.tau_s > 0.0 { share_left(wait_s / self.tau_s) } else { 0.0 };
         water_c + left * (body_c - water_c)
     }
 

@@ -6,8 +6,8 @@ use crate::cast::lag_share::{estimate, stops, with_before};
 use crate::cast::{Cast, Leg};
 use crate::slack::more_than;
 
-/// With more than this left over, correcting swells the noise too much (methods 2.6).
-const MOST: f64 = 0.5;
+/// With a larger share left over than this, correcting swells the noise too much (methods 2.6).
+pub const MOST_LAG: f64 = 0.5;
 
 /// Whether a correction of lag makes sense; all others do here.
 pub(super) fn sensible(correction: &Correction) -> bool {
@@ -20,7 +20,7 @@ pub(super) fn sensible(correction: &Correction) -> bool {
 /// Corrects the used readings of both ways, where the legs say that it is lag. The first stop of each way stays as it is,
 /// and one after a stop whose reading is left out.
 pub(super) fn correct(cast: &mut Cast, r: f64) -> Outcome {
-    if more_than(r, MOST) {
+    if more_than(r, MOST_LAG) {
         return Outcome::Refused(Refusal::TooSlow);
     }
     let used: Vec<bool> = checks(cast).iter().map(|c| c.used).collect();
