@@ -1,7 +1,7 @@
 //! How sure each depth is: its rule again and again on readings as they might as well have been.
 //!
 //! [`Plan::new`] says what is unsure and which depths are sought; [`trials()`] draws any stretch of trials (trial i depends
-//! on the seed and on i alone, so chunks may be drawn anywhere and in any order); [`summary()`] makes ranges of what was
+//! on the seed and on i alone, so parts may be drawn anywhere and in any order); [`summary()`] makes ranges of what was
 //! drawn; [`apply()`] puts them into the analysis. [`certainty()`] does all at once.
 //!
 //! The method is the propagation of distributions of [`GumSupplement1`](crate::bibliography::GumSupplement1)
@@ -31,8 +31,8 @@ pub const MOST_AT_ONCE: u32 = 1_000_000;
 /// Draws the trials `from..from + count`: [`Plan::width`] numbers each, one after another.
 ///
 /// A number is a depth \[m\] (or the place of its step), infinite where the depth lies below the last reading (not
-/// reached), NaN where there is no such depth; only [`summary()`] should read it. At most [`MOST_AT_ONCE`] trials a call; ask again for more. With a plan of no
-/// depths the list is empty.
+/// reached), NaN where there is no such depth; only [`summary()`] should read it. At most [`MOST_AT_ONCE`] trials a call:
+/// ask again for more. With a plan of no depths the list is empty.
 ///
 /// ```
 /// use layercast_core::certainty::{Plan, Unsure, trials};

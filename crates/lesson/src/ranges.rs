@@ -152,6 +152,7 @@ struct RangesDoc {
 
 #[derive(Debug, Serialize, Deserialize)]
 struct RangedDoc {
+    /// Its place in [`Depth::ALL`].
     depth: u8,
     value_m: Option<f64>,
     low_m: Option<f64>,
@@ -165,22 +166,10 @@ struct RangedDoc {
     shares: Vec<(f64, f64, f64)>,
 }
 
-/// Every depth that has a range, in an order that stays.
-const DEPTHS: [Depth; 8] = [
-    Depth::Thermocline,
-    Depth::MixedLayer,
-    Depth::MixedLayerSeason,
-    Depth::MetalimnionTop,
-    Depth::MetalimnionBottom,
-    Depth::WarmLayerToday,
-    Depth::FastestWarming,
-    Depth::FastestDensing,
-];
-
 impl From<&Certainty> for RangesDoc {
     fn from(certainty: &Certainty) -> Self {
         let ranged = |one: &Ranged| {
-            let place = DEPTHS.iter().position(|depth| *depth == one.depth)?;
+            let place = Depth::ALL.iter().position(|depth| *depth == one.depth)?;
             let shares = certainty.shares(one.depth).unwrap_or(&[]);
             Some(RangedDoc {
                 depth: u8::try_from(place).ok()?,
@@ -208,7 +197,7 @@ impl From<&Certainty> for RangesDoc {
 
 impl From<&RangesDoc> for Certainty {
     fn from(doc: &RangesDoc) -> Self {
-        let depth = |one: &RangedDoc| DEPTHS.get(usize::from(one.depth)).copied();
+        let depth = |one: &RangedDoc| Depth::ALL.get(usize::from(one.depth)).copied();
         let ranged = |one: &RangedDoc| {
             Some(Ranged {
                 depth: depth(one)?,

@@ -82,6 +82,18 @@ pub enum Depth {
 }
 
 impl Depth {
+    /// Every depth, in an order that stays.
+    pub const ALL: [Self; 8] = [
+        Self::Thermocline,
+        Self::MixedLayer,
+        Self::MixedLayerSeason,
+        Self::MetalimnionTop,
+        Self::MetalimnionBottom,
+        Self::WarmLayerToday,
+        Self::FastestWarming,
+        Self::FastestDensing,
+    ];
+
     /// Whether the depth is the middle of a step, so that the share of trials in each step says more than a range.
     pub fn is_a_middle(self) -> bool {
         match self {
@@ -91,9 +103,7 @@ impl Depth {
             }
         }
     }
-}
 
-impl Depth {
     /// Numbers of a trial that belong to it.
     fn numbers(self) -> usize {
         1 + usize::from(self.is_a_middle())
