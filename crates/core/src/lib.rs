@@ -6,7 +6,9 @@
 //!
 //! [`analyse`] goes the whole way. On that way, each usable alone: [`water`] (density, units), [`cast`] (checks, pairs,
 //! profile) and [`layers`] (state, thermocline and span, steep layer, mixed layer). Beyond it: what
-//! [every rule](layers::every_rule) says, and [`stability`](mod@stability). Sources are in [`bibliography`].
+//! [every rule](layers::every_rule) says, [`stability`](mod@stability), ranges by trials ([`certainty`]), the same cast
+//! read otherwise ([`whatif`]), why two casts differ ([`mod@compare`]), and invented water ([`practice`]). Sources are in
+//! [`bibliography`].
 //! Where a comment says "methods 5.8" it means that section of `tests/reference/methods.md`.
 
 mod analyse;
