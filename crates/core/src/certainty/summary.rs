@@ -199,6 +199,15 @@ mod tests {
     }
 
     #[test]
+    fn a_range_is_the_middle_95_in_100() {
+        let rows: Vec<f64> = (0..=1000).flat_map(|i| [1.5, 1.0, f64::from(i) / 1000.0]).collect();
+        let mixed = *told(&rows).of(Depth::MixedLayer).unwrap();
+        let got = [mixed.low_m, mixed.median_m, mixed.high_m].map(Option::unwrap);
+        let near = got.iter().zip([0.025, 0.5, 0.975]).all(|(got, want)| (got - want).abs() < 1e-9);
+        assert!(near, "2.5th, 50th and 97.5th percentile of 0 to 1 m: {got:?}");
+    }
+
+    #[test]
     fn shares_of_the_steps_and_of_those_without() {
         let (none, beyond) = (f64::NAN, f64::INFINITY);
         let got = told(&[1.5, 1.0, 2.0, 0.9, 0.0, beyond, none, none, 2.5, 3.2, 2.0, beyond]);

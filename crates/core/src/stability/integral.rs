@@ -136,10 +136,15 @@ mod tests {
         let cone = Basin::from_contours(&[(0.0, 9.0), (3.0, 0.0)]).unwrap();
         let all = integrals(&levels(&[(0.0, 10.0), (3.0, 10.0)]), &cone, 3.0, &[], Density::Tanaka).unwrap();
         let whole = all.last().unwrap();
-        assert!((whole.volume - 9.0).abs() < 1e-12 && (whole.moment - 9.0 * 0.75).abs() < 1e-12);
-        assert!((whole.heat - 90.0).abs() < 1e-11);
-        assert!(whole.lowered().unwrap().abs() < 1e-12);
-        assert!((whole.centre_m().unwrap() - 0.75).abs() < 1e-12);
+        assert!((whole.volume - 9.0).abs() < 1e-12, "volume of a cone: {} m³, not 9", whole.volume);
+        assert!((whole.moment - 9.0 * 0.75).abs() < 1e-12, "moment of a cone: {} m⁴, not 6.75", whole.moment);
+        assert!((whole.heat - 90.0).abs() < 1e-11, "heat: {} °C m³, not 90", whole.heat);
+        assert!(whole.lowered().unwrap().abs() < 1e-12, "even water is lowered: {whole:?}");
+        assert!(
+            (whole.centre_m().unwrap() - 0.75).abs() < 1e-12,
+            "centre: {:?}, not 0.75 m",
+            whole.centre_m()
+        );
     }
 
     #[test]
