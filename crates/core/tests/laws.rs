@@ -5,6 +5,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
 use crate::common;
+use common::any::{water, wild_cast, wild_number};
 use common::{close, close_option, reading};
 use layercast_core::layers::densest::densest;
 use layercast_core::layers::first_steep::first_steep;
@@ -54,19 +55,6 @@ fn lake() -> impl Strategy<Value = Cast> {
     prop_oneof![4 => falling, 1 => scattered]
 }
 
-/// Levels of a profile: strictly deeper, lake water, any spacing.
-fn water() -> impl Strategy<Value = Vec<Level>> {
-    prop::collection::vec((1_u32..8, 0_u32..300), 2..30).prop_map(|rows| {
-        let mut quarters = 0;
-        rows.into_iter()
-            .map(|(step, t)| {
-                quarters += step;
-                Level::bare(f64::from(quarters) * 0.25, f64::from(t) / 10.0, 0.1)
-            })
-            .collect()
-    })
-}
-
 /// The same with temperatures that never rise downward and stay above 4 °C: density never falls.
 fn stable_water() -> impl Strategy<Value = Vec<Level>> {
     water().prop_map(|mut levels| {
@@ -76,39 +64,6 @@ fn stable_water() -> impl Strategy<Value = Vec<Level>> {
             *level = Level::bare(level.depth_m, t, level.sd_c);
         }
         levels
-    })
-}
-
-/// Any number a damaged file may hold.
-fn wild_number() -> impl Strategy<Value = f64> {
-    prop_oneof![
-        Just(f64::NAN),
-        Just(f64::INFINITY),
-        Just(f64::NEG_INFINITY),
-        Just(1e308),
-        Just(-1e308),
-        Just(5e-324),
-        Just(-0.0),
-        Just(-69.34881),
-        -3.0..45.0,
-        (0_i32..20).prop_map(|n| f64::from(n) * 0.5),
-        any::<f64>(),
-    ]
-}
-
-fn wild_cast() -> impl Strategy<Value = Cast> {
-    let leg = prop_oneof![Just(Leg::Down), Just(Leg::Up), Just(Leg::Unknown)];
-    let switch = prop_oneof![4 => Just(Switch::Auto), 1 => Just(Switch::Off), 1 => Just(Switch::Kept)];
-    let one = (wild_number(), prop::option::weighted(0.9, wild_number()), leg, switch);
-    let readings = prop::collection::vec(one, 0..40).prop_map(|rows| -> Vec<Reading> {
-        rows.into_iter()
-            .map(|(depth_m, temp_c, leg, switch)| Reading { depth_m, temp_c, leg, switch })
-            .collect()
-    });
-    (readings, wild_number(), prop::option::of(wild_number())).prop_map(|(readings, digit_c, bed_m)| Cast {
-        readings,
-        digit_c,
-        bed_m,
     })
 }
 

@@ -77,14 +77,7 @@ fn slow_cast(tops_c: f64, drops_c: &[f64], r: f64) -> Cast {
             Some(*t)
         })
         .collect();
-    let mut probe_c = water[0];
-    let mut stop = |water_c: &f64| {
-        probe_c = water_c + r * (probe_c - water_c);
-        probe_c
-    };
-    let down: Vec<f64> = water.iter().map(&mut stop).collect();
-    let mut up: Vec<f64> = water.iter().rev().map(&mut stop).collect();
-    up.reverse();
+    let (down, up) = common::lagging(&water, r);
     common::two_legs(&common::depths(water.len(), 0.5), &down, &up, 0.0)
 }
 

@@ -4,14 +4,13 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
 use crate::common;
+use common::any::{wild_cast, wild_number};
 use common::{Noise, close, close_option, depths, reading, smooth_lake_c, two_legs};
 use layercast_core::certainty::{
     Certainty, Depth, Plan, Refused, SEED, TRIALS, Unsure, apply, certainty, summary, trials, water,
 };
 use layercast_core::water::density::Density;
-use layercast_core::{
-    Analysis, Cast, Leg, Level, Method, MixedLayer, RangesFrom, Reading, State, Switch, analyse,
-};
+use layercast_core::{Analysis, Cast, Leg, Level, Method, MixedLayer, RangesFrom, Reading, State, analyse};
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
 
@@ -19,35 +18,8 @@ fn config() -> ProptestConfig {
     ProptestConfig { rng_seed: RngSeed::Fixed(20_260_104), failure_persistence: None, ..Default::default() }
 }
 
-/// Any number a damaged file may hold.
-fn wild_number() -> impl Strategy<Value = f64> {
-    prop_oneof![
-        Just(f64::NAN),
-        Just(f64::INFINITY),
-        Just(f64::NEG_INFINITY),
-        Just(1e308),
-        Just(-1e308),
-        Just(5e-324),
-        Just(-0.0),
-        -3.0..45.0,
-        (0_i32..20).prop_map(|n| f64::from(n) * 0.5),
-        any::<f64>(),
-    ]
-}
-
 fn leg() -> impl Strategy<Value = Leg> {
     prop_oneof![Just(Leg::Down), Just(Leg::Up), Just(Leg::Unknown)]
-}
-
-fn wild_cast() -> impl Strategy<Value = Cast> {
-    let switch = prop_oneof![4 => Just(Switch::Auto), 1 => Just(Switch::Off), 1 => Just(Switch::Kept)];
-    let one = (wild_number(), prop::option::weighted(0.9, wild_number()), leg(), switch);
-    let readings = prop::collection::vec(one, 0..40).prop_map(|rows| -> Vec<Reading> {
-        rows.into_iter()
-            .map(|(depth_m, temp_c, leg, switch)| Reading { depth_m, temp_c, leg, switch })
-            .collect()
-    });
-    (readings, wild_number()).prop_map(|(readings, digit_c)| Cast { readings, digit_c, bed_m: None })
 }
 
 /// Scattered readings of lake water, mostly layered or inverse somewhere.

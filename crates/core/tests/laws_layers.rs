@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
 use crate::common;
+use common::any::{config, water, wild_kept_cast, wild_number};
 use common::{close_option, reading};
 use layercast_core::layers::angle::greatest_angle_m;
 use layercast_core::layers::broken_stick::broken_stick_m;
@@ -15,22 +16,8 @@ use layercast_core::layers::parabola::parabola_m;
 use layercast_core::layers::steepest::steepest;
 use layercast_core::layers::steps::steps;
 use layercast_core::layers::three_layer::three_layers;
-use layercast_core::{Cast, Leg, Level, Method, Reading, Rule, State, Step, Switch, analyse};
+use layercast_core::{Cast, Leg, Level, Method, Rule, State, Step, analyse};
 use proptest::prelude::*;
-use proptest::test_runner::RngSeed;
-
-/// Levels of a profile: strictly deeper, lake water, any spacing of quarter metres.
-fn water() -> impl Strategy<Value = Vec<Level>> {
-    prop::collection::vec((1_u32..8, 0_u32..300), 2..30).prop_map(|rows| {
-        let mut quarters = 0;
-        rows.into_iter()
-            .map(|(step, t)| {
-                quarters += step;
-                Level::bare(f64::from(quarters) * 0.25, f64::from(t) / 10.0, 0.1)
-            })
-            .collect()
-    })
-}
 
 /// A summer cast of two legs: it cools downward by tenths.
 fn summer() -> impl Strategy<Value = Cast> {
@@ -47,47 +34,9 @@ fn summer() -> impl Strategy<Value = Cast> {
     })
 }
 
-/// Any number a damaged file may hold.
-fn wild_number() -> impl Strategy<Value = f64> {
-    prop_oneof![
-        Just(f64::NAN),
-        Just(f64::INFINITY),
-        Just(f64::NEG_INFINITY),
-        Just(1e308),
-        Just(-1e308),
-        Just(5e-324),
-        Just(-0.0),
-        -3.0..45.0,
-        (0_i32..20).prop_map(|n| f64::from(n) * 0.5),
-        any::<f64>(),
-    ]
-}
-
 fn wild_levels() -> impl Strategy<Value = Vec<Level>> {
     prop::collection::vec((wild_number(), wild_number()), 0..14)
         .prop_map(|rows| rows.into_iter().map(|(z, t)| Level::bare(z, t, 0.1)).collect())
-}
-
-fn wild_cast() -> impl Strategy<Value = Cast> {
-    let leg = prop_oneof![Just(Leg::Down), Just(Leg::Up), Just(Leg::Unknown)];
-    let one = (wild_number(), prop::option::weighted(0.9, wild_number()), leg);
-    (prop::collection::vec(one, 0..40), wild_number()).prop_map(|(rows, digit_c)| Cast {
-        readings: (rows.into_iter())
-            .map(|(depth_m, temp_c, leg)| Reading { depth_m, temp_c, leg, switch: Switch::Kept })
-            .collect(),
-        digit_c,
-        bed_m: None,
-    })
-}
-
-/// The same cases in every run; `PROPTEST_CASES` asks for more of them.
-fn config() -> ProptestConfig {
-    ProptestConfig {
-        rng_seed: RngSeed::Fixed(20_261_126),
-        failure_persistence: None,
-        max_global_rejects: 100_000,
-        ..ProptestConfig::default()
-    }
 }
 
 /// Every depth found by the rules that need no threshold, in a fixed order.
@@ -140,7 +89,7 @@ proptest! {
     }
 
     #[test]
-    fn whatever_comes_in_every_rule_stays_in_the_water(cast in wild_cast(), r in wild_number(), d in wild_number(), s in wild_number()) {
+    fn whatever_comes_in_every_rule_stays_in_the_water(cast in wild_kept_cast(), r in wild_number(), d in wild_number(), s in wild_number()) {
         let a = analyse(&cast, &Method { reference_m: r, mixed_drop_c: d, steep_c_per_m: s, ..Method::default() });
         let every = every_rule(&a);
         let (first_m, last_m) = (a.profile.first().map_or(0.0, |l| l.depth_m), a.profile.last().map_or(0.0, |l| l.depth_m));

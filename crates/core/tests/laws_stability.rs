@@ -3,15 +3,15 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
 use crate::common;
+use common::any::{config, wild_kept_cast, wild_number as any_number};
 use common::{close, one_series};
 use layercast_core::stability::basin::{Basin, BasinFault};
 use layercast_core::stability::whole::{HEAT_J_M3_K, whole};
 use layercast_core::stability::wind::{LakeNumber, wedderburn, wind_numbers};
 use layercast_core::stability::{Stability, stability, steps};
 use layercast_core::water::density::Density;
-use layercast_core::{Cast, Leg, Level, Method, Reading, Switch, analyse};
+use layercast_core::{Level, Method, analyse};
 use proptest::prelude::*;
-use proptest::test_runner::RngSeed;
 
 /// Levels of a profile from the surface: strictly deeper, lake water, any spacing.
 fn water() -> impl Strategy<Value = Vec<Level>> {
@@ -49,21 +49,9 @@ fn lake() -> impl Strategy<Value = Vec<(f64, f64)>> {
     })
 }
 
+/// Any number a damaged file may hold, and more near the limits of a basin.
 fn wild_number() -> impl Strategy<Value = f64> {
-    prop_oneof![
-        Just(f64::NAN),
-        Just(f64::INFINITY),
-        Just(f64::NEG_INFINITY),
-        Just(1e308),
-        Just(-1e308),
-        Just(5e-324),
-        Just(-0.0),
-        Just(19_999.0),
-        Just(5e14),
-        -3.0..45.0,
-        (0_i32..20).prop_map(|n| f64::from(n) * 0.5),
-        any::<f64>(),
-    ]
+    prop_oneof![10 => any_number(), 1 => Just(19_999.0), 1 => Just(5e14)]
 }
 
 fn wild_contours() -> impl Strategy<Value = Vec<(f64, f64)>> {
@@ -78,28 +66,6 @@ fn wild_contours() -> impl Strategy<Value = Vec<(f64, f64)>> {
             }
         ),
     ]
-}
-
-fn wild_cast() -> impl Strategy<Value = Cast> {
-    let leg = prop_oneof![Just(Leg::Down), Just(Leg::Up), Just(Leg::Unknown)];
-    let one = (wild_number(), prop::option::weighted(0.9, wild_number()), leg);
-    prop::collection::vec(one, 0..40).prop_map(|rows| Cast {
-        readings: (rows.into_iter())
-            .map(|(depth_m, temp_c, leg)| Reading { depth_m, temp_c, leg, switch: Switch::Kept })
-            .collect(),
-        digit_c: 0.1,
-        bed_m: None,
-    })
-}
-
-/// The same cases in every run; `PROPTEST_CASES` asks for more of them.
-fn config() -> ProptestConfig {
-    ProptestConfig {
-        rng_seed: RngSeed::Fixed(20_261_126),
-        failure_persistence: None,
-        max_global_rejects: 100_000,
-        ..ProptestConfig::default()
-    }
 }
 
 #[track_caller]
@@ -135,7 +101,7 @@ proptest! {
     #![proptest_config(config())]
 
     #[test]
-    fn whatever_comes_in_what_goes_out_is_whole(cast in wild_cast(), bed in prop::option::of(wild_number()), contours in wild_contours(), wind in wild_number()) {
+    fn whatever_comes_in_what_goes_out_is_whole(cast in wild_kept_cast(), bed in prop::option::of(wild_number()), contours in wild_contours(), wind in wild_number()) {
         let a = analyse(&cast, &Method::default());
         let basin = Basin::from_contours(&contours);
         whole_and_finite(&stability(&a, bed, basin.as_ref().ok()));

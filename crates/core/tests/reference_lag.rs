@@ -110,14 +110,7 @@ fn what_lag_does_to_the_answers() {
     for row in table("check-values/lag_effect.csv") {
         let r = share_left(row.sure("wait_s") / row.sure("tau_s"));
         close("share left", r, row.sure("left_factor"), 1e-9);
-        let mut probe_c = water[0];
-        let mut stop = |water_c: &f64| {
-            probe_c = water_c + r * (probe_c - water_c);
-            probe_c
-        };
-        let down: Vec<f64> = water.iter().map(&mut stop).collect();
-        let mut up: Vec<f64> = water.iter().rev().map(&mut stop).collect();
-        up.reverse();
+        let (down, up) = common::lagging(&water, r);
         let mean: Vec<f64> = down.iter().zip(&up).map(|(a, b)| 0.5 * (a + b)).collect();
         for (series, name) in [(&water, "true"), (&down, "down"), (&up, "up"), (&mean, "mean")] {
             let rows: Vec<(f64, f64)> = depths_m.iter().copied().zip(series.iter().copied()).collect();

@@ -1,6 +1,8 @@
 //! Reading the tables of `tests/reference`, and seeded noise.
 #![allow(dead_code)] // every test file uses a part of it
 
+pub mod any;
+
 use layercast_core::{Cast, Leg, Level, Reading, Switch};
 use rand_pcg::Pcg64;
 use rand_pcg::rand_core::Rng;
@@ -112,6 +114,20 @@ pub fn two_legs(depths_m: &[f64], down_c: &[f64], up_c: &[f64], digit_c: f64) ->
     let down = depths_m.iter().zip(down_c).map(|(z, t)| reading(*z, *t, Leg::Down));
     let up = depths_m.iter().zip(up_c).rev().map(|(z, t)| reading(*z, *t, Leg::Up));
     Cast { readings: down.chain(up).collect(), digit_c, bed_m: None }
+}
+
+/// What a probe that leaves the share `r` of each step reads of this water, settled at the start: going down, and coming up
+/// in the order of the depths.
+pub fn lagging(water_c: &[f64], r: f64) -> (Vec<f64>, Vec<f64>) {
+    let mut probe_c = water_c.first().copied().unwrap_or_default();
+    let mut stop = |water_c: &f64| {
+        probe_c = water_c + r * (probe_c - water_c);
+        probe_c
+    };
+    let down: Vec<f64> = water_c.iter().map(&mut stop).collect();
+    let mut up: Vec<f64> = water_c.iter().rev().map(&mut stop).collect();
+    up.reverse();
+    (down, up)
 }
 
 /// A reading with no decision about it.
