@@ -4,7 +4,7 @@
 
 #[path = "../examples/shared/opened.rs"]
 mod opened;
-#[path = "../examples/analyse/render.rs"]
+#[path = "../examples/shared/render.rs"]
 mod render;
 #[path = "../examples/analyse/report.rs"]
 mod report;

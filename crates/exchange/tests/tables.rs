@@ -5,7 +5,7 @@
 
 #![allow(clippy::unwrap_used)]
 
-#[path = "../examples/analyse/render.rs"]
+#[path = "../examples/shared/render.rs"]
 mod render;
 
 use layercast_exchange::document::{CastDoc, from_json, to_json};

@@ -4,7 +4,7 @@
 #![allow(clippy::unwrap_used, clippy::panic)] // a test may fail
 #![allow(clippy::disallowed_methods)] // worked out a second time, with the functions of std
 
-#[path = "../examples/analyse/render.rs"]
+#[path = "../examples/shared/render.rs"]
 #[allow(dead_code, reason = "only the words are needed")]
 mod render;
 

@@ -5,22 +5,12 @@
 
 #[path = "../shared/opened.rs"]
 mod opened;
-#[path = "../analyse/render.rs"]
+#[path = "../shared/program.rs"]
+mod program;
+#[path = "../shared/render.rs"]
 mod render;
 mod report;
 
-use std::io::Write;
-use std::process::ExitCode;
-
-fn main() -> ExitCode {
-    let arguments: Vec<String> = std::env::args().skip(1).collect();
-    let (out, err, code) = report::run(&arguments.iter().map(String::as_str).collect::<Vec<_>>());
-    if !err.is_empty() {
-        eprintln!("{err}");
-    }
-    if !out.is_empty() {
-        // Whoever reads may stop early; that is no failure of ours.
-        let _ = writeln!(std::io::stdout(), "{out}");
-    }
-    ExitCode::from(code)
+fn main() -> std::process::ExitCode {
+    program::program(report::run)
 }
