@@ -22,24 +22,25 @@ pub fn set_cell(notebook: &mut Notebook, entry: Option<usize>, depth_m: f64, leg
         }
         None if typed.text.is_empty() || notebook.cast.entries.len() >= MOST_ENTRIES => return,
         None => {
-            let depth_m = Some(depth_m).filter(|depth_m| depth_m.is_finite());
-            notebook.cast.entries.push(Entry {
-                depth: Cell {
-                    written: depth_m.map(depth_text).unwrap_or_default(),
-                    value: depth_m,
-                    settled: None,
-                },
-                temp: Cell::typed(&typed),
-                oxygen: None,
-                leg,
-                line: None,
-                switch: SwitchDoc::Auto,
-            });
+            notebook.cast.entries.push(Entry { temp: Cell::typed(&typed), ..entry_at(depth_m, leg) });
             notebook.cast.entries.len() - 1
         }
     };
     note_digit(&mut notebook.cast);
     remember_typing(notebook, before, &[index]);
+}
+
+/// A reading of a person's own at a depth \[m\], nothing read yet; without a depth where that is no number.
+pub(super) fn entry_at(depth_m: f64, leg: LegDoc) -> Entry {
+    let depth_m = Some(depth_m).filter(|depth_m| depth_m.is_finite());
+    Entry {
+        depth: Cell { written: depth_m.map(depth_text).unwrap_or_default(), value: depth_m, settled: None },
+        temp: Cell::default(),
+        oxygen: None,
+        leg,
+        line: None,
+        switch: SwitchDoc::Auto,
+    }
 }
 
 /// Types into a depth cell: moves all readings of its row.

@@ -1,12 +1,10 @@
 //! What is measured beside the temperature: oxygen at the marks, the Secchi disk, the height of the lake.
 
+use super::cells::entry_at;
 use super::kept;
 use super::undo::{remember_going_on, remember_typing};
 use crate::document::{MOST_CELL_CHARS, MOST_ENTRIES, Notebook, UndoWhat};
-use crate::marks::depth_text;
-use layercast_exchange::document::{
-    CastDoc, Cell, CompanionField, Entry, LegDoc, SettledCell, SwitchDoc, typed_oxygen,
-};
+use layercast_exchange::document::{CastDoc, Cell, CompanionField, Entry, LegDoc, SettledCell, typed_oxygen};
 
 /// Types into a field of what is measured once a cast.
 pub fn set(notebook: &mut Notebook, companion: CompanionField, text: &str) {
@@ -36,19 +34,8 @@ pub fn set_oxygen(notebook: &mut Notebook, entry: Option<usize>, depth_m: f64, t
         }
         None if typed.text.is_empty() || notebook.cast.entries.len() >= MOST_ENTRIES => return,
         None => {
-            let depth_m = Some(depth_m).filter(|depth_m| depth_m.is_finite());
-            notebook.cast.entries.push(Entry {
-                depth: Cell {
-                    written: depth_m.map(depth_text).unwrap_or_default(),
-                    value: depth_m,
-                    settled: None,
-                },
-                temp: Cell::default(),
-                oxygen: Some(Cell::typed(&typed)),
-                leg: LegDoc::Down,
-                line: None,
-                switch: SwitchDoc::Auto,
-            });
+            let oxygen = Some(Cell::typed(&typed));
+            notebook.cast.entries.push(Entry { oxygen, ..entry_at(depth_m, LegDoc::Down) });
             notebook.cast.entries.len() - 1
         }
     };
