@@ -185,7 +185,7 @@ log-correct-tape-about = Lay the cable beside a tape, pulled straight. What is a
 log-correct-slant = Slanting cable
 log-correct-slant-about = The boat drifted? Say from which mark to which, and how far the cable leaned from straight down.
 log-correct-probe = Probe check
-log-correct-probe-about = Stir the probe in melting ice made of clean water. The last two fields may stay empty: they are for warm water, beside a thermometer that is known to be right.
+log-correct-probe-about = Hold the probe in melting ice made of clean water, and stir, but not with the probe. The last two fields may stay empty: they are for warm water, beside a thermometer that is known to be right.
 log-correct-lag = Probe still settling
 log-correct-lag-about = How much of each step the probe had still to go when it was read, 0 to 0.5. The two ways tell it.
 

@@ -185,7 +185,7 @@ log-correct-tape-about = Pon el cable, estirado, junto a una cinta métrica. ¿C
 log-correct-slant = Cable inclinado
 log-correct-slant-about = ¿Se movió la barca? Di de qué marca a qué marca y cuánto se apartó el cable de la vertical.
 log-correct-probe = Prueba de la sonda
-log-correct-probe-about = Remueve la sonda en hielo que se derrite, hecho con agua limpia. Las dos últimas casillas pueden quedar vacías: son para agua templada, junto a un termómetro que mide bien.
+log-correct-probe-about = Mantén la sonda en hielo que se derrite, hecho con agua limpia, y remueve, pero no con la sonda. Las dos últimas casillas pueden quedar vacías: son para agua templada, junto a un termómetro que mide bien.
 log-correct-lag = Sonda sin asentarse
 log-correct-lag-about = Cuánto le faltaba a la sonda de cada cambio cuando se leyó, de 0 a 0,5. Lo dicen los dos sentidos.
 
