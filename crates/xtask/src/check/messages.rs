@@ -1,6 +1,7 @@
 //! The message files: complete in each language, each message in use, and the same words from both renderers (the page's and
-//! the one of the example program).
+//! the one of the example program) and in the page before any script runs.
 
+use super::first_words;
 use crate::page::{LANGUAGES, missing_characters, source_of};
 use crate::test::Count;
 use crate::tools;
@@ -25,6 +26,8 @@ pub fn check(tree: &Tree) -> Result<Count> {
     let known: BTreeSet<&str> =
         by_language.iter().flat_map(|(_, messages)| messages.keys().map(String::as_str)).collect();
     faults.extend(unused_and_missing(&literals(tree)?, &known));
+    let html = tree::read(&tree.web().join("index.html"))?;
+    faults.extend(first_words::unlike(&html, &source_of(tree, "en")?));
     let lacking = missing_characters(tree)?;
     if !lacking.is_empty() {
         faults.push(format!("characters that a font of the look does not have:\n{lacking}"));
