@@ -91,7 +91,11 @@ fn whole_and_finite(found: &Stability) {
             w.schmidt_j_m2,
         ];
         assert!(numbers.iter().all(|x| x.is_finite()), "{numbers:?}");
-        assert!(w.volume_m3 > 0.0 && w.centre_of_volume_m > 0.0 && w.centre_of_volume_m < w.depth_m);
+        assert!(w.volume_m3 > 0.0, "no volume: {w:?}");
+        assert!(
+            w.centre_of_volume_m > 0.0 && w.centre_of_volume_m < w.depth_m,
+            "centre out of the water: {w:?}"
+        );
         assert!(w.mixing.iter().all(|m| m.work_j_m2.is_finite() && m.lifted_kg_by_1_m.is_finite()));
         assert_eq!(w.mixing.last().map(|m| (m.to_depth_m, m.work_j_m2)), Some((w.depth_m, w.schmidt_j_m2)));
     }

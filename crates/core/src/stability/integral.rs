@@ -2,6 +2,7 @@
 
 use super::basin::Basin;
 use crate::analysis::Level;
+use crate::cast::station::SAME_DEPTH_M;
 use crate::order::sort_numbers;
 use crate::water::density::Density;
 
@@ -52,8 +53,8 @@ impl Integral {
 /// Integrals from the surface to every level, every contour, every depth of `also_m` and the bed, downward; the last one
 /// is the whole.
 ///
-/// Above the first level its temperature holds, below the last one the last. `None` without a level, or without water.
-/// Five-point Gauss–Legendre on each stretch, exact far beyond the digits of a reading.
+/// Above the first level its temperature holds, below the last one the last. `None` without a level, or without water (less than
+/// a micrometre of it is none). Five-point Gauss–Legendre on each stretch, exact far beyond the digits of a reading.
 ///
 /// * `levels`: depths strictly increasing
 /// * `density`: the formula of the method, between readings too
@@ -67,7 +68,7 @@ pub(super) fn integrals(
 ) -> Option<Vec<Integral>> {
     let bed_m = bed_m.min(basin.deepest_m());
     let (first, last) = (levels.first()?, levels.last()?);
-    if bed_m.is_nan() || bed_m <= 0.0 {
+    if bed_m.is_nan() || bed_m < SAME_DEPTH_M {
         return None;
     }
     let inside = |z: &f64| *z > 0.0 && *z < bed_m;
@@ -167,6 +168,7 @@ mod tests {
         let column = Basin::unit_column(10.0).unwrap();
         assert_eq!(integrals(&[], &column, 5.0, &[], Density::Tanaka), None);
         assert_eq!(integrals(&levels(&[(0.0, 5.0)]), &column, 0.0, &[], Density::Tanaka), None);
+        assert_eq!(integrals(&levels(&[(0.0, 5.0)]), &column, 5e-309, &[], Density::Tanaka), None);
         assert_eq!(Integral::default().centre_m(), None);
         assert_eq!(Integral::default().lowered(), None);
     }

@@ -60,7 +60,7 @@ pub struct Whole {
 /// * `levels`: depths strictly increasing
 /// * `density`: the formula of the method
 ///
-/// `None` without a level or without depth.
+/// `None` without a level or without depth (less than a micrometre is none).
 ///
 /// Sources: [`Schmidt1928`](crate::bibliography::Schmidt1928), [`Idso1973`](crate::bibliography::Idso1973).
 ///
