@@ -4,7 +4,7 @@
 //! answer with its reason, not an error. Depths are metres, positive downward, 0 at the surface; temperatures are °C
 //! (ITS-90); densities are kg m⁻³ at surface pressure.
 //!
-//! [`analyse`] goes the whole way. On that way, each usable alone: [`water`] (density, units), [`cast`] (checks, pairs,
+//! [`analyse()`] goes the whole way. On that way, each usable alone: [`water`] (density, units), [`cast`] (checks, pairs,
 //! profile) and [`layers`] (state, thermocline and span, steep layer, mixed layer). Beyond it: what
 //! [every rule](layers::every_rule) says, [`stability`](mod@stability), ranges by trials ([`certainty`]), the same cast
 //! read otherwise ([`whatif`]), why two casts differ ([`mod@compare`]), and invented water ([`practice`]). Sources are in

@@ -84,7 +84,7 @@ impl Rule {
         Self::ThreeLayers,
     ];
 
-    /// The rules that every [`Analysis`] tells; a lesson's lists offer these.
+    /// The rules that every [`Analysis`](super::Analysis) tells; a lesson's lists offer these.
     pub const QUICK: [Self; 6] = [
         Self::SteepestMiddle,
         Self::DensestStep,
