@@ -27,7 +27,7 @@ pub use crate::stability::whole::HEAT_J_M3_K as WATER_HEAT_J_M3_K;
 pub use chance::{ChanceLevel, Trial};
 pub use heat::{Heat, SUN_AT_MOST_W_M2, Sun, extra_heat_j_m2, power_w_m2, warm_top_heat_j_m2};
 pub use pair::{Pair, Refusal};
-pub use result::{Cause, Comparison, Explanation, Fit, NotTried, Recorded, Shared, Verdict};
+pub use result::{Cause, Comparison, Explanation, Fit, LEAST_EXPLAINED, NotTried, Recorded, Shared, Verdict};
 pub use side::{Known, Options, Side};
 
 /// Seeded pairs without a cause that set the threshold.

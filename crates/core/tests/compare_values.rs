@@ -5,7 +5,7 @@ use crate::common;
 use common::{close, depths, smooth_lake_c};
 use layercast_core::Level;
 use layercast_core::compare::{
-    Cause, Comparison, Known, NotTried, Options, Pair, Recorded, Refusal, Side, Sun, Verdict,
+    Cause, Comparison, Known, LEAST_EXPLAINED, NotTried, Options, Pair, Recorded, Refusal, Side, Sun, Verdict,
 };
 
 /// Water of 22 over 8 °C, 8 m, every half metre, known to 0.1 °C, read by `read_c` of the depth of the mark.
@@ -121,6 +121,23 @@ fn sun_can_or_cannot_have_done_it() {
     assert_eq!((cooler.sun, cooler.power_w_m2 < -2_000.0), (Sun::Cooled, true));
     let before = compared(&side(|z| lake_c(z) + 0.3), &side(lake_c), minutes(-60.0)).heat.unwrap();
     assert_eq!(before, offset);
+}
+
+#[test]
+fn water_of_another_shape_gets_no_cause_by_itself() {
+    // A sharp layer beside a broad one: neither a probe nor a cable does that.
+    let pair = Pair::new(
+        &side(|z| smooth_lake_c(z, 4.0, 0.3)),
+        &side(|z| smooth_lake_c(z, 4.0, 3.0)),
+        &Options::default(),
+    );
+    let pair = pair.unwrap();
+    let found = pair.comparison(&pair.chance(0, 200));
+    let best = found.fit(found.best.unwrap()).unwrap();
+    assert!(best.explains < LEAST_EXPLAINED && best.leaves_more_than_chance == Some(true), "{best:?}");
+    assert_eq!(found.verdict, Some(Verdict::NoneAlone));
+    // Without a threshold nothing is said.
+    assert_eq!(pair.comparison(&[]).verdict, None);
 }
 
 #[test]

@@ -179,7 +179,7 @@ how-whatif-source = Source: first-order response of a probe, textbook physics (r
 how-compare-title = Comparing two casts
 how-compare-text =
     This is in the calculation, but has no screen on the page. Two casts of one lake differ. Is it the probe (all T shifted alike), the zero of the marks (all depths shifted alike), stretch of the cable (more with depth), a warmed top, moved water, or nothing but chance? Each cause is fitted to the differences and scored: by what it leaves, by how free it was to fit, and by how usual its size is. The best is named, with those it can’t be told from, and it is said how much of the difference it explains and whether it leaves more than chance would: then it is not the only one, or none of these. A warmed top is held against what strong sun can bring, 1000 W per m².
-    A cause is only named if it beats chance. How much that takes is found with 2000 seeded pairs that differ by chance alone: at most 5 in 100 of those may get a cause.
+    A cause is only named if it beats chance, and explains at least half of the difference or leaves no more than chance would: else none of them alone is the reason. How much that takes is found with 2000 seeded pairs that differ by chance alone: at most 5 in 100 of those may get a cause.
 how-compare-formula =
     left over = sum of ((difference − what the cause predicts) ÷ its give or take)²
     heat gained, W per m² = 4180000 × sum of (T gained × thickness) ÷ seconds between

@@ -177,7 +177,7 @@ how-whatif-source = Fuente: respuesta de primer orden de una sonda, física de m
 how-compare-title = Comparar dos mediciones
 how-compare-text =
     Esto está en el cálculo, pero no tiene pantalla en la página. Dos mediciones de un lago difieren. ¿Es la sonda (todas las T desplazadas igual), el cero de las marcas (todas las profundidades desplazadas igual), el estiramiento del cable (más cuanto más hondo), agua de arriba calentada, agua movida o solo azar? Cada causa se ajusta a las diferencias y recibe una puntuación: por lo que deja, por cuánta libertad tuvo y por lo usual que es su tamaño. Se nombra la mejor, con aquellas de las que no se distingue, y se dice cuánto explica de la diferencia y si deja más de lo que dejaría el azar: entonces no es la única, o no es ninguna de estas. Un calentamiento de arriba se compara con lo que puede traer un sol fuerte, 1000 W por m².
-    Solo se nombra una causa si supera al azar. Cuánto hace falta se halla con 2000 pares sembrados que difieren solo por azar: como mucho 5 de cada 100 pueden recibir una causa.
+    Solo se nombra una causa si supera al azar y explica al menos la mitad de la diferencia o no deja más de lo que dejaría el azar: si no, ninguna de ellas por sí sola es la razón. Cuánto hace falta se halla con 2000 pares sembrados que difieren solo por azar: como mucho 5 de cada 100 pueden recibir una causa.
 how-compare-formula =
     resto = suma de ((diferencia − lo que la causa predice) ÷ su más o menos)²
     calor ganado, W por m² = 4180000 × suma de (T ganada × espesor) ÷ segundos entre ambas

@@ -110,6 +110,8 @@ mod tests {
     fn swapped_digits_are_put_right() {
         assert_eq!(digits_swapped_c(71.2, 0.1, BETWEEN), Some(17.2));
         assert_eq!(digits_swapped_c(12.9, 0.1, (Some(19.4), Some(18.9))), Some(19.2));
+        // Two swaps fit: 21.9 and 19.2; the one nearer to the middle is meant.
+        assert_eq!(digits_swapped_c(12.9, 0.1, (Some(17.0), Some(25.0))), Some(21.9));
         assert_eq!(digits_swapped_c(17.7, 0.0, (Some(71.7), None)), Some(71.7));
     }
 

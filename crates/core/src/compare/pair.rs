@@ -5,7 +5,9 @@ use super::causes::{Checked, Fitted, fitted, predicted_c, refined_top};
 use super::chance::{ChanceLevel, Trial};
 use super::field::Field;
 use super::heat::{extra_heat_j_m2, heat, warm_top_heat_j_m2};
-use super::result::{Cause, Comparison, Explanation, Fit, NotTried, Recorded, Shared, Verdict};
+use super::result::{
+    Cause, Comparison, Explanation, Fit, LEAST_EXPLAINED, NotTried, Recorded, Shared, Verdict,
+};
 use super::side::{Known, Options, Point, Side};
 use crate::stability::whole::HEAT_J_M3_K;
 use crate::water::density::Density;
@@ -92,8 +94,24 @@ impl Pair {
             None => Vec::new(),
         };
         let chance_score = field.chance_score();
+        let explanations: Vec<Explanation> = (fits.into_iter())
+            .map(|(cause, fit)| self.explanation(cause, fit, chance_score, level.as_ref()))
+            .collect();
+        let says_why = |cause: Cause| {
+            let fit =
+                explanations.iter().find(|one| one.cause == cause).and_then(|one| one.fit.as_ref().ok());
+            fit.is_some_and(|fit| {
+                fit.explains >= LEAST_EXPLAINED || fit.leaves_more_than_chance != Some(true)
+            })
+        };
         let verdict = level.map(|level| match best {
-            Some((cause, score)) if chance_score - score > level.gain => Verdict::Cause(cause),
+            Some((cause, score)) if chance_score - score > level.gain => {
+                if says_why(cause) {
+                    Verdict::Cause(cause)
+                } else {
+                    Verdict::NoneAlone
+                }
+            }
             _ => Verdict::Chance,
         });
         let shared: Vec<Shared> = field.shared.iter().map(|at| self.shared(at)).collect();
@@ -104,9 +122,7 @@ impl Pair {
             mean_c: shared.iter().map(|at| at.difference_c).sum::<f64>() / shared.len() as f64,
             recorded: self.recorded,
             chance_score,
-            explanations: (fits.into_iter())
-                .map(|(cause, fit)| self.explanation(cause, fit, chance_score, level.as_ref()))
-                .collect(),
+            explanations,
             best: best.map(|best| best.0),
             cannot_be_told_from,
             chance: level,

@@ -113,7 +113,14 @@ pub enum Verdict {
     Chance,
     /// More than chance; this cause fits best. See what cannot be told from it.
     Cause(Cause),
+    /// More than chance, and no cause by itself says why: what fits best explains less than [`LEAST_EXPLAINED`] and
+    /// leaves more than chance. Two other waters, or several causes at once.
+    NoneAlone,
 }
+
+/// A cause is named only when it explains this share of the difference, or leaves no more than chance (a convention of
+/// ours).
+pub const LEAST_EXPLAINED: f64 = 0.5;
 
 /// What records took off before anything was fitted.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -74,6 +74,7 @@ fn verdict(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::Chance => "chance",
         Verdict::Cause(named) => cause(named),
+        Verdict::NoneAlone => "none_alone",
     }
 }
 
