@@ -1,4 +1,4 @@
-//! No reference table without a test.
+//! No reference table without a test, no source without a method that it is the source of.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
 use crate::common;
@@ -40,5 +40,33 @@ fn every_table_says_where_its_numbers_come_from() {
             let text = std::fs::read_to_string(common::reference().join(folder).join(&name)).unwrap();
             assert!(text.starts_with("# "), "{folder}/{name} has no source line");
         }
+    }
+}
+
+/// Every file of Rust below a folder, as text.
+fn sources_below(folder: &std::path::Path, into: &mut Vec<String>) {
+    for entry in std::fs::read_dir(folder).unwrap() {
+        let path = entry.unwrap().path();
+        if path.is_dir() {
+            sources_below(&path, into);
+        } else if path.extension().is_some_and(|ending| ending == "rs") {
+            into.push(std::fs::read_to_string(&path).unwrap());
+        }
+    }
+}
+
+#[test]
+fn every_source_of_the_bibliography_is_cited() {
+    let mut all = Vec::new();
+    sources_below(std::path::Path::new(concat!(env!("CARGO_MANIFEST_DIR"), "/src")), &mut all);
+    let named = |line: &str| Some(line.strip_prefix("pub enum ")?.strip_suffix(" {}")?.to_owned());
+    let items: Vec<String> = all.iter().flat_map(|text| text.lines()).filter_map(named).collect();
+    assert!(items.len() >= 40, "only {} sources found", items.len());
+    for item in items {
+        let cited = |text: &String| {
+            text.contains(&format!("crate::bibliography::{item})"))
+                || text.contains(&format!("see [`{item}`]"))
+        };
+        assert!(all.iter().any(cited), "no comment cites {item}");
     }
 }

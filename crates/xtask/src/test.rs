@@ -34,7 +34,8 @@ const FIRST: &[Step] = &[
 ];
 
 /// The Rust rooms.
-const RUST: &[Step] = &[("lints", lints), ("tests of the Rust rooms", rooms)];
+const RUST: &[Step] =
+    &[("lints", lints), ("links of the comments", links), ("tests of the Rust rooms", rooms)];
 
 /// The page, before the browsers look at it.
 const PAGE: &[Step] = &[
@@ -123,6 +124,14 @@ fn lints(tree: &Tree) -> Result<Count> {
         "--",
         "--deny=warnings",
     ]))?;
+    Ok(Count::ONE)
+}
+
+/// Each method's comment links its source: no link leads nowhere.
+fn links(tree: &Tree) -> Result<Count> {
+    let mut doc = tools::cargo(tree);
+    doc.args(["doc", "--quiet", "--workspace", "--no-deps"]).env("RUSTDOCFLAGS", "--deny=warnings");
+    tools::run(&mut doc)?;
     Ok(Count::ONE)
 }
 
