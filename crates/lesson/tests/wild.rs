@@ -88,8 +88,7 @@ fn leg() -> impl Strategy<Value = LegDoc> {
 }
 
 fn kind() -> impl Strategy<Value = CorrectionKind> {
-    use CorrectionKind::{DepthZero, FirstMark, Lag, Probe, Slant, Tape};
-    select(vec![Probe, DepthZero, FirstMark, Tape, Slant, Lag])
+    select(CorrectionKind::ALL.to_vec())
 }
 
 fn input() -> impl Strategy<Value = CorrectionField> {

@@ -66,6 +66,10 @@ pub enum CorrectionField {
 }
 
 impl CorrectionKind {
+    /// Every kind, in the order they are offered in.
+    pub const ALL: [Self; 6] =
+        [Self::DepthZero, Self::FirstMark, Self::Tape, Self::Slant, Self::Probe, Self::Lag];
+
     /// Its fields, in the order they are asked for; those of the reference pair may stay empty.
     pub fn fields(self) -> &'static [CorrectionField] {
         use CorrectionField::{AboveWater, Angle, From, Gap, Ice, Marked, Measured, Read, Share, To, True};

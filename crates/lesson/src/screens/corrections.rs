@@ -15,18 +15,25 @@ const STEEP_DEG: f64 = 10.0;
 /// The list.
 pub fn view(sight: &Sight) -> CorrectionsView {
     let list = &sight.notebook.cast.corrections;
-    let kinds = [
-        (CorrectionKind::DepthZero, "log-correct-zero"),
-        (CorrectionKind::FirstMark, "log-correct-gap"),
-        (CorrectionKind::Tape, "log-correct-tape"),
-        (CorrectionKind::Slant, "log-correct-slant"),
-        (CorrectionKind::Probe, "log-correct-probe"),
-    ];
+    // For a probe that was still settling the readings decide: it is offered below, or not at all.
+    let added = CorrectionKind::ALL.into_iter().filter(|kind| *kind != CorrectionKind::Lag);
     CorrectionsView {
         in_force: in_force(sight),
         items: list.iter().enumerate().map(|(i, doc)| item(sight, i, doc)).collect(),
-        ways: kinds.into_iter().map(|(kind, label)| way(label, Action::AddCorrection { kind })).collect(),
+        ways: added.map(|kind| way(words(kind).0, Action::AddCorrection { kind })).collect(),
         lag: lag(sight),
+    }
+}
+
+/// What a correction is called, and what to do for it.
+fn words(kind: CorrectionKind) -> (&'static str, &'static str) {
+    match kind {
+        CorrectionKind::Probe => ("log-correct-probe", "log-correct-probe-about"),
+        CorrectionKind::DepthZero => ("log-correct-zero", "log-correct-zero-about"),
+        CorrectionKind::FirstMark => ("log-correct-gap", "log-correct-gap-about"),
+        CorrectionKind::Tape => ("log-correct-tape", "log-correct-tape-about"),
+        CorrectionKind::Slant => ("log-correct-slant", "log-correct-slant-about"),
+        CorrectionKind::Lag => ("log-correct-lag", "log-correct-lag-about"),
     }
 }
 
@@ -44,14 +51,7 @@ pub fn in_force(sight: &Sight) -> Vec<Said> {
 }
 
 fn item(sight: &Sight, i: usize, doc: &CorrectionDoc) -> CorrectionView {
-    let (title, about) = match doc.kind {
-        CorrectionKind::Probe => ("log-correct-probe", "log-correct-probe-about"),
-        CorrectionKind::DepthZero => ("log-correct-zero", "log-correct-zero-about"),
-        CorrectionKind::FirstMark => ("log-correct-gap", "log-correct-gap-about"),
-        CorrectionKind::Tape => ("log-correct-tape", "log-correct-tape-about"),
-        CorrectionKind::Slant => ("log-correct-slant", "log-correct-slant-about"),
-        CorrectionKind::Lag => ("log-correct-lag", "log-correct-lag-about"),
-    };
+    let (title, about) = words(doc.kind);
     let field = |field: &CorrectionField| {
         let text = doc.text(*field);
         CorrectionFieldView {
