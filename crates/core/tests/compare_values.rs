@@ -124,6 +124,19 @@ fn sun_can_or_cannot_have_done_it() {
 }
 
 #[test]
+fn little_water_in_common_is_refused_however_deep_it_lies() {
+    let side = |step_m: f64| {
+        Side::bare(
+            (0..8).map(|i| 10.0 + step_m * f64::from(i)).map(|z| Level::bare(z, lake_c(z), 0.1)).collect(),
+        )
+    };
+    let tried = |step_m: f64| Pair::new(&side(step_m), &side(step_m), &Options::default()).map(|_| ());
+    // 1.4 m and 1.5 m: at least 1.5 m is wanted.
+    assert_eq!(tried(0.2), Err(Refusal::TooLittleWater));
+    assert_eq!(tried(1.5 / 7.0), Ok(()));
+}
+
+#[test]
 fn water_of_another_shape_gets_no_cause_by_itself() {
     // A sharp layer beside a broad one: neither a probe nor a cable does that.
     let pair = Pair::new(
