@@ -111,7 +111,10 @@ fn sun_can_or_cannot_have_done_it() {
     assert!(offset.u_w_m2 > 4.18e6 * 0.5 * 0.02_f64.sqrt() * 15.5_f64.sqrt() / 3_600.0, "{}", offset.u_w_m2);
     assert!(offset.u_w_m2 < 400.0, "{}", offset.u_w_m2);
     let warm = compared(&side(lake_c), &side(|z| lake_c(z) + 0.6 * libm::exp(-z / 0.8)), minutes(120.0));
-    let heat = warm.fit(Cause::WarmTop).unwrap().heat.unwrap();
+    let fit = warm.fit(Cause::WarmTop).unwrap();
+    let heat = fit.heat.unwrap();
+    // The heat is in proportion to the warming, and so is what is unsure of it.
+    close("unsure", heat.u_w_m2 / heat.power_w_m2, fit.u / fit.value, 1e-9);
     close("near the top", heat.power_w_m2, 278.7, 0.3);
     assert_eq!(heat.sun, Sun::Could);
     assert!(warm.fit(Cause::Offset).unwrap().heat.is_none());
