@@ -219,6 +219,8 @@ fn the_work_is_told_with_the_depth_it_reaches_to() {
         told.contains("to your last reading, at 5.0\u{a0}m") && told.contains("is not counted"),
         "{told}"
     );
+    // Read once, 0.1 °C is noise; 0.4 °C in half a metre is more.
+    assert!(told.contains("3.0 to 3.5\u{a0}m | ") && !told.contains("2.0 to 2.5\u{a0}m"), "{told}");
     let noted = layercast_lesson::action::Action::SetBed { text: "9".to_owned() };
     let told = mixing(&support::doing(&notebook, &[noted]));
     assert!(told.starts_with("To mix your water down to 9.0\u{a0}m takes about"), "{told}");

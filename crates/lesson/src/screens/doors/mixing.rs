@@ -7,11 +7,11 @@ use crate::view::{DoorRow, DoorView, Num};
 use layercast_core::order::sort_by;
 use layercast_core::stability::whole::{MixingWork, Whole};
 use layercast_core::stability::{Stability, StepStability, stability};
-use layercast_core::{Message, State};
+use layercast_core::{Message, State, Step};
 
 /// Less than lifting a tenth of a kilogram by a metre is next to no work, kg.
 const NEXT_TO_NOTHING_KG: f64 = 0.1;
-/// Work is told from none beyond so many standard deviations of it.
+/// Work, and a step, is told from none beyond so many standard deviations of it.
 const SURE_SD: f64 = 2.0;
 /// Most rows of a table.
 const MOST_ROWS: usize = 6;
@@ -49,7 +49,7 @@ pub fn view(sight: &Sight) -> DoorView {
     let step_heads = ["door-head-step", "door-mixing-resists"].map(Message::new).to_vec();
     // In mixed water single steps are noise.
     let told = analysis.state != State::Mixed;
-    let steps = if told { strongest(&found) } else { Vec::new() };
+    let steps = if told { strongest(&found, &analysis.steps) } else { Vec::new() };
     let mut notes = Vec::new();
     if !steps.is_empty() {
         notes.push(Message::new("door-mixing-unit"));
@@ -102,9 +102,15 @@ fn work(work: &MixingWork) -> DoorRow {
     row(vec![Message::new("door-depth").depth("depth", work.to_depth_m), lifted])
 }
 
-/// The steps that resist most, downward; none where no step resists as water of 4 °C under 5 °C does.
-fn strongest(found: &Stability) -> Vec<DoorRow> {
-    let mut steps: Vec<&StepStability> = found.steps.iter().filter(|step| step.resistance >= 1.0).collect();
+/// The steps that resist most, downward. Left out are steps that resist less than water of 4 °C under 5 °C does, and those
+/// whose two temperatures the noise of the readings makes by itself.
+fn strongest(found: &Stability, read: &[Step]) -> Vec<DoorRow> {
+    let more_than_noise = |step: &StepStability| {
+        let same = |read: &&Step| read.top_m == step.top_m && read.bottom_m == step.bottom_m;
+        read.iter().find(same).is_some_and(|read| read.cooling_c_per_m.abs() > SURE_SD * read.u_c_per_m)
+    };
+    let resists = |step: &&StepStability| step.resistance >= 1.0 && more_than_noise(step);
+    let mut steps: Vec<&StepStability> = found.steps.iter().filter(resists).collect();
     sort_by(&mut steps, |a, b| b.resistance.total_cmp(&a.resistance).then(a.top_m.total_cmp(&b.top_m)));
     steps.truncate(MOST_ROWS);
     let most = steps.first().map_or(0.0, |step| step.resistance);
