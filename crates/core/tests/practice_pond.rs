@@ -71,6 +71,17 @@ fn each_kind_is_what_it_is_called() {
 }
 
 #[test]
+fn fresh_water_in_summer_never_warms_on_the_way_down() {
+    for seed in 0..50 {
+        for kind in [Kind::Layered, Kind::Broad, Kind::Diurnal, Kind::Mixed] {
+            let pond = Water::seeded(kind, seed);
+            let warmth: Vec<f64> = (0..=600).map(|i| pond.temp_c(0.01 * f64::from(i), 30.0)).collect();
+            assert!(warmth.windows(2).all(|two| two[1] <= two[0] + 1e-9), "{kind:?} {seed}");
+        }
+    }
+}
+
+#[test]
 fn the_truth_is_near_the_middle_of_the_layer() {
     for seed in 0..50 {
         let pond = Water::seeded(Kind::Layered, seed);

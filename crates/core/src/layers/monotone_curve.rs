@@ -141,6 +141,7 @@ mod tests {
         check(&[(0.0, 20.0), (1.0, 19.0), (2.0, 15.0)], 0..2, Some((2.0, 5.5)));
         // A turn after the first step: (3·1 + 30)/2 is more than three times its secant.
         check(&[(0.0, 20.0), (1.0, 19.0), (2.0, 49.0)], 0..1, Some((0.0, 3.0)));
+        check(&[(0.0, 20.0), (1.0, 18.0), (2.0, 48.0)], 0..1, Some((0.0, 6.0)));
         // A much steeper second step would turn the end slope round: it is flat.
         check(&[(0.0, 20.0), (1.0, 19.9), (2.0, 10.0)], 0..1, Some((1.0, 0.198)));
     }

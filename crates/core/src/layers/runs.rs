@@ -187,6 +187,8 @@ mod tests {
         check(&temps_c, 0.0, Some((0.5, 1.0)), None);
         let (found, deepest_m) = runs_of(&temps_c, 0.0);
         assert_eq!(layers(&found, deepest_m).deep, 2);
+        // The lower of two near the surface has no other below it: a day's warming lies above the season's.
+        check(&[30.0, 30.0, 24.0, 24.0, 23.0, 23.0, 23.0, 23.0, 23.0], 0.0, Some((0.5, 1.0)), None);
     }
 
     #[test]
