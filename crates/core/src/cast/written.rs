@@ -112,6 +112,8 @@ mod tests {
         assert_eq!(digits_swapped_c(12.9, 0.1, (Some(19.4), Some(18.9))), Some(19.2));
         // Two swaps fit: 21.9 and 19.2; the one nearer to the middle is meant.
         assert_eq!(digits_swapped_c(12.9, 0.1, (Some(17.0), Some(25.0))), Some(21.9));
+        assert_eq!(digits_swapped_c(12.9, 0.1, (Some(18.2), Some(30.0))), Some(21.9));
+        assert_eq!(digits_swapped_c(12.9, 0.1, (Some(13.0), Some(22.0))), Some(19.2));
         assert_eq!(digits_swapped_c(17.7, 0.0, (Some(71.7), None)), Some(71.7));
     }
 
