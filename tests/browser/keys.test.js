@@ -172,6 +172,24 @@ test("how it is computed: a list to jump by, nothing of the work within reach, a
   await page.close();
 });
 
+test("every door of what was found is reached in every theme", { timeout: 300_000 }, async () => {
+  const page = await opened();
+  await steps.open_example(page, "layered-summer");
+  await steps.to_profile(page);
+  await steps.place_marks(page, ["2.5", "4", "6"]);
+  await steps.check_marks(page);
+  for (const theme of ["day", "night", "sunlight", "projector"]) {
+    await steps.choose_in_view(page, "theme", theme);
+    for (const door of ["to-sure", "to-otherwise", "to-mixing"]) {
+      await page.push(`#profile-panel .found-panel [data-part="${door}"]`);
+      await page.until(() => document.querySelector("#profile-panel .door-panel")?.checkVisibility());
+      await page.push('#profile-panel .door-panel [data-part="to-found"]');
+      await page.until(() => document.querySelector("#profile-panel .found-panel")?.checkVisibility());
+    }
+  }
+  await page.close();
+});
+
 test("the code begins with the letter of the group", async () => {
   const page = await opened();
   await page.tab_to("#log-group-first");
