@@ -34,15 +34,15 @@ const FIRST: &[Step] = &[
 ];
 
 /// The Rust rooms.
-const RUST: &[Step] =
-    &[("lints", lints), ("links of the comments", links), ("tests of the Rust rooms", rooms)];
+const RUST: &[Step] = &[("lints", lints), ("tests of the Rust rooms", rooms)];
 
-/// The page, before the browsers look at it.
+/// The page, before the browsers look at it; and what has time until the Rust rooms are done.
 const PAGE: &[Step] = &[
     ("types of the page", types),
     ("lints of the page", page_lints),
     ("tests of the page's scripts", scripts),
     ("the page", the_page),
+    ("links of the comments", links),
 ];
 
 /// The page in the browsers, with nothing beside them: a press must not come later than what it is to stop, and what is
