@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
 use crate::common;
+use common::any::{wild_cast, wild_number};
 use layercast_core::cast::corrections::{Correction, Outcome, Refusal, correct};
 use layercast_core::cast::flat_line::flat_line_flags;
 use layercast_core::cast::lag::{follow_c, noise_swells, settle_s, share_left, time_constant_s};
@@ -12,40 +13,9 @@ use layercast_core::cast::pairs::read_again;
 use layercast_core::cast::probe_check::probe_check;
 use layercast_core::cast::rate_of_change::rate_of_change_flags;
 use layercast_core::certainty::{Depth, Plan, SEED, Unsure, certainty};
-use layercast_core::{Cast, Density, Leg, Method, Reading, State, Switch, analyse};
+use layercast_core::{Cast, Density, Leg, Method, State, analyse};
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
-
-/// Any number a damaged file may hold.
-fn wild() -> impl Strategy<Value = f64> {
-    prop_oneof![
-        Just(f64::NAN),
-        Just(f64::INFINITY),
-        Just(1e308),
-        Just(-1e308),
-        Just(-0.0),
-        -3.0..45.0_f64,
-        -3.0..45.0_f64,
-        (0_i32..20).prop_map(|n| f64::from(n) * 0.5),
-        any::<f64>(),
-    ]
-}
-
-fn wild_cast() -> impl Strategy<Value = Cast> {
-    let leg = prop_oneof![Just(Leg::Down), Just(Leg::Up), Just(Leg::Unknown)];
-    let switch = prop_oneof![4 => Just(Switch::Auto), 1 => Just(Switch::Off), 1 => Just(Switch::Kept)];
-    let one = (wild(), prop::option::weighted(0.9, wild()), leg, switch);
-    let readings = prop::collection::vec(one, 0..40).prop_map(|rows| -> Vec<Reading> {
-        (rows.into_iter())
-            .map(|(depth_m, temp_c, leg, switch)| Reading { depth_m, temp_c, leg, switch })
-            .collect()
-    });
-    (readings, wild(), prop::option::of(wild())).prop_map(|(readings, digit_c, bed_m)| Cast {
-        readings,
-        digit_c,
-        bed_m,
-    })
-}
 
 /// Any correction; half of them make sense.
 fn correction(number: BoxedStrategy<f64>) -> impl Strategy<Value = Correction> {
@@ -108,7 +78,7 @@ proptest! {
     #[test]
     fn nothing_is_lost_whatever_is_corrected(
         cast in wild_cast(),
-        list in prop::collection::vec(correction(wild().boxed()), 0..8),
+        list in prop::collection::vec(correction(wild_number().boxed()), 0..8),
     ) {
         let got = correct(&cast, &list);
         prop_assert_eq!(got.applied.len(), list.len());
@@ -267,7 +237,7 @@ proptest! {
     }
 
     #[test]
-    fn series_in_time_take_anything(samples in prop::collection::vec((wild(), prop::option::of(wild())), 0..30), a in wild(), b in wild()) {
+    fn series_in_time_take_anything(samples in prop::collection::vec((wild_number(), prop::option::of(wild_number())), 0..30), a in wild_number(), b in wild_number()) {
         prop_assert_eq!(rate_of_change_flags(&samples, a, Some(b)).len(), samples.len());
         prop_assert_eq!(flat_line_flags(&samples, a, b, 0.1).len(), samples.len());
         let water: Vec<(f64, f64)> = samples.iter().map(|(s, t)| (*s, t.unwrap_or(f64::NAN))).collect();
@@ -279,8 +249,8 @@ proptest! {
 
     #[test]
     fn a_probe_check_takes_anything(
-        ice in prop::collection::vec(wild(), 0..5),
-        room in prop::option::of((prop::collection::vec(wild(), 0..5), wild())),
+        ice in prop::collection::vec(wild_number(), 0..5),
+        room in prop::option::of((prop::collection::vec(wild_number(), 0..5), wild_number())),
     ) {
         let room = room.as_ref().map(|(readings, true_c)| (readings.as_slice(), *true_c));
         if let Some(got) = probe_check(&ice, room) {

@@ -2,6 +2,7 @@
 //! number, however wild, gives one that makes no sense.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
+use crate::common::any::wild_number;
 use layercast_core::Density;
 use layercast_core::water::calibration::{offset_c, two_point_c};
 use layercast_core::water::density::SalinityProblem;
@@ -12,20 +13,9 @@ use layercast_core::water::worth::{cooling_for_c, gain_kg_m3};
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
 
-/// Any number a damaged file may hold.
+/// Any number a damaged file may hold, many of them in the reach of the formulas.
 fn wild() -> impl Strategy<Value = f64> {
-    prop_oneof![
-        Just(f64::NAN),
-        Just(f64::INFINITY),
-        Just(f64::NEG_INFINITY),
-        Just(1e308),
-        Just(-1e308),
-        Just(5e-324),
-        Just(-0.0),
-        -60.0..60.0,
-        1.0..1e5,
-        any::<f64>(),
-    ]
+    prop_oneof![8 => wild_number(), 1 => -60.0..60.0, 1 => 1.0..1e5]
 }
 
 fn formula(salinity: f64) -> impl Strategy<Value = Density> {

@@ -45,7 +45,7 @@ pub fn settle_s(step_c: f64, tolerance_c: f64, tau_s: f64) -> Option<f64> {
 
 /// The time constant \[s\] of a probe that leaves the share `r` of a step after `wait_s` \[s\]: wait/ln(1/r).
 ///
-/// `None` unless 0 < r < 1 and the wait is a number above 0.
+/// `None` unless 0 < r < 1 and the wait is a number above 0, nor where it is too short for a number.
 ///
 /// ```
 /// use layercast_core::cast::lag::time_constant_s;
@@ -53,7 +53,7 @@ pub fn settle_s(step_c: f64, tolerance_c: f64, tau_s: f64) -> Option<f64> {
 /// ```
 pub fn time_constant_s(wait_s: f64, r: f64) -> Option<f64> {
     let sensible = r > 0.0 && r < 1.0 && wait_s > 0.0;
-    sensible.then(|| wait_s / -libm::log(r)).filter(|tau_s| tau_s.is_finite())
+    sensible.then(|| wait_s / -libm::log(r)).filter(|tau_s| *tau_s > 0.0 && tau_s.is_finite())
 }
 
 /// How far \[m\] from its reading the place lies where the water had it, when the probe moves through a steady slope
@@ -117,6 +117,7 @@ mod tests {
     fn waits_that_make_no_sense() {
         assert_eq!(settle_s(5.0, 0.0, 15.0), None);
         assert_eq!(settle_s(0.0, 0.0, 15.0), None);
+        assert_eq!(time_constant_s(5e-324, 5e-324), None);
         assert_eq!(settle_s(5.0, 0.1, -1.0), None);
         assert_eq!(settle_s(f64::NAN, 0.1, 1.0), None);
         assert_eq!(settle_s(5.0, f64::INFINITY, 1.0), None);
