@@ -48,7 +48,10 @@ async function gives_away(page, words) {
   return words.filter((word) => html.includes(word));
 }
 
-for (const [lang, words] of Object.entries(WORDS)) {
+/** Both browsers are given the same words: Firefox walks in one language. */
+const WALKED = Object.entries(WORDS).filter(([lang]) => NAME === "chromium" || lang === "es");
+
+for (const [lang, words] of WALKED) {
   test(`a group walks from a pasted table to eight answers, ${lang}`, { timeout: 600_000 }, async (t) => {
     const own = new_profile();
     const other = new_profile();
