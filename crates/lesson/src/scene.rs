@@ -2,7 +2,7 @@
 
 use crate::document::{MarkDocs, Notebook, Screen};
 use crate::prepared::Prepared;
-use crate::questions::{self, Context, Paper};
+use crate::questions::{self, Context, Paper, Told};
 use layercast_core::Step;
 use layercast_core::order::sort_by;
 
@@ -53,9 +53,9 @@ pub enum SceneMiddle {
     None,
     /// The rules' column, covered or found by `shown`.
     Rules,
-    /// Means (kinds 4, 5, 6, 9, 101, 103, 104, 105): they stand in the readings' table of every screen.
+    /// Means, for questions that need them: they stand in the readings' table of every screen.
     Means,
-    /// Empty space (kinds 1, 7, 8, 13).
+    /// Empty space (other questions).
     Empty,
 }
 
@@ -111,14 +111,15 @@ pub fn early(context: &Context, paper: &Paper) -> Vec<(usize, String)> {
         return Vec::new();
     }
     let now = shown(context, paper);
-    let still_covered = |kind: u8| match kind {
-        4..=6 => !now.steps,
-        9 => !now.mixed_layer,
-        _ => true,
+    let still_covered = |told: Told| match told {
+        Told::Steps => !now.steps,
+        Told::MixedLayer => !now.mixed_layer,
+        Told::DeepLayer => !now.deep_layer,
+        Told::Verdicts => true,
     };
-    let numbers = questions::revealed_by_check(context, paper).into_iter();
-    let asked = numbers.filter_map(|i| paper.asked.get(i).map(|asked| (i, asked)));
-    asked.filter(|(_, asked)| still_covered(asked.kind)).map(|(i, asked)| (i + 1, asked.id.clone())).collect()
+    let told = questions::revealed_by_check(context, paper).into_iter();
+    let covered = told.filter(|(_, told)| still_covered(*told)).map(|(i, _)| i);
+    covered.filter_map(|i| Some((i + 1, paper.asked.get(i)?.id.clone()))).collect()
 }
 
 /// What the picture of a screen shows.
@@ -144,7 +145,7 @@ pub fn scene(notebook: &Notebook, prepared: &Prepared, screen: Screen) -> Scene 
         from_to_m,
         middle: match (screen, kind) {
             (Screen::Log, _) => SceneMiddle::None,
-            (_, Some(4 | 5 | 6 | 9 | 101 | 103 | 104 | 105)) => SceneMiddle::Means,
+            (_, Some(kind)) if questions::shows_means(kind) => SceneMiddle::Means,
             (_, Some(_)) => SceneMiddle::Empty,
             (_, None) => SceneMiddle::Rules,
         },

@@ -228,7 +228,10 @@ fn an_early_check_names_what_it_would_show() {
     let paper = pond.paper();
     // Kinds 5 (a single step), 6 and 9: the second to answer settles its own.
     let kinds = |pond: &Pond| -> Vec<u8> {
-        questions::revealed_by_check(&pond.context(), &paper).iter().map(|i| paper.asked[*i].kind).collect()
+        questions::revealed_by_check(&pond.context(), &paper)
+            .iter()
+            .map(|(i, _)| paper.asked[*i].kind)
+            .collect()
     };
     assert_eq!(kinds(&pond), [5, 6, 9]);
     let five = paper.asked[2].clone();

@@ -10,7 +10,7 @@ use layercast_core::MixedLayer;
 use layercast_lesson::document::{Answer, Sheet, Try};
 use layercast_lesson::questions::{self, Asked};
 use layercast_lesson::view::{QuestionView, Said, SaidArg, SumLine};
-use questions_support::{Fields, Pond, all_ponds, demo, fields};
+use questions_support::{Fields, Pond, all_ponds, demo, fields, words};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Every message of a view, with those inside it.
@@ -297,8 +297,8 @@ fn messages(text: &str) -> BTreeMap<String, BTreeSet<String>> {
 
 #[test]
 fn everything_said_has_words_and_numbers_in_both_languages() {
-    let en = messages(include_str!("../../../static-data/messages/en/ask.ftl"));
-    let es = messages(include_str!("../../../static-data/messages/es/ask.ftl"));
+    let en = messages(&words::messages("en"));
+    let es = messages(&words::messages("es"));
     assert_eq!(en, es);
     let mut seen: BTreeSet<String> = BTreeSet::new();
     let mut check = |message: &Said, what: &str| {

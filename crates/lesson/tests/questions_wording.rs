@@ -9,7 +9,7 @@ use layercast_lesson::document::Answer;
 use layercast_lesson::questions;
 use layercast_lesson::view::{FieldKind, QuestionView};
 use questions_support::pages::{number, said, view};
-use questions_support::words::Words;
+use questions_support::words::{Words, messages};
 use questions_support::{Fields, Pond, Row, all_ponds, answer, demo, fields, placed};
 use std::collections::BTreeMap;
 
@@ -57,10 +57,7 @@ fn a_question_that_is_not_asked_is_not_referred_to() {
     }
     // "The next question" is never promised where another may follow, or none.
     for language in ["en", "es"] {
-        let text = match language {
-            "es" => include_str!("../../../static-data/messages/es/ask.ftl"),
-            _ => include_str!("../../../static-data/messages/en/ask.ftl"),
-        };
+        let text = messages(language);
         for line in text
             .lines()
             .filter(|l| l.starts_with("ask-7") || l.starts_with("ask-8") || l.starts_with("ask-9"))
@@ -236,10 +233,7 @@ fn a_unit_that_was_typed_stands_once_beside_its_number() {
 
 #[test]
 fn no_two_messages_say_the_same() {
-    for text in [
-        include_str!("../../../static-data/messages/en/ask.ftl"),
-        include_str!("../../../static-data/messages/es/ask.ftl"),
-    ] {
+    for text in [messages("en"), messages("es")] {
         let mut seen: BTreeMap<&str, &str> = BTreeMap::new();
         for line in text.lines().filter(|l| l.starts_with("ask-")) {
             let (id, words) = line.split_once(" = ").unwrap();

@@ -30,8 +30,8 @@ ask-locked-go = Place your marks
 ask-waits-number = Check opens when a box is filled in.
 ask-waits-list = Check opens when you have chosen from the list.
 ask-waits-choice = Check opens when you have chosen a line.
-ask-waits-facts = { $chosen } of 3 chosen
-ask-waits-facts-many = { $chosen } chosen: leave only 3.
+ask-waits-facts = { $chosen } of { $wanted } chosen
+ask-waits-facts-many = { $chosen } chosen: leave only { $most }.
 ask-all-done = { $count ->
     [one] The question is done. It stays in your notebook.
    *[other] All { $count } questions are done. They stay in your notebook.

@@ -30,8 +30,8 @@ ask-locked-go = Poner tus marcas
 ask-waits-number = Comprobar se abre cuando rellenes una casilla.
 ask-waits-list = Comprobar se abre cuando elijas en la lista.
 ask-waits-choice = Comprobar se abre cuando elijas una línea.
-ask-waits-facts = { $chosen } de 3 elegidas
-ask-waits-facts-many = { $chosen } elegidas: deja solo 3.
+ask-waits-facts = { $chosen } de { $wanted } elegidas
+ask-waits-facts-many = { $chosen } elegidas: deja solo { $most }.
 ask-all-done = { $count ->
     [one] La pregunta está hecha. Queda en tu cuaderno.
    *[other] Las { $count } preguntas están hechas. Quedan en tu cuaderno.

@@ -1,10 +1,14 @@
 //! What a question kind must be able to say: whether it is asked, what it asks, how it judges, helps and explains.
 
-use super::Asked;
+mod fields;
+
+pub(crate) use self::fields::{Field, Input, Line, Ticks};
+
 use super::text::Fields;
 use super::water::{Source, Water};
+use super::{Asked, Told};
 use crate::view::SumLine;
-use layercast_core::{Message, Rule};
+use layercast_core::{Message, Rule, Sought, State};
 
 /// How an answer (or a part of one) was taken.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -124,91 +128,6 @@ pub(crate) fn only(matching: &[&'static str]) -> Option<&'static str> {
     }
 }
 
-/// How a field is answered.
-#[derive(Clone, Debug, PartialEq)]
-pub(crate) enum Input {
-    /// A number as text.
-    Number,
-    /// A list that must be chosen from (value, words).
-    List(Vec<(&'static str, Message)>),
-    /// A list that has a value from the start: the first.
-    Preset(Vec<(&'static str, Message)>),
-    /// A few lines, one of which is chosen.
-    Choice(Vec<(String, Message)>),
-    /// A fact to tick.
-    Fact(Message),
-}
-
-/// A field as planned.
-#[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Field {
-    /// Id.
-    pub id: &'static str,
-    /// Spoken name.
-    pub name: Message,
-    /// How it is answered.
-    pub input: Input,
-    /// Words behind it.
-    pub after: Option<Message>,
-    /// Text it starts with.
-    pub start: String,
-    /// Word on its grip, where it has one.
-    pub grip: Option<Message>,
-}
-
-impl Field {
-    /// A number field.
-    pub fn number(id: &'static str, name: Message, after: Option<Message>) -> Self {
-        Self { id, name, input: Input::Number, after, start: String::new(), grip: None }
-    }
-
-    /// The unit list.
-    pub fn unit() -> Self {
-        let units = vec![
-            ("", Message::new("ask-unit-choose")),
-            (super::text::UNIT_C, Message::new("ask-unit-c")),
-            (super::text::UNIT_C_PER_M, Message::new("ask-unit-c-per-m")),
-            (super::text::UNIT_M, Message::new("ask-unit-m")),
-        ];
-        Self { input: Input::List(units), ..Self::number("unit", Message::new("ask-name-unit"), None) }
-    }
-
-    /// "I read from".
-    pub fn source() -> Self {
-        let sources = vec![
-            ("mean", Message::new("ask-source-mean")),
-            ("down", Message::new("ask-source-down")),
-            ("up", Message::new("ask-source-up")),
-        ];
-        Self {
-            input: Input::Preset(sources),
-            start: "mean".to_owned(),
-            ..Self::number("source", Message::new("ask-name-source"), None)
-        }
-    }
-
-    /// Number fields are emptied after a miss, lists and ticks stay.
-    pub fn is_number(&self) -> bool {
-        self.input == Input::Number
-    }
-}
-
-/// A line of fields.
-#[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Line {
-    /// Label.
-    pub label: Message,
-    /// Fields.
-    pub fields: Vec<Field>,
-}
-
-impl Line {
-    /// A line.
-    pub fn new(label: Message, fields: Vec<Field>) -> Self {
-        Self { label, fields }
-    }
-}
-
 /// A part of a question: its lines.
 pub(crate) type Part = Vec<Line>;
 
@@ -298,8 +217,32 @@ impl Dropped {
     }
 }
 
+/// What a question uncovers once it is settled.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub(crate) struct Uncovers {
+    /// Bars of the strip (indices into `Analysis::steps`).
+    pub steps: Vec<usize>,
+    /// The whole strip.
+    pub all_steps: bool,
+    /// The thermocline with its span.
+    pub thermocline: bool,
+    /// The end of the mixed layer.
+    pub mixed_layer: bool,
+    /// The steep layer and the top of the deep layer.
+    pub deep_layer: bool,
+}
+
+/// Water with layers.
+pub(crate) const LAYERED: &[State] = &[State::Stratified, State::Weak];
+/// Water of every state.
+pub(crate) const EVERY_WATER: &[State] =
+    &[State::TooFew, State::Mixed, State::Weak, State::Stratified, State::Inverse, State::Unstable];
+
 /// One kind of question.
 pub(crate) trait Kind: Sync {
+    /// States of the water in which a lesson that lists it asks it.
+    fn routes(&self) -> &'static [State];
+
     /// Wrong ideas it knows.
     fn ideas(&self) -> &'static [Idea];
 
@@ -343,6 +286,31 @@ pub(crate) trait Kind: Sync {
 
     /// Where the third hint works it, metres.
     fn elsewhere_m(&self, _q: &Question) -> Option<(f64, f64)> {
+        None
+    }
+
+    /// What it uncovers once it is settled.
+    fn uncovers(&self, _q: &Question) -> Uncovers {
+        Uncovers::default()
+    }
+
+    /// What of the check of the marks would give its answer away, before it is settled.
+    fn told_by_check(&self, _q: &Question) -> Option<Told> {
+        None
+    }
+
+    /// The mark on Profile is its first answer, so that a try after the check earns nothing.
+    fn is_answered_by_a_mark(&self) -> bool {
+        false
+    }
+
+    /// The column of means stands beside the plot, else nothing.
+    fn shows_means(&self) -> bool {
+        false
+    }
+
+    /// What its other published rules seek: the list a student can name one from.
+    fn seeks(&self) -> Option<Sought> {
         None
     }
 

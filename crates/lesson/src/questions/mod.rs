@@ -117,21 +117,35 @@ pub fn view(context: &Context, paper: &Paper, index: usize) -> Option<QuestionVi
     show::view(&water::Water::new(context), paper, index)
 }
 
-/// Questions (indices into the paper) whose answers an early check of the marks would show: not settled yet, and told by
-/// the strip or by what the rules found. Kinds 7 and 8 are not among them: the marks are their first answers.
-pub fn revealed_by_check(context: &Context, paper: &Paper) -> Vec<usize> {
+/// What of the check of the marks would tell an answer.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Told {
+    /// The bars of the strip.
+    Steps,
+    /// The end of the mixed layer.
+    MixedLayer,
+    /// The steep layer and the top of the deep layer.
+    DeepLayer,
+    /// What is said about the water.
+    Verdicts,
+}
+
+/// Questions (indices into the paper) whose answers an early check of the marks would show, and by what: not settled yet,
+/// and told by the strip or by what the rules found. Kinds whose first answer is a mark are not among them.
+pub fn revealed_by_check(context: &Context, paper: &Paper) -> Vec<(usize, Told)> {
     let water = water::Water::new(context);
-    let told = |asked: &Asked| match asked.kind {
-        4 | 5 => {
-            let stretch = (asked.depths_m.first().copied(), asked.depths_m.get(1).copied());
-            let (Some(a), Some(b)) = stretch else { return false };
-            water.steps_in((a, b)).len() == 1 && (asked.kind == 5 || (b - a - 1.0).abs() < 1e-6)
-        }
-        6 | 9 | 103 | 104 | 105 => true,
-        _ => false,
+    let told = |asked: &Asked| {
+        let q = kind::Question { water: &water, asked, accepted: &[] };
+        kinds::kind(asked.kind)?.told_by_check(&q)
     };
     let settled = |asked: &Asked| standing(context, asked, context.sheet.answers.get(&asked.id)).settled;
-    (paper.asked.iter().enumerate()).filter(|(_, a)| told(a) && !settled(a)).map(|(i, _)| i).collect()
+    let asked = paper.asked.iter().enumerate();
+    asked.filter_map(|(i, a)| Some((i, told(a).filter(|_| !settled(a))?))).collect()
+}
+
+/// The column of means stands beside the picture of a question of this kind.
+pub fn shows_means(kind: u8) -> bool {
+    kinds::kind(kind).is_some_and(|kind| kind.shows_means())
 }
 
 /// The answer to this question is already in sight, so that a try now earns nothing ([`crate::document::Try::after_shown`]).
@@ -140,7 +154,8 @@ pub fn already_shown(context: &Context, asked: &Asked) -> bool {
     context.sheet.revealed_early.contains(&asked.id)
         || answer.is_some_and(|a| a.shown)
         || standing(context, asked, answer).settled
-        || (matches!(asked.kind, 7 | 8) && context.sheet.first_marks.is_some())
+        || (context.sheet.first_marks.is_some()
+            && kinds::kind(asked.kind).is_some_and(|kind| kind.is_answered_by_a_mark()))
 }
 
 /// The fields as they stand: what was typed, else what they start with (the mark of Profile in kinds 7 and 8). A press of
@@ -177,6 +192,6 @@ pub fn ideas(kind: u8) -> &'static [Idea] {
 }
 
 /// Every kind there is, in the order of their numbers.
-pub fn all_kinds() -> &'static [u8] {
-    kinds::ALL
+pub fn all_kinds() -> impl Iterator<Item = u8> {
+    kinds::KINDS.iter().map(|(number, _)| *number)
 }

@@ -5,7 +5,7 @@
 //! worked hint open, nothing when shown or revealed before. A question's credit is the mean of its parts'. After all parts
 //! are settled, further tries are another answer, as often as wanted: the first stays on record with its credit.
 
-use super::kind::{Accepted, Judged, Kind, Plan, Question, Verdict};
+use super::kind::{Accepted, Input, Judged, Kind, Plan, Question, Ticks, Verdict};
 use super::text::{Fields, field};
 use super::water::Water;
 use super::{Asked, kinds};
@@ -271,12 +271,9 @@ pub(crate) fn with_starts(plan: &Plan, part: usize, given: &Fields) -> Fields {
 
 /// Everything the part needs is given. Of a from–to, one field with a whole range is enough; a unit may be typed.
 pub(crate) fn complete(plan: &Plan, part: usize, fields: &Fields) -> bool {
-    use super::kind::Input;
     let planned: Vec<_> = plan.parts.get(part).into_iter().flatten().flat_map(|line| &line.fields).collect();
-    let facts = planned.iter().filter(|f| matches!(f.input, Input::Fact(_))).count();
-    if facts > 0 {
-        let ticked = planned.iter().filter(|f| field(fields, f.id) == "1").count();
-        return ticked == kinds::three_facts::WANTED;
+    if let Some(ticks) = Ticks::of(planned.iter().copied()) {
+        return ticks.holds(planned.iter().filter(|f| field(fields, f.id) == "1").count());
     }
     let typed_unit = planned.iter().any(|f| f.is_number() && super::text::has_unit(field(fields, f.id)));
     let range = super::text::read_range(field(fields, "from"), field(fields, "to")).is_some();

@@ -6,16 +6,19 @@ use super::water::Water;
 use super::{Asked, Paper, kinds};
 use layercast_core::{Message, State};
 
-/// Warmest minus coldest.
-const WARMEST_COLDEST: u8 = 101;
-/// How big a difference must be.
-const BELIEVABLE: u8 = 102;
-/// Is any step bigger?
-const ANY_STEP: u8 = 103;
-/// Three facts.
-const THREE_FACTS: u8 = 104;
-/// Heavier water on top.
-const HEAVIER_ON_TOP: u8 = 105;
+/// Questions of a state's own, asked whatever the lesson lists; of those with a number below 101 only what it lists.
+fn own(state: State) -> &'static [u8] {
+    match state {
+        State::Mixed => &[101, 13, 102, 103, 104],
+        State::Unstable => &[13, 105],
+        _ => &[],
+    }
+}
+
+/// The first number of kinds that no lesson lists.
+const FIRST_OWN: u8 = 101;
+/// Kinds that read the picture: a state's own questions come after them.
+const READING: [u8; 2] = [1, 4];
 
 /// The questions of this cast.
 pub(crate) fn paper(water: &Water) -> Paper {
@@ -49,21 +52,17 @@ fn id(kind: u8, depths_m: &[f64]) -> String {
     std::iter::once(kind.to_string()).chain(depths_m.iter().map(part)).collect()
 }
 
-/// Kinds of this water's route, in order.
+/// Kinds of this water's route, in order: the lesson's that make sense on it; the state's own after those that read the
+/// picture.
 fn kinds_of(water: &Water) -> Vec<u8> {
     let lesson = &water.context.lesson.kinds;
-    let keep = |kept: &[u8]| lesson.iter().copied().filter(|k| kept.contains(k)).collect::<Vec<u8>>();
-    match water.state() {
-        State::Stratified | State::Weak => keep(&[1, 4, 5, 6, 7, 8, 9, 13]),
-        State::TooFew => keep(&[1, 4, 5, 13]),
-        State::Inverse => keep(&[1, 4, 5, 6, 7, 13]),
-        State::Unstable => keep(&[1, 4, 13]).into_iter().chain([HEAVIER_ON_TOP]).collect(),
-        State::Mixed => {
-            let own = [WARMEST_COLDEST, 13, BELIEVABLE, ANY_STEP, THREE_FACTS];
-            let own = own.into_iter().filter(|k| *k != 13 || lesson.contains(k));
-            keep(&[1, 4]).into_iter().chain(own).collect()
-        }
-    }
+    let own = own(water.state());
+    let on_route = |k: u8| kinds::kind(k).is_some_and(|kind| kind.routes().contains(&water.state()));
+    let kept: Vec<u8> = lesson.iter().copied().filter(|k| on_route(*k) && !own.contains(k)).collect();
+    let own = own.iter().copied().filter(|k| *k >= FIRST_OWN || lesson.contains(k));
+    let after = kept.iter().rposition(|k| READING.contains(k)).map_or(0, |at| at + 1);
+    let (first, rest) = kept.split_at_checked(after).unwrap_or((&kept, &[]));
+    first.iter().copied().chain(own).chain(rest.iter().copied()).collect()
 }
 
 /// Why these questions, and whether saying so tells what is covered.

@@ -7,14 +7,9 @@ use layercast_core::{Message, Rule, Sought};
 /// "No rule, I read it off."
 const NONE: &str = "none";
 
-/// Rules that can give the answer of a kind, of those that a student can work out by hand; the class's own first.
-fn rules_of(kind: u8) -> impl Iterator<Item = Rule> {
-    let sought = match kind {
-        7 => Some(Sought::Thermocline),
-        9 => Some(Sought::MixedLayerEnd),
-        _ => None,
-    };
-    Rule::QUICK.into_iter().filter(move |rule| Some(rule.seeks()) == sought)
+/// Rules that can give what is sought, of those that a student can work out by hand; the class's own first.
+fn rules_of(sought: Sought) -> impl Iterator<Item = Rule> {
+    Rule::QUICK.into_iter().filter(move |rule| rule.seeks() == sought)
 }
 
 /// What the notebook keeps of an offered rule.
@@ -44,20 +39,20 @@ pub(crate) fn name(rule: Rule) -> Message {
 }
 
 /// "Which rule did you use?" with its list.
-pub(crate) fn line(kind: u8) -> Line {
+pub(crate) fn line(sought: Sought) -> Line {
     let mut options = vec![("", Message::new("ask-rule-choose"))];
-    options.extend(rules_of(kind).map(|rule| (value(rule), name(rule))));
+    options.extend(rules_of(sought).map(|rule| (value(rule), name(rule))));
     options.push((NONE, Message::new("ask-rule-none")));
     let field =
         Field { input: Input::List(options), ..Field::number("rule", Message::new("ask-name-rule"), None) };
     Line::new(Message::new("ask-label-rule"), vec![field])
 }
 
-/// The other rules of a kind with their depths on this water, metres.
-pub(crate) fn others(water: &Water, kind: u8) -> Vec<(Rule, f64)> {
+/// The other rules for it with their depths on this water, metres.
+pub(crate) fn others(water: &Water, sought: Sought) -> Vec<(Rule, f64)> {
     let found = &water.analysis().rules;
     let depth = |rule: Rule| found.iter().find(|r| r.rule == rule).and_then(|r| r.value_m);
-    rules_of(kind).skip(1).filter_map(|rule| Some((rule, depth(rule)?))).collect()
+    rules_of(sought).skip(1).filter_map(|rule| Some((rule, depth(rule)?))).collect()
 }
 
 /// What a student named.
@@ -72,9 +67,9 @@ pub(crate) enum Named {
 }
 
 /// Reads the list.
-pub(crate) fn named(text: &str, kind: u8) -> Named {
+pub(crate) fn named(text: &str, sought: Sought) -> Named {
     if text == NONE {
         return Named::None;
     }
-    rules_of(kind).find(|rule| value(*rule) == text).map_or(Named::Nothing, Named::Rule)
+    rules_of(sought).find(|rule| value(*rule) == text).map_or(Named::Nothing, Named::Rule)
 }

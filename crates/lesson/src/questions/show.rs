@@ -1,6 +1,6 @@
 //! A question as the page shows it.
 
-use super::kind::{Explained, Field, Hint, Input, Kind, Line, Plan, Question, Verdict};
+use super::kind::{Explained, Field, Hint, Input, Kind, Line, Plan, Question, Ticks, Verdict};
 use super::replay::{PartState, Replay, Round, complete, replay};
 use super::say::said;
 use super::standing::{HINTS, is_locked, texts};
@@ -190,8 +190,10 @@ impl Desk<'_> {
                 self.line(line, if number { before.take() } else { None })
             })
             .collect();
-        if last.is_some_and(|j| j.verdict == Verdict::WhichRule) {
-            shown.push(self.line(&super::rules::line(self.asked.kind), None));
+        if last.is_some_and(|j| j.verdict == Verdict::WhichRule)
+            && let Some(sought) = self.kind.seeks()
+        {
+            shown.push(self.line(&super::rules::line(sought), None));
         }
         PartView {
             settled: false,
@@ -256,7 +258,7 @@ impl Desk<'_> {
                     .map(|(value, label)| OptionView { value: value.clone(), label: said(label.clone()) })
                     .collect(),
             },
-            Input::Fact(fact) => FieldKind::Fact { fact: said(fact.clone()) },
+            Input::Fact(fact, _) => FieldKind::Fact { fact: said(fact.clone()) },
         };
         let depth_m = read(&text, None, Measure::Length).filter(|t| !t.unit_is_wrong).map(|t| t.value);
         let grip = planned.grip.as_ref().map(|word| GripView {
@@ -334,11 +336,16 @@ impl Desk<'_> {
             .flatten()
             .flat_map(|line| &line.fields)
             .collect();
-        if planned.iter().any(|f| matches!(f.input, Input::Fact(_))) {
+        if let Some(ticks) = Ticks::of(planned.iter().copied()) {
             let chosen = planned.iter().filter(|f| field(&fields, f.id) == "1").count();
-            let many = chosen > kinds::three_facts::WANTED;
-            let id = if many { "ask-waits-facts-many" } else { "ask-waits-facts" };
-            return Some(said(Message::new(id).count("chosen", chosen)));
+            let waits = if chosen > ticks.most {
+                Message::new("ask-waits-facts-many").count("chosen", chosen).count("most", ticks.most)
+            } else if ticks.least == ticks.most {
+                Message::new("ask-waits-facts").count("chosen", chosen).count("wanted", ticks.least)
+            } else {
+                Message::new("ask-waits-choice")
+            };
+            return Some(said(waits));
         }
         let numbers_given =
             planned.iter().filter(|f| f.is_number()).all(|f| !field(&fields, f.id).is_empty());

@@ -1,6 +1,6 @@
 //! How a question stands, what it reveals, and its fields as they stand.
 
-use super::kind::{Kind, Question};
+use super::kind::{Kind, Question, Uncovers};
 use super::replay::{PartState, Replay, replay, with_starts};
 use super::text::Fields;
 use super::water::Water;
@@ -24,24 +24,19 @@ pub(crate) fn standing(water: &Water, asked: &Asked, answer: Option<&Answer>) ->
         credit: replay.credit(),
         ..Standing::default()
     };
-    match asked.kind {
-        5 if settled => {
-            if let [a, b] = asked.depths_m[..] {
-                standing.reveals_steps = water.steps_in((a, b));
-            }
-        }
-        6 | 103 | 104 => standing.reveals_all_steps = settled,
-        7 | 8 => {
-            standing.reveals_thermocline = settled && kinds::how_sure::other_is_settled(water, asked.kind)
-        }
-        9 => standing.reveals_mixed_layer = settled,
-        _ => {}
+    let accepted = replay.now().accepted();
+    let q = Question { water, asked, accepted: &accepted };
+    if settled {
+        let Uncovers { steps, all_steps, thermocline, mixed_layer, deep_layer } = kind.uncovers(&q);
+        standing.reveals_steps = steps;
+        standing.reveals_all_steps = all_steps;
+        standing.reveals_thermocline = thermocline;
+        standing.reveals_mixed_layer = mixed_layer;
+        standing.reveals_deep_layer = deep_layer;
     }
     if is_locked(water, kind, &replay) {
         return standing;
     }
-    let accepted = replay.now().accepted();
-    let q = Question { water, asked, accepted: &accepted };
     let worked = !settled && answer.is_some_and(|a| a.hints >= HINTS);
     let elsewhere = if worked { kind.elsewhere_m(&q) } else { None };
     standing.step_m = elsewhere.or_else(|| kind.step_m(&q, &texts(water, asked, answer)));

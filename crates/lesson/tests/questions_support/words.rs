@@ -5,6 +5,17 @@
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use layercast_lesson::view::{FieldKind, QuestionView, Said, SaidArg};
 
+/// What questions say in a language: its files `ask*.ftl`, one after another.
+pub fn messages(language: &str) -> String {
+    let folder =
+        std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../../static-data/messages").join(language);
+    let mut files: Vec<_> = std::fs::read_dir(folder).unwrap().map(|file| file.unwrap().path()).collect();
+    files.retain(|file| file.file_name().is_some_and(|name| name.to_string_lossy().starts_with("ask")));
+    files.sort();
+    assert!(!files.is_empty());
+    files.iter().map(|file| std::fs::read_to_string(file).unwrap()).collect::<Vec<_>>().join("\n")
+}
+
 /// One language.
 pub struct Words {
     bundle: FluentBundle<FluentResource>,
@@ -13,13 +24,10 @@ pub struct Words {
 
 impl Words {
     pub fn new(language: &str) -> Self {
-        let text = match language {
-            "es" => include_str!("../../../../static-data/messages/es/ask.ftl"),
-            _ => include_str!("../../../../static-data/messages/en/ask.ftl"),
-        };
+        let text = messages(language);
         let mut bundle = FluentBundle::new(vec![language.parse().unwrap()]);
         bundle.set_use_isolating(false);
-        bundle.add_resource(FluentResource::try_new(text.to_owned()).unwrap()).unwrap();
+        bundle.add_resource(FluentResource::try_new(text).unwrap()).unwrap();
         Self { bundle, comma: language == "es" }
     }
 

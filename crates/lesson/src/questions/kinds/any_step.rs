@@ -2,13 +2,14 @@
 //! neighbouring marks against the student's own limit of kind 102.
 
 use super::believable::{believable_c, is_asked};
+use crate::questions::Told;
 use crate::questions::kind::{
-    Accepted, Dropped, Explained, Field, Hint, Idea, Input, Judged, Kind, Line, Plan, Question,
+    Accepted, Dropped, Explained, Field, Hint, Idea, Input, Judged, Kind, Line, Plan, Question, Uncovers,
 };
 use crate::questions::say::{from_to, in_c, line, minus, stretch};
 use crate::questions::text::{Fields, field};
 use crate::questions::water::{SLACK, Water};
-use layercast_core::{Level, Message};
+use layercast_core::{Level, Message, State};
 
 const EVERY: &str = "every_difference_is_a_step";
 const NO_STEP: &str = "no_difference_counts";
@@ -62,6 +63,10 @@ fn words(line: &str) -> Message {
 }
 
 impl Kind for AnyStep {
+    fn routes(&self) -> &'static [State] {
+        &[State::Mixed]
+    }
+
     fn ideas(&self) -> &'static [Idea] {
         &[Idea { key: EVERY, part: 0 }, Idea { key: NO_STEP, part: 0 }]
     }
@@ -149,5 +154,17 @@ impl Kind for AnyStep {
 
     fn is_hidden_before_marks(&self) -> bool {
         true
+    }
+
+    fn shows_means(&self) -> bool {
+        true
+    }
+
+    fn uncovers(&self, _q: &Question) -> Uncovers {
+        Uncovers { all_steps: true, ..Uncovers::default() }
+    }
+
+    fn told_by_check(&self, _q: &Question) -> Option<Told> {
+        Some(Told::Verdicts)
     }
 }

@@ -14,7 +14,7 @@ use crate::questions::replay::first_round;
 use crate::questions::say::{result, rounded, spread_decimals};
 use crate::questions::text::{Fields, Measure, field, short};
 use crate::questions::water::{SLACK, Source, Water};
-use layercast_core::Message;
+use layercast_core::{Message, State};
 
 /// Limit of belief in typical differences (methods 3.1).
 pub(crate) const LIMIT: f64 = 2.8;
@@ -109,6 +109,10 @@ pub(crate) fn believable_c(water: &Water) -> f64 {
 }
 
 impl Kind for Believable {
+    fn routes(&self) -> &'static [State] {
+        &[State::Mixed]
+    }
+
     fn ideas(&self) -> &'static [Idea] {
         &[Idea { key: TYPICAL, part: 0 }, Idea { key: ANY, part: 0 }]
     }

@@ -3,8 +3,9 @@
 //!
 //! Preferably over one metre in the steep part, but not over the steepest step, which kind 6 asks for.
 
+use crate::questions::Told;
 use crate::questions::kind::{
-    Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, only,
+    Accepted, Dropped, EVERY_WATER, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, only,
 };
 use crate::questions::ranges::{
     Range, Stand, Wrong, accepted, almost, digits, fits_c, number, other_source, quoted, right_said, source,
@@ -129,6 +130,10 @@ fn rank(water: &Water, ends_m: (f64, f64)) -> Rank {
 }
 
 impl Kind for ColderBy {
+    fn routes(&self) -> &'static [State] {
+        EVERY_WATER
+    }
+
     fn ideas(&self) -> &'static [Idea] {
         &[Idea { key: SUM, part: 0 }, Idea { key: ONE, part: 0 }]
     }
@@ -247,6 +252,17 @@ impl Kind for ColderBy {
         let ends = q.stretch();
         let right = ranges(q.water, ends);
         elsewhere(q.water, ends, |value| right.iter().any(|r| r.holds(value)), |c, _| c)
+    }
+
+    fn shows_means(&self) -> bool {
+        true
+    }
+
+    /// Its bar stands in the strip, where it is one step of a metre.
+    fn told_by_check(&self, q: &Question) -> Option<Told> {
+        let (a, b) = q.stretch();
+        let one_metre = (b - a - 1.0).abs() < 1e-6 && q.water.steps_in((a, b)).len() == 1;
+        one_metre.then_some(Told::Steps)
     }
 }
 

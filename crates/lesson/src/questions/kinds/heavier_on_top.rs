@@ -1,6 +1,7 @@
 //! Kind 105 (unstable water): which readings show heavier water on top? Four pairs of this cast, all true; in one the upper
 //! water is the heavier one.
 
+use crate::questions::Told;
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Input, Judged, Kind, Line, Plan, Question,
 };
@@ -8,7 +9,7 @@ use crate::questions::say::Numbers;
 use crate::questions::text::{Fields, field};
 use crate::questions::water::Water;
 use layercast_core::order::sort_by;
-use layercast_core::{Level, Message};
+use layercast_core::{Level, Message, State};
 
 const WARM_ON_TOP: &str = "warm_on_top_is_heavier";
 
@@ -68,6 +69,10 @@ fn words(pair: &Pair) -> Message {
 }
 
 impl Kind for HeavierOnTop {
+    fn routes(&self) -> &'static [State] {
+        &[State::Unstable]
+    }
+
     fn ideas(&self) -> &'static [Idea] {
         &[Idea { key: WARM_ON_TOP, part: 0 }]
     }
@@ -133,5 +138,13 @@ impl Kind for HeavierOnTop {
 
     fn is_hidden_before_marks(&self) -> bool {
         true
+    }
+
+    fn shows_means(&self) -> bool {
+        true
+    }
+
+    fn told_by_check(&self, _q: &Question) -> Option<Told> {
+        Some(Told::Verdicts)
     }
 }

@@ -6,14 +6,14 @@
 use super::super::replay::{first_round, replay};
 use crate::document::{MarkDoc, MarkDocs};
 use crate::questions::kind::{
-    Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question,
+    Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, LAYERED, Line, Plan, Question, Uncovers,
 };
 use crate::questions::ranges::almost;
 use crate::questions::rules::others;
 use crate::questions::say::{Numbers, in_m, line, minus, stretch};
 use crate::questions::text::{Fields, field, in_metres, joined, read_range, short, stretch_in_metres};
 use crate::questions::water::{FINEST_M, SLACK, Steep, Water};
-use layercast_core::{Message, Rule};
+use layercast_core::{Message, Rule, Sought, State};
 
 const TOO_NARROW: &str = "as_sure_as_the_digits";
 const WHOLE_LAKE: &str = "the_whole_lake";
@@ -99,11 +99,18 @@ fn held(water: &Water, steep: &Steep) -> Vec<f64> {
         .and_then(|a| replay(water, &asked, Some(a)))
         .and_then(|r| r.now().parts.first().and_then(|p| p.accepted))
         .and_then(|a| a.rule);
-    let by_rule = others(water, 7).into_iter().filter(|(rule, _)| Some(*rule) == own_rule).map(|(_, z)| z);
+    let by_rule = others(water, Sought::Thermocline)
+        .into_iter()
+        .filter(|(rule, _)| Some(*rule) == own_rule)
+        .map(|(_, z)| z);
     std::iter::once(steep.value_m).chain(by_rule).collect()
 }
 
 impl Kind for HowSure {
+    fn routes(&self) -> &'static [State] {
+        LAYERED
+    }
+
     fn ideas(&self) -> &'static [Idea] {
         &[Idea { key: TOO_NARROW, part: 0 }, Idea { key: WHOLE_LAKE, part: 0 }]
     }
@@ -240,5 +247,14 @@ impl Kind for HowSure {
     fn first_answer(&self, q: &Question) -> Option<Fields> {
         let (from, to) = first_mark_texts(q.water)?.range?;
         Some([("from".to_owned(), from), ("to".to_owned(), to)].into_iter().collect())
+    }
+
+    /// The thermocline's line shows its span too, which is the answer to the other of kinds 7 and 8.
+    fn uncovers(&self, q: &Question) -> Uncovers {
+        Uncovers { thermocline: other_is_settled(q.water, 8), ..Uncovers::default() }
+    }
+
+    fn is_answered_by_a_mark(&self) -> bool {
+        true
     }
 }

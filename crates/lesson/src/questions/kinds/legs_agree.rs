@@ -5,7 +5,7 @@
 //! signs were dropped. So the answer says which mean was taken, and that idea is known by it, whatever the number.
 
 use crate::questions::kind::{
-    Accepted, Dropped, Explained, Field, Hint, Idea, Input, Judged, Kind, Line, Plan, Question,
+    Accepted, Dropped, EVERY_WATER, Explained, Field, Hint, Idea, Input, Judged, Kind, Line, Plan, Question,
 };
 use crate::questions::ranges::{
     Range, Stand, accepted, almost, digits, number, quoted, right_said, span, stand,
@@ -13,7 +13,7 @@ use crate::questions::ranges::{
 use crate::questions::say::{Numbers, in_c, line, minus, result, rounded, spread_decimals};
 use crate::questions::text::{Fields, Measure, field, short};
 use crate::questions::water::{Source, Water};
-use layercast_core::Message;
+use layercast_core::{Message, State};
 
 /// Mean difference without signs to standard deviation of one reading (methods 3.1).
 pub(crate) const MEAN_TO_S: f64 = 0.886;
@@ -50,6 +50,10 @@ fn read_twice(water: &Water) -> Vec<(f64, f64, f64)> {
 }
 
 impl Kind for LegsAgree {
+    fn routes(&self) -> &'static [State] {
+        EVERY_WATER
+    }
+
     fn ideas(&self) -> &'static [Idea] {
         &[Idea { key: SIGNED, part: 0 }]
     }

@@ -19,14 +19,15 @@ use self::crossing::{
 };
 use self::sums::{pair_lines, split};
 use super::colder_by::elsewhere;
+use crate::questions::Told;
 use crate::questions::kind::{
-    Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question,
+    Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, LAYERED, Line, Plan, Question, Uncovers,
 };
 use crate::questions::ranges::{accepted, fits_c, span};
 use crate::questions::say::{Numbers, bare, in_c, minus, result, rounded, stretch};
 use crate::questions::text::Fields;
 use crate::questions::water::{Source, Water};
-use layercast_core::{Message, MixedLayer};
+use layercast_core::{Message, MixedLayer, Sought, State};
 
 const SURFACE: &str = "from_the_surface";
 const PREVIOUS: &str = "below_the_previous_mark";
@@ -70,6 +71,10 @@ impl MixedLayerEnd {
 }
 
 impl Kind for MixedLayerEnd {
+    fn routes(&self) -> &'static [State] {
+        LAYERED
+    }
+
     fn ideas(&self) -> &'static [Idea] {
         &[
             Idea { key: SURFACE, part: 0 },
@@ -262,5 +267,21 @@ impl Kind for MixedLayerEnd {
     fn elsewhere_m(&self, q: &Question) -> Option<(f64, f64)> {
         let (_, at) = Self::by(q)?;
         elsewhere(q.water, at.marks_m, |_| false, |_, _| 0.0)
+    }
+
+    fn shows_means(&self) -> bool {
+        true
+    }
+
+    fn uncovers(&self, _q: &Question) -> Uncovers {
+        Uncovers { mixed_layer: true, ..Uncovers::default() }
+    }
+
+    fn told_by_check(&self, _q: &Question) -> Option<Told> {
+        Some(Told::MixedLayer)
+    }
+
+    fn seeks(&self) -> Option<Sought> {
+        Some(Sought::MixedLayerEnd)
     }
 }

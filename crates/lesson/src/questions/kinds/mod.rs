@@ -16,25 +16,25 @@ pub(crate) mod warmest_coldest;
 
 use super::kind::Kind;
 
-/// Every kind's number.
-pub(crate) const ALL: &[u8] = &[1, 4, 5, 6, 7, 8, 9, 13, 101, 102, 103, 104, 105];
+/// Every kind with its number, in their order. Lessons and notebooks name kinds by these, so they never change; kinds for
+/// water without layers have 101 and up.
+pub(crate) const KINDS: &[(u8, &dyn Kind)] = &[
+    (1, &temperature_at::TemperatureAt),
+    (4, &colder_by::ColderBy),
+    (5, &per_metre::PerMetre),
+    (6, &steepest_step::SteepestStep),
+    (7, &thermocline_depth::ThermoclineDepth),
+    (8, &how_sure::HowSure),
+    (9, &mixed_layer::MixedLayerEnd),
+    (13, &legs_agree::LegsAgree),
+    (101, &warmest_coldest::WarmestColdest),
+    (102, &believable::Believable),
+    (103, &any_step::AnyStep),
+    (104, &three_facts::ThreeFacts),
+    (105, &heavier_on_top::HeavierOnTop),
+];
 
 /// The kind of a number.
 pub(crate) fn kind(number: u8) -> Option<&'static dyn Kind> {
-    Some(match number {
-        1 => &temperature_at::TemperatureAt,
-        4 => &colder_by::ColderBy,
-        5 => &per_metre::PerMetre,
-        6 => &steepest_step::SteepestStep,
-        7 => &thermocline_depth::ThermoclineDepth,
-        8 => &how_sure::HowSure,
-        9 => &mixed_layer::MixedLayerEnd,
-        13 => &legs_agree::LegsAgree,
-        101 => &warmest_coldest::WarmestColdest,
-        102 => &believable::Believable,
-        103 => &any_step::AnyStep,
-        104 => &three_facts::ThreeFacts,
-        105 => &heavier_on_top::HeavierOnTop,
-        _ => return None,
-    })
+    KINDS.iter().find(|(n, _)| *n == number).map(|(_, kind)| *kind)
 }

@@ -5,8 +5,9 @@
 //! longer stretch, where no idea gives the right number. The same checker judges "how fast" of kind 6.
 
 use super::colder_by::{change, changes, difference, elsewhere, made_up, warmer_below, worked};
+use crate::questions::Told;
 use crate::questions::kind::{
-    Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, only,
+    Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, Uncovers, only,
 };
 use crate::questions::ranges::{
     Range, Stand, Wrong, accepted, almost, digits, fits_c, number, other_source, quoted, right_said, source,
@@ -181,6 +182,10 @@ fn fits(water: &Water, ends_m: (f64, f64)) -> bool {
 }
 
 impl Kind for PerMetre {
+    fn routes(&self) -> &'static [State] {
+        &[State::TooFew, State::Weak, State::Stratified, State::Inverse]
+    }
+
     fn ideas(&self) -> &'static [Idea] {
         &[
             Idea { key: NOT_DIVIDED, part: 0 },
@@ -263,5 +268,18 @@ impl Kind for PerMetre {
 
     fn elsewhere_m(&self, q: &Question) -> Option<(f64, f64)> {
         rate_elsewhere(q.water, q.stretch())
+    }
+
+    fn shows_means(&self) -> bool {
+        true
+    }
+
+    fn uncovers(&self, q: &Question) -> Uncovers {
+        Uncovers { steps: q.water.steps_in(q.stretch()), ..Uncovers::default() }
+    }
+
+    /// Its bar stands in the strip, where it is one step.
+    fn told_by_check(&self, q: &Question) -> Option<Told> {
+        (q.water.steps_in(q.stretch()).len() == 1).then_some(Told::Steps)
     }
 }

@@ -6,14 +6,16 @@
 use super::per_metre::{
     can_be_judged, explain_rate, judge_rate, ranges as rates, rate_elsewhere, rate_hint, worked_rate,
 };
+use crate::questions::Told;
 use crate::questions::kind::{
-    Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, Verdict, only,
+    Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, Uncovers, Verdict,
+    only,
 };
 use crate::questions::ranges::{accepted, almost};
 use crate::questions::say::{Numbers, loses, stretch, strip};
 use crate::questions::text::{Fields, field, joined, read_range, short, stretch_in_metres};
 use crate::questions::water::{SLACK, Source, Water};
-use layercast_core::{Message, Step};
+use layercast_core::{Message, State, Step};
 
 const LONGER_STEP: &str = "biggest_drop_over_a_longer_step";
 const COLDEST: &str = "coldest_place";
@@ -171,6 +173,10 @@ impl SteepestStep {
 }
 
 impl Kind for SteepestStep {
+    fn routes(&self) -> &'static [State] {
+        &[State::Weak, State::Stratified, State::Inverse]
+    }
+
     fn ideas(&self) -> &'static [Idea] {
         &[
             Idea { key: LONGER_STEP, part: 0 },
@@ -285,5 +291,17 @@ impl Kind for SteepestStep {
 
     fn elsewhere_m(&self, q: &Question) -> Option<(f64, f64)> {
         rate_elsewhere(q.water, q.part(0).and_then(|a| a.stretch_m).unwrap_or_else(|| steepest(q.water)))
+    }
+
+    fn shows_means(&self) -> bool {
+        true
+    }
+
+    fn uncovers(&self, _q: &Question) -> Uncovers {
+        Uncovers { all_steps: true, ..Uncovers::default() }
+    }
+
+    fn told_by_check(&self, _q: &Question) -> Option<Told> {
+        Some(Told::Steps)
     }
 }

@@ -5,7 +5,7 @@
 //! water the mirrored depth is as warm as the right one: then it is not asked.
 
 use crate::questions::kind::{
-    Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, only,
+    Accepted, Dropped, EVERY_WATER, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, only,
 };
 use crate::questions::ranges::{
     Range, Stand, Wrong, almost, digits, number, quoted, right_said, span, stand, tellable,
@@ -13,7 +13,7 @@ use crate::questions::ranges::{
 use crate::questions::say::{Numbers, bare, in_c, line, rounded};
 use crate::questions::text::{Fields, Measure, field, short};
 use crate::questions::water::{SLACK, Source, Water, whole};
-use layercast_core::Message;
+use layercast_core::{Message, State};
 
 /// How well a temperature can be read from the picture, °C (convention of ours).
 const PICTURE_C: f64 = 0.5;
@@ -68,6 +68,10 @@ fn slope(water: &Water, depth_m: f64) -> f64 {
 }
 
 impl Kind for TemperatureAt {
+    fn routes(&self) -> &'static [State] {
+        EVERY_WATER
+    }
+
     fn ideas(&self) -> &'static [Idea] {
         &[Idea { key: HEIGHT, part: 0 }, Idea { key: SWAPPED, part: 0 }]
     }

@@ -6,14 +6,15 @@
 
 use super::how_sure::{first_mark_texts, mark_texts, other_is_settled};
 use crate::questions::kind::{
-    Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, Verdict, only,
+    Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, Uncovers, Verdict,
+    only,
 };
 use crate::questions::ranges::almost;
 use crate::questions::rules::{Named, name, named, others};
 use crate::questions::say::{Numbers, line, stretch};
 use crate::questions::text::{Fields, Measure, field, in_metres, read, short};
 use crate::questions::water::{FINEST_M, SLACK, Source, Steep, Water};
-use layercast_core::{Message, Rule};
+use layercast_core::{Message, Rule, Sought, State};
 
 const TEMPERATURE: &str = "a_temperature";
 const NEAR_SURFACE: &str = "near_surface_layer";
@@ -74,7 +75,7 @@ fn other_rule(water: &Water, x: f64) -> Option<Rule> {
             .iter()
             .any(|s| s.top_m < z && z < s.bottom_m && x >= s.top_m - SLACK && x <= s.bottom_m + SLACK)
     };
-    others(water, 7).into_iter().find(|(_, z)| inside(*z)).map(|(rule, _)| rule)
+    others(water, Sought::Thermocline).into_iter().find(|(_, z)| inside(*z)).map(|(rule, _)| rule)
 }
 
 impl ThermoclineDepth {
@@ -92,6 +93,10 @@ impl ThermoclineDepth {
 }
 
 impl Kind for ThermoclineDepth {
+    fn routes(&self) -> &'static [State] {
+        &[State::Weak, State::Stratified, State::Inverse]
+    }
+
     fn ideas(&self) -> &'static [Idea] {
         &[
             Idea { key: TEMPERATURE, part: 0 },
@@ -149,7 +154,7 @@ impl Kind for ThermoclineDepth {
         if !typed.unit_is_wrong
             && let Some(rule) = other_rule(q.water, x)
         {
-            match named(field(fields, "rule"), 7) {
+            match named(field(fields, "rule"), Sought::Thermocline) {
                 Named::Rule(given) if given == rule => {
                     let accepted = Accepted { value: Some(x), rule: Some(rule), ..Accepted::default() };
                     let said = told("ask-yes-other-rule").message("rule", name(rule));
@@ -248,5 +253,18 @@ impl Kind for ThermoclineDepth {
     fn first_answer(&self, q: &Question) -> Option<Fields> {
         let mark = first_mark_texts(q.water)?;
         Some([("depth".to_owned(), mark.depth)].into_iter().collect())
+    }
+
+    /// The thermocline's line shows its span too, which is the answer to the other of kinds 7 and 8.
+    fn uncovers(&self, q: &Question) -> Uncovers {
+        Uncovers { thermocline: other_is_settled(q.water, 7), ..Uncovers::default() }
+    }
+
+    fn is_answered_by_a_mark(&self) -> bool {
+        true
+    }
+
+    fn seeks(&self) -> Option<Sought> {
+        Some(Sought::Thermocline)
     }
 }

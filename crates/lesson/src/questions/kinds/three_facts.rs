@@ -1,17 +1,19 @@
 //! Kind 104 (even water): no layer in this water; which three facts show it? Six lines, all true of this cast; three of
 //! them would not be true of a layered one.
 
+use crate::questions::Told;
 use crate::questions::kind::{
-    Accepted, Dropped, Explained, Field, Hint, Idea, Input, Judged, Kind, Line, Plan, Question,
+    Accepted, Dropped, Explained, Field, Hint, Idea, Input, Judged, Kind, Line, Plan, Question, Ticks,
+    Uncovers,
 };
 use crate::questions::ranges::almost;
 use crate::questions::say::Numbers;
 use crate::questions::text::{Fields, field};
 use crate::questions::water::{SLACK, Water};
-use layercast_core::Message;
+use layercast_core::{Message, State};
 
 /// Lines that show it, and lines to choose.
-pub(crate) const WANTED: usize = 3;
+const WANTED: usize = 3;
 
 /// Water within this range of 4 °C hardly changes its weight with a degree (methods 4: within about 1.9 °C).
 const NEAR_DENSEST_C: (f64, f64) = (2.1, 5.9);
@@ -95,6 +97,10 @@ fn facts(water: &Water) -> Option<Vec<Fact>> {
 }
 
 impl Kind for ThreeFacts {
+    fn routes(&self) -> &'static [State] {
+        &[State::Mixed]
+    }
+
     fn ideas(&self) -> &'static [Idea] {
         &[Idea { key: ALSO_LAYERED, part: 0 }]
     }
@@ -107,7 +113,7 @@ impl Kind for ThreeFacts {
         let lines = facts(q.water).unwrap_or_default();
         let line = |fact: Fact| {
             let field = Field {
-                input: Input::Fact(fact.words),
+                input: Input::Fact(fact.words, Ticks::exactly(WANTED)),
                 ..Field::number(fact.id, Message::new("ask-104-name"), None)
             };
             Line::new(Message::new("ask-sum-nothing"), vec![field])
@@ -159,5 +165,17 @@ impl Kind for ThreeFacts {
 
     fn is_hidden_before_marks(&self) -> bool {
         true
+    }
+
+    fn shows_means(&self) -> bool {
+        true
+    }
+
+    fn uncovers(&self, _q: &Question) -> Uncovers {
+        Uncovers { all_steps: true, ..Uncovers::default() }
+    }
+
+    fn told_by_check(&self, _q: &Question) -> Option<Told> {
+        Some(Told::Verdicts)
     }
 }

@@ -10,7 +10,7 @@ use crate::questions::ranges::{
 use crate::questions::say::{bare, from_to, in_c, minus, result};
 use crate::questions::text::{Fields, Measure, field, short};
 use crate::questions::water::{ROUNDING_C, SLACK, Source, Water};
-use layercast_core::Message;
+use layercast_core::{Message, State};
 
 const SUM: &str = "sum";
 const ONE: &str = "one_temperature";
@@ -51,6 +51,10 @@ fn wrongs(water: &Water) -> Vec<Wrong> {
 }
 
 impl Kind for WarmestColdest {
+    fn routes(&self) -> &'static [State] {
+        &[State::Mixed]
+    }
+
     fn ideas(&self) -> &'static [Idea] {
         &[Idea { key: SUM, part: 0 }, Idea { key: ONE, part: 0 }]
     }
@@ -155,6 +159,10 @@ impl Kind for WarmestColdest {
             notes: by.into_iter().collect(),
             own_words: Message::new("ask-101-own-words"),
         }
+    }
+
+    fn shows_means(&self) -> bool {
+        true
     }
 }
 

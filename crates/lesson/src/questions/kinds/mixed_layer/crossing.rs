@@ -3,7 +3,7 @@
 use crate::questions::ranges::{Range, Wrong, tellable};
 use crate::questions::rules::others;
 use crate::questions::water::{ROUNDING_C, SLACK, Source, Water};
-use layercast_core::Rule;
+use layercast_core::{Rule, Sought};
 
 use super::{LEAST_M, NEAREST, PREVIOUS, SURFACE, THERMOCLINE};
 
@@ -188,7 +188,7 @@ pub(super) fn other_rules(water: &Water) -> Vec<(Rule, (f64, f64), f64)> {
         Rule::FirstSteepTop => (s.top_m - z).abs() < 1e-6,
         _ => s.top_m - SLACK <= z && z <= s.bottom_m + SLACK,
     };
-    (others(water, 9).into_iter())
+    (others(water, Sought::MixedLayerEnd).into_iter())
         .filter_map(|(rule, z)| {
             let step = water.steps().iter().find(|s| holds(s, rule, z))?;
             Some((rule, (step.top_m, step.bottom_m), z))

@@ -13,7 +13,7 @@ use crate::questions::text::{
     Fields, Measure, field, in_metres, joined, read_range, short, stretch_in_metres,
 };
 use crate::questions::water::{SLACK, Source};
-use layercast_core::{Message, Rule};
+use layercast_core::{Message, Rule, Sought};
 
 impl MixedLayerEnd {
     /// The temperature looked for.
@@ -63,7 +63,7 @@ impl MixedLayerEnd {
             .map(|(key, _)| key)
             .collect();
         let rules = other_rules(q.water);
-        let choice = named(field(fields, "rule"), 9);
+        let choice = named(field(fields, "rule"), Sought::MixedLayerEnd);
         if let Some((rule, ..)) = rules.iter().find(|(_, pair, _)| same(*pair, given)) {
             match choice {
                 Named::Rule(chosen)
@@ -159,7 +159,7 @@ impl MixedLayerEnd {
             .map(|(rule, ..)| rule)
             .collect();
         let first = *fitting.first()?;
-        match named(field(fields, "rule"), 9) {
+        match named(field(fields, "rule"), Sought::MixedLayerEnd) {
             Named::Nothing => {
                 let said = told("ask-which-rule")
                     .message("rule", name(first))

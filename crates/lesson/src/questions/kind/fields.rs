@@ -1,0 +1,117 @@
+//! Fields of a question: numbers, lists, lines to choose and to tick.
+
+use layercast_core::Message;
+
+/// How a field is answered.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Input {
+    /// A number as text.
+    Number,
+    /// A list that must be chosen from (value, words).
+    List(Vec<(&'static str, Message)>),
+    /// A list that has a value from the start: the first.
+    Preset(Vec<(&'static str, Message)>),
+    /// A few lines, one of which is chosen.
+    Choice(Vec<(String, Message)>),
+    /// A line to tick, and how many of its part are to be.
+    Fact(Message, Ticks),
+}
+
+/// How many lines of a part are to be ticked before it can be checked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) struct Ticks {
+    /// At least.
+    pub least: usize,
+    /// At most.
+    pub most: usize,
+}
+
+impl Ticks {
+    /// So many, no more and no fewer.
+    pub fn exactly(n: usize) -> Self {
+        Self { least: n, most: n }
+    }
+
+    /// So many are enough and not too many.
+    pub fn holds(self, ticked: usize) -> bool {
+        (self.least..=self.most).contains(&ticked)
+    }
+
+    /// What a part of these fields wants, where it is one of lines to tick.
+    pub fn of<'a>(fields: impl IntoIterator<Item = &'a Field>) -> Option<Self> {
+        fields.into_iter().find_map(|field| match field.input {
+            Input::Fact(_, ticks) => Some(ticks),
+            _ => None,
+        })
+    }
+}
+
+/// A field as planned.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Field {
+    /// Id.
+    pub id: &'static str,
+    /// Spoken name.
+    pub name: Message,
+    /// How it is answered.
+    pub input: Input,
+    /// Words behind it.
+    pub after: Option<Message>,
+    /// Text it starts with.
+    pub start: String,
+    /// Word on its grip, where it has one.
+    pub grip: Option<Message>,
+}
+
+impl Field {
+    /// A number field.
+    pub fn number(id: &'static str, name: Message, after: Option<Message>) -> Self {
+        Self { id, name, input: Input::Number, after, start: String::new(), grip: None }
+    }
+
+    /// The unit list.
+    pub fn unit() -> Self {
+        let units = vec![
+            ("", Message::new("ask-unit-choose")),
+            (crate::questions::text::UNIT_C, Message::new("ask-unit-c")),
+            (crate::questions::text::UNIT_C_PER_M, Message::new("ask-unit-c-per-m")),
+            (crate::questions::text::UNIT_M, Message::new("ask-unit-m")),
+        ];
+        Self { input: Input::List(units), ..Self::number("unit", Message::new("ask-name-unit"), None) }
+    }
+
+    /// "I read from".
+    pub fn source() -> Self {
+        let sources = vec![
+            ("mean", Message::new("ask-source-mean")),
+            ("down", Message::new("ask-source-down")),
+            ("up", Message::new("ask-source-up")),
+        ];
+        Self {
+            input: Input::Preset(sources),
+            start: "mean".to_owned(),
+            ..Self::number("source", Message::new("ask-name-source"), None)
+        }
+    }
+
+    /// Number fields are emptied after a miss, lists and ticks stay.
+    pub fn is_number(&self) -> bool {
+        self.input == Input::Number
+    }
+}
+
+/// A line of fields.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Line {
+    /// Label.
+    pub label: Message,
+    /// Fields.
+    pub fields: Vec<Field>,
+}
+
+impl Line {
+    /// A line.
+    pub fn new(label: Message, fields: Vec<Field>) -> Self {
+        Self { label, fields }
+    }
+}
