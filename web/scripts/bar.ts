@@ -108,7 +108,7 @@ function who(s: State): string {
   return names.length > 0 ? names.join(" · ") : s.look.code;
 }
 
-function title_of(screen: Screen): "page-bar-log" | "page-bar-profile" | "page-bar-questions" {
+function title_of(screen: Screen): "page-bar-log" | "page-bar-profile" | "page-bar-questions" | "page-bar-report" {
   switch (screen) {
     case "log":
       return "page-bar-log";
@@ -116,5 +116,7 @@ function title_of(screen: Screen): "page-bar-log" | "page-bar-profile" | "page-b
       return "page-bar-profile";
     case "questions":
       return "page-bar-questions";
+    case "report":
+      return "page-bar-report";
   }
 }

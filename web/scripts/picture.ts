@@ -227,6 +227,7 @@ function name_of(screen: Screen): string {
     case "log":
       return t("page-picture-name-log");
     case "profile":
+    case "report":
       return t("page-picture-name-profile");
     case "questions":
       return t("page-picture-name-questions");

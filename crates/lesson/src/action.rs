@@ -2,7 +2,7 @@
 
 mod read;
 
-use crate::document::{MarkName, Screen};
+use crate::document::{MarkName, ReportPart, Screen};
 use layercast_exchange::document::{
     CompanionField, CorrectionField, CorrectionKind, LegChoice, LegDoc, Role, Unit,
 };
@@ -111,6 +111,8 @@ pub enum Action {
     ShowMe { question: usize },
     /// "Answer again."
     AnswerAgain { question: usize },
+    /// Types into the report.
+    SetReport { part: ReportPart, text: String },
 }
 
 /// A key on a grip.

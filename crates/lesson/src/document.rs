@@ -1,11 +1,13 @@
 //! The documents a group keeps: notebook, answer sheet, lesson. Verdicts are never stored: they are computed again.
 
 mod open;
+mod report;
 
 pub(crate) use open::{
     MOST_CELL_CHARS, MOST_CORRECTIONS, MOST_ENTRIES, MOST_MARKS, MOST_PROSE_CHARS, MOST_TABLE_ENTRIES,
 };
 pub use open::{Unopened, fuzz_notebook_json};
+pub use report::{ReportPart, ReportText};
 
 use layercast_core::Method;
 use layercast_exchange::document::{CastDoc, Source, new_doc};
@@ -107,6 +109,8 @@ pub enum Screen {
     Profile,
     /// Questions.
     Questions,
+    /// The report: what is written, and the page as it will print.
+    Report,
 }
 
 /// One seat's answers to one lesson.
@@ -138,6 +142,9 @@ pub struct Sheet {
     /// Answers by question id.
     #[serde(default)]
     pub answers: BTreeMap<String, Answer>,
+    /// The report's texts.
+    #[serde(default)]
+    pub report: ReportText,
 }
 
 impl Sheet {

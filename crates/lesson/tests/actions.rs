@@ -448,3 +448,37 @@ fn a_very_long_cast_is_listed_in_parts() {
         assert!((part.rows[0].depth.value - first as f64 / 100.0).abs() < 1e-9);
     }
 }
+
+#[test]
+fn a_report_is_kept_as_typed_and_saved() {
+    use layercast_lesson::document::ReportPart;
+    let mut notebook = notebook("group_c");
+    for part in ReportPart::ALL {
+        let text = format!("=1+1 <b>{part:?}</b>\n\"4,5 m\" ");
+        notebook = act(&notebook, &Action::SetReport { part, text });
+    }
+    let report = &notebook.sheets[0].report;
+    for part in ReportPart::ALL {
+        assert_eq!(report.get(part), format!("=1+1 <b>{part:?}</b>\n\"4,5 m\" "));
+    }
+    assert_eq!(Notebook::from_json(&notebook.to_json()), Ok(notebook));
+}
+
+#[test]
+fn a_report_that_is_too_long_keeps_its_beginning() {
+    use layercast_lesson::document::ReportPart;
+    for (part, most) in [(ReportPart::Title, 400), (ReportPart::Claim, 20_000), (ReportPart::Change, 20_000)]
+    {
+        let text = "ñ".repeat(most + 7);
+        let typed = act(&empty(), &Action::SetReport { part, text });
+        assert_eq!(typed.sheets[0].report.get(part).chars().count(), most);
+        assert_eq!(Notebook::from_json(&typed.to_json()), Ok(typed));
+    }
+}
+
+#[test]
+fn a_notebook_from_before_there_were_reports_opens() {
+    let mut json: serde_json::Value = serde_json::from_str(&notebook("group_c").to_json()).unwrap();
+    assert!(json["sheets"][0].as_object_mut().unwrap().remove("report").is_some());
+    assert_eq!(Notebook::from_json(&json.to_string()), Ok(notebook("group_c")));
+}

@@ -8,7 +8,7 @@ use layercast_exchange::document::{
     CompanionField, CorrectionField, CorrectionKind, LegChoice, LegDoc, Role, Unit,
 };
 use layercast_lesson::action::{Action, MarkKey};
-use layercast_lesson::document::{MarkName, Notebook, Screen, fuzz_notebook_json};
+use layercast_lesson::document::{MarkName, Notebook, ReportPart, Screen, fuzz_notebook_json};
 use layercast_lesson::{act, look, prepare, scene};
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -71,7 +71,7 @@ fn entries() -> impl Strategy<Value = Vec<usize>> {
 }
 
 fn screen() -> impl Strategy<Value = Screen> {
-    select(vec![Screen::Log, Screen::Profile, Screen::Questions])
+    select(vec![Screen::Log, Screen::Profile, Screen::Questions, Screen::Report])
 }
 
 fn mark() -> impl Strategy<Value = MarkName> {
@@ -182,6 +182,7 @@ fn action() -> impl Strategy<Value = Action> {
         1 => question().prop_map(|question| Action::Hint { question }),
         1 => question().prop_map(|question| Action::ShowMe { question }),
         1 => question().prop_map(|question| Action::AnswerAgain { question }),
+        2 => (select(ReportPart::ALL.to_vec()), text()).prop_map(|(part, text)| Action::SetReport { part, text }),
     ];
     prop_oneof![
         1 => (screen(), prop::option::of(question()))
@@ -226,6 +227,8 @@ fn is_kept(notebook: &Notebook, action: &Action) -> bool {
             text.is_empty()
                 || notebook.cast.entries.last().is_some_and(|entry| entry.temp.written == kept(text))
         }
+        // Every text made here is shorter than what is kept of a title.
+        Action::SetReport { part, text } => sheet.report.get(*part) == kept(text),
         Action::SetCompanion { companion, text } => {
             notebook.cast.companions.cell(*companion).current_text() == kept(text)
         }
@@ -276,7 +279,7 @@ proptest! {
         let json = serde_json::to_string(&seen).unwrap();
         prop_assert!(!json.is_empty());
         let prepared = prepare(&notebook);
-        for screen in [Screen::Log, Screen::Profile, Screen::Questions] {
+        for screen in [Screen::Log, Screen::Profile, Screen::Questions, Screen::Report] {
             let scene = scene(&notebook, &prepared, screen);
             let steps = prepared.analysis.steps.len();
             prop_assert!(scene.shown.some_steps.iter().all(|step| *step < steps));

@@ -5,6 +5,7 @@ page-bar-screens = Screens
 page-bar-log = Log
 page-bar-profile = Profile
 page-bar-questions = Questions
+page-bar-report = Report
 page-bar-nothing = Nothing open yet
 page-bar-group = group { $group }
 page-bar-kept = safe on this device, { $time }

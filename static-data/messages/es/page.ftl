@@ -5,6 +5,7 @@ page-bar-screens = Pantallas
 page-bar-log = Registro
 page-bar-profile = Perfil
 page-bar-questions = Preguntas
+page-bar-report = Informe
 page-bar-nothing = Nada abierto todavía
 page-bar-group = grupo { $group }
 page-bar-kept = guardado en este equipo, { $time }

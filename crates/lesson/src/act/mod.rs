@@ -114,6 +114,11 @@ fn act_with(mut next: Notebook, action: &Action, ready: &mut Ready) -> Notebook 
         Action::Hint { question } => answers::hint(&mut next, *question, ready),
         Action::ShowMe { question } => answers::show_me(&mut next, *question, ready),
         Action::AnswerAgain { question } => answers::answer_again(&mut next, *question, ready),
+        Action::SetReport { part, text } => {
+            if let Some(sheet) = next.sheets.first_mut() {
+                *sheet.report.get_mut(*part) = kept(text, part.most_chars());
+            }
+        }
     }
     if before.is_some_and(|before| before != next.cast) {
         ready.cast_changed();
@@ -171,7 +176,8 @@ fn changes_cast(action: &Action) -> bool {
         | Action::CannotTell { .. }
         | Action::Hint { .. }
         | Action::ShowMe { .. }
-        | Action::AnswerAgain { .. } => false,
+        | Action::AnswerAgain { .. }
+        | Action::SetReport { .. } => false,
     }
 }
 

@@ -4,7 +4,7 @@
 //! page has to load was that.
 
 use super::{Action, MarkKey};
-use crate::document::{MarkName, Screen};
+use crate::document::{MarkName, ReportPart, Screen};
 use layercast_exchange::document::{
     CompanionField, CorrectionField, CorrectionKind, LegChoice, LegDoc, Role, Unit,
 };
@@ -41,6 +41,7 @@ struct Fields {
     kind: Option<CorrectionKind>,
     correction: Option<usize>,
     input: Option<CorrectionField>,
+    part: Option<ReportPart>,
 }
 
 /// A reading's way, or what is chosen for a whole series.
@@ -86,7 +87,7 @@ impl Fields {
     fn action(self) -> Option<Action> {
         let Self { screen, question, text, column, role, unit, way, leg, entry, entries, .. } = self;
         let Self { depth_m, value_c, value_m, mark, y_px, surface_y_px, px_per_m, .. } = self;
-        let Self { key, refused, early, again, field, companion, kind, correction, input, .. } = self;
+        let Self { key, refused, early, again, field, companion, kind, correction, input, part, .. } = self;
         Some(match self.r#do.as_str() {
             "go" => Action::Go { screen: screen?, question },
             "paste" => Action::Paste { text: text? },
@@ -146,6 +147,7 @@ impl Fields {
             "hint" => Action::Hint { question: question? },
             "show_me" => Action::ShowMe { question: question? },
             "answer_again" => Action::AnswerAgain { question: question? },
+            "set_report" => Action::SetReport { part: part?, text: text? },
             _ => return None,
         })
     }
@@ -216,6 +218,7 @@ mod tests {
             Action::Hint { question },
             Action::ShowMe { question },
             Action::AnswerAgain { question },
+            Action::SetReport { part: ReportPart::Reasoning, text: text() },
         ]
     }
 

@@ -1,6 +1,6 @@
 //! A notebook as JSON: written, and read with care. A file from elsewhere is read into today's version or refused in words.
 
-use super::{Answer, MarkDoc, MarkDocs, Notebook, SCHEMA, Sheet, VERSION};
+use super::{Answer, MarkDoc, MarkDocs, Notebook, ReportPart, SCHEMA, Sheet, VERSION};
 use layercast_core::Message;
 use layercast_exchange::document::{CastDoc, Cell, Entry};
 use serde::Deserialize;
@@ -141,6 +141,10 @@ fn check_sheet(sheet: &Sheet) -> Result<(), Message> {
     let kept = [&sheet.first_marks, &sheet.marks_when_revealed];
     if !marks(&sheet.marks) || !kept.into_iter().flatten().all(marks) {
         return Err(Message::new("log-file-absurd-numbers"));
+    }
+    let is_kept = |part: &ReportPart| sheet.report.get(*part).len() <= 4 * part.most_chars();
+    if !ReportPart::ALL.iter().all(is_kept) {
+        return Err(Message::new("log-file-absurd-text"));
     }
     let is_sound = |answer: &Answer| answer.tries.len() <= 10_000 && answer.shown_at.len() <= 10_000;
     if sheet.answers.len() > 100_000 || !sheet.answers.values().all(is_sound) {
