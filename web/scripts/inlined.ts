@@ -33,24 +33,31 @@ function unpacked(id: string): Response {
   return new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip")));
 }
 
-/** Weights of the sans that pictures ask for by a family of their own: a canvas is asked for a family, never for a weight. */
-const OWN_WEIGHTS = ["500", "600", "700"];
+/** Weights that pictures ask for by a family of their own: a canvas is asked for a family, never for a weight. */
+const OWN_WEIGHTS: readonly (readonly [family: string, weight: string])[] = [
+  ["Plex Sans", "500"],
+  ["Plex Sans", "600"],
+  ["Plex Sans", "700"],
+  ["Source Serif", "600"],
+];
 
 /** Loads every face of the look, and declares the families of single weights from the same file. */
 export async function load_fonts(): Promise<void> {
-  const src = source_of_sans();
-  for (const weight of src ? OWN_WEIGHTS : []) {
-    document.fonts.add(new FontFace(`Plex Sans ${weight}`, src, { weight }));
+  for (const [family, weight] of OWN_WEIGHTS) {
+    const src = source_of(family);
+    if (src) document.fonts.add(new FontFace(`${family} ${weight}`, src, { weight }));
   }
   await Promise.all([...document.fonts].map((face) => face.load())).catch(() => {});
 }
 
-function source_of_sans(): string {
+/** Where the upright face of a family is read from. */
+function source_of(family: string): string {
   for (const sheet of document.styleSheets) {
     for (const rule of sheet.cssRules) {
-      if (rule instanceof CSSFontFaceRule && /Plex Sans/.test(rule.style.getPropertyValue("font-family"))) {
-        return rule.style.getPropertyValue("src");
-      }
+      if (!(rule instanceof CSSFontFaceRule)) continue;
+      const { style } = rule;
+      const named = style.getPropertyValue("font-family").includes(family);
+      if (named && style.getPropertyValue("font-style") !== "italic") return style.getPropertyValue("src");
     }
   }
   return "";

@@ -32,6 +32,7 @@ const FACES = [
   '16px "Plex Sans 600"',
   '16px "Plex Sans 700"',
   'italic 16px "Source Serif"',
+  '16px "Source Serif 600"',
 ];
 
 /** A drawing that takes this long is announced before the next one, milliseconds. */

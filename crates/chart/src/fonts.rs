@@ -12,7 +12,10 @@ pub const PLEX_SANS_700: &str = "Plex Sans 700";
 /// The student's voice, asked for in italic.
 pub const SOURCE_SERIF: &str = "Source Serif";
 
-/// One of the five faces the pictures use.
+/// Weight 600: the letters over the cores of a class.
+pub const SOURCE_SERIF_600: &str = "Source Serif 600";
+
+/// One of the six faces the pictures use.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Face {
     Sans400,
@@ -20,6 +23,7 @@ pub(crate) enum Face {
     Sans600,
     Sans700,
     SerifItalic,
+    Serif600,
 }
 
 pub(crate) use Face::{Sans400 as SANS, Sans500 as SANS_500, Sans600 as SANS_600, Sans700 as SANS_700};
@@ -33,6 +37,7 @@ impl Face {
             Face::Sans600 => "'Plex Sans 600', 'Plex Sans', system-ui, sans-serif",
             Face::Sans700 => "'Plex Sans 700', 'Plex Sans', system-ui, sans-serif",
             Face::SerifItalic => "'Source Serif', Georgia, serif",
+            Face::Serif600 => "'Source Serif 600', 'Source Serif', Georgia, serif",
         }
     }
 
@@ -44,7 +49,7 @@ impl Face {
     /// plus descent of the font files (1025 and 275; 1036 and 335).
     pub(crate) fn canvas_baseline_em(self) -> f64 {
         match self {
-            Face::SerifItalic => 1036.0 / 1371.0,
+            Face::SerifItalic | Face::Serif600 => 1036.0 / 1371.0,
             _ => 1025.0 / 1300.0,
         }
     }
@@ -62,6 +67,7 @@ mod tests {
             (Face::Sans600, PLEX_SANS_600),
             (Face::Sans700, PLEX_SANS_700),
             (Face::SerifItalic, SOURCE_SERIF),
+            (Face::Serif600, SOURCE_SERIF_600),
         ];
         for (face, name) in asked {
             assert!(face.families().starts_with(&format!("'{name}'")), "{face:?}");

@@ -3,6 +3,8 @@
 //! [`draw`] composes the whole picture first and then plays it on a backend; it returns a [`Placement`] that says which
 //! pixel stands for which value. Nothing measures text: widths come from a table of the fonts in [`fonts`].
 
+mod class;
+mod depth_axis;
 pub mod fonts;
 mod numbers;
 mod patterns;
@@ -17,9 +19,12 @@ mod theme;
 mod ticks;
 mod widths;
 
+pub use class::{
+    CORES_IN_A_ROW, ClassLevel, ClassPicture, ClassPlacement, ClassWords, Core, Curve, CurveLook,
+};
 pub use picture::*;
 #[cfg(feature = "svg")]
-pub use svg::svg;
+pub use svg::{svg, svg_class};
 pub use theme::Theme;
 pub use ticks::{strip_scale, temperature_scale};
 
@@ -39,6 +44,20 @@ pub fn draw<DB: DrawingBackend>(
     surface: Surface,
 ) -> Result<Placement, DrawError> {
     let (pen, placement) = profile::compose(picture, theme, size, words);
+    play::play(&pen, &mut backend, surface).map_err(|error| DrawError { message: error.to_string() })?;
+    Ok(placement)
+}
+
+/// Draws the class picture, as [`draw`] does the profile; `size.layout` is not used.
+pub fn draw_class<DB: DrawingBackend>(
+    mut backend: DB,
+    picture: &ClassPicture,
+    theme: Theme,
+    size: Size,
+    words: &ClassWords,
+    surface: Surface,
+) -> Result<ClassPlacement, DrawError> {
+    let (pen, placement) = class::compose(picture, theme, size, words);
     play::play(&pen, &mut backend, surface).map_err(|error| DrawError { message: error.to_string() })?;
     Ok(placement)
 }

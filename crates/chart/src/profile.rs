@@ -2,10 +2,10 @@
 
 mod axes;
 mod cover;
-mod frame;
+pub(crate) mod frame;
 mod key;
 mod labels;
-mod layers;
+pub(crate) mod layers;
 mod means;
 mod plot;
 mod rules;
@@ -50,7 +50,7 @@ fn draw(
     key_place: key::Place,
     grips: &yours::Grips,
 ) {
-    let layers = Layers::new(picture, frame.floor_m);
+    let layers = picture.found.as_ref().map(|found| Layers::new(found, frame.floor_m));
     if let Some(layers) = &layers {
         for column in [Some(frame.plot), frame.strip].into_iter().flatten() {
             layers.tint(pen, frame, column);

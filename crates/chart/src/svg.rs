@@ -2,8 +2,9 @@
 
 use plotters::backend::SVGBackend;
 
+use crate::class::{ClassPicture, ClassWords};
 use crate::picture::{Picture, Placement, Size, Surface, Words};
-use crate::{DrawError, Theme, draw, profile};
+use crate::{DrawError, Theme, draw, draw_class, profile};
 
 /// Steps of a CSS pixel in a saved picture: lines of 1.25 and 1.5 px keep their weight.
 const SCALE: f64 = 4.0;
@@ -18,11 +19,32 @@ pub fn svg(
     words: &Words,
     title: &str,
 ) -> Result<(String, Placement), DrawError> {
+    on_paper(size, title, |backend, size| draw(backend, picture, theme, size, words, Surface::Svg))
+}
+
+/// Draws the class picture as an SVG document with a title, as [`svg`] does the profile.
+pub fn svg_class(
+    picture: &ClassPicture,
+    theme: Theme,
+    size: Size,
+    words: &ClassWords,
+    title: &str,
+) -> Result<String, DrawError> {
+    let drawn =
+        on_paper(size, title, |backend, size| draw_class(backend, picture, theme, size, words, Surface::Svg));
+    Ok(drawn?.0)
+}
+
+fn on_paper<T>(
+    size: Size,
+    title: &str,
+    draw: impl FnOnce(SVGBackend, Size) -> Result<T, DrawError>,
+) -> Result<(String, T), DrawError> {
     let size = profile::sane(Size { scale: SCALE, ..size });
     let device = |css: f64| (css * SCALE).round() as u32;
     let mut raw = String::new();
     let backend = SVGBackend::with_string(&mut raw, (device(size.width_px), device(size.height_px)));
-    let placement = draw(backend, picture, theme, size, words, Surface::Svg)?;
+    let placement = draw(backend, size)?;
     Ok((finish(&raw, title), placement))
 }
 
@@ -82,10 +104,11 @@ fn push_attribute(out: &mut String, name: &str, value: &str) {
 
 /// The font's own name and its weight for a list that begins with an alias.
 fn real_family(aliases: &str) -> (&'static str, &'static str) {
-    use crate::fonts::{PLEX_SANS_500, PLEX_SANS_600, PLEX_SANS_700, SOURCE_SERIF};
+    use crate::fonts::{PLEX_SANS_500, PLEX_SANS_600, PLEX_SANS_700, SOURCE_SERIF, SOURCE_SERIF_600};
     const SANS: &str = "'Plex Sans', system-ui, sans-serif";
     let begins = |name: &str| aliases.starts_with(&format!("&apos;{name}&apos;"));
     match aliases {
+        _ if begins(SOURCE_SERIF_600) => ("'Source Serif', Georgia, serif", "600"),
         _ if begins(SOURCE_SERIF) => ("'Source Serif', Georgia, serif", "400"),
         _ if begins(PLEX_SANS_500) => (SANS, "500"),
         _ if begins(PLEX_SANS_600) => (SANS, "600"),

@@ -13,7 +13,7 @@ pub(super) fn draw(pen: &mut Pen, frame: &Frame, picture: &Picture, words: &Word
     heads(pen, frame, picture, words);
     depths(pen, frame, words);
     floor(pen, frame, words);
-    cable(pen, frame);
+    pen.cable(frame.cable_x, frame.surface_y, frame.px_per_m, frame.last_m);
 }
 
 fn grid(pen: &mut Pen, frame: &Frame) {
@@ -91,15 +91,8 @@ fn heads(pen: &mut Pen, frame: &Frame, picture: &Picture, words: &Words) {
 }
 
 fn depths(pen: &mut Pen, frame: &Frame, words: &Words) {
-    let step = depth_step(frame.px_per_m / frame.u);
-    let (plain, strong) = (pen.plain().at(Anchor::End), pen.strong().at(Anchor::End));
-    for depth_m in multiples(0.0, frame.last_m, step) {
-        let whole = (depth_m - depth_m.round()).abs() < 1e-9;
-        let five = whole && (depth_m.round() % if step > 5.0 { 5.0 * step } else { 5.0 }).abs() < 1e-9;
-        let text = number(depth_m, if whole { 0 } else { 1 }, words.decimal);
-        let look = if five { strong } else { plain };
-        pen.text(frame.cable_x - 11.0 * frame.u, frame.y(depth_m) + frame.fine * 0.35, &text, look);
-    }
+    let scale = (frame.surface_y, frame.px_per_m);
+    pen.depth_numbers(frame.cable_x - 11.0 * frame.u, scale, frame.last_m, words.decimal);
     pen.level(frame.cable_x - 8.0 * frame.u, frame.right(), frame.surface_y, pen.roles.ink, pen.roles.rule_u);
 }
 
@@ -119,33 +112,5 @@ fn floor(pen: &mut Pen, frame: &Frame, words: &Words) {
             pen.text(frame.plot.1 - 6.0 * frame.u, y + frame.fine * 1.3, &words.last_reading, look);
         }
         Floor::Open => {}
-    }
-}
-
-/// The axis as the students taped it: one short band a half metre, two a whole metre, three every five metres.
-fn cable(pen: &mut Pen, frame: &Frame) {
-    let (u, x) = (frame.u, frame.cable_x);
-    pen.upright(x, frame.surface_y - 10.0 * u, frame.y(frame.last_m), pen.roles.ink, pen.roles.rule_u);
-    let u_per_m = frame.px_per_m / u;
-    // Bands closer than 4 u would run into one another: whole metres, then fives, then only the cable.
-    let step = match u_per_m {
-        _ if u_per_m >= 22.0 => 0.5,
-        _ if u_per_m >= 8.0 => 1.0,
-        _ if u_per_m >= 2.0 => 5.0,
-        _ => return,
-    };
-    for depth_m in multiples(step, frame.last_m, step) {
-        let whole = (depth_m - depth_m.round()).abs() < 1e-9;
-        let five = whole && (depth_m.round() % 5.0).abs() < 1e-9;
-        let (half, offsets): (f64, &[f64]) = match (whole, five) {
-            (_, true) => (7.0, &[-1.9, 0.0, 1.9]),
-            (true, _) => (6.0, &[-1.0, 1.0]),
-            _ => (3.5, &[0.0]),
-        };
-        let ink = if whole { pen.roles.ink } else { pen.roles.ink_2 };
-        for offset in offsets {
-            let middle = frame.y(depth_m) + offset * 2.6 * 0.95 * u;
-            pen.level(x - half * u, x + half * u, middle, ink, 2.6 * 0.8);
-        }
     }
 }

@@ -5,7 +5,7 @@ use layercast_core::{MixedLayer, State, WarmLayerToday};
 
 use super::frame::{Across, Floor, Frame, depth};
 use crate::pen::{Area, Pen, faint};
-use crate::picture::{Found, Picture};
+use crate::picture::Found;
 use crate::theme::{Colour, Roles};
 
 /// Kinds of band; each has its tint and its pattern.
@@ -35,15 +35,16 @@ impl Kind {
         }
     }
 
-    fn strength(self) -> f64 {
+    pub fn strength(self) -> f64 {
         if self == Kind::Ice { 0.45 } else { 1.0 }
     }
 
-    pub fn pattern(self, pen: &mut Pen, area: Area) {
+    /// `hatch_u`: how far the strokes of the steep layer stand apart.
+    pub fn pattern(self, pen: &mut Pen, area: Area, hatch_u: f64) {
         let (ink, width) = (self.ink(pen.roles), pen.roles.pattern_u);
         match self {
             Kind::Warm => pen.waves(area, ink, width),
-            Kind::Steep => pen.hatch(area, ink, 6.0, width),
+            Kind::Steep => pen.hatch(area, ink, hatch_u, width),
             Kind::Deep => pen.still(area, ink, width),
             Kind::Ice => {}
         }
@@ -107,8 +108,7 @@ pub(crate) struct Layers {
 }
 
 impl Layers {
-    pub fn new(picture: &Picture, floor_m: f64) -> Option<Layers> {
-        let found = picture.found.as_ref()?;
+    pub fn new(found: &Found, floor_m: f64) -> Layers {
         let today = found.warm_layer_today.filter(is_sound);
         let only_today = today.filter(|today| today.only);
         let water = water(found, only_today.is_some());
@@ -125,7 +125,7 @@ impl Layers {
             },
         };
         layers.fill(found, only_today, floor_m);
-        Some(layers)
+        layers
     }
 
     fn fill(&mut self, found: &Found, only_today: Option<WarmLayerToday>, floor_m: f64) {

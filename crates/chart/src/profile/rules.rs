@@ -42,7 +42,7 @@ fn found(pen: &mut Pen, frame: &Frame, layers: &Layers, column: Across, words: &
     layers.tint(pen, frame, column);
     for band in &layers.bands {
         let (top, bottom) = (frame.y(band.top_m), frame.y(band.bottom_m));
-        band.kind.pattern(pen, Area { x: left, y: top, width: lane, height: bottom - top });
+        band.kind.pattern(pen, Area { x: left, y: top, width: lane, height: bottom - top }, 6.0);
     }
     if frame.phone {
         return;

@@ -5,7 +5,7 @@
 // Each test binary uses a part of it.
 #![allow(dead_code, clippy::expect_used)]
 
-mod water;
+pub mod water;
 
 use layercast_chart::*;
 use layercast_core::{Leg, Metalimnion, MixedLayer, State, Thermocline, WarmLayerToday};
