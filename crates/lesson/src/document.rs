@@ -391,6 +391,22 @@ mod tests {
     use super::*;
 
     #[test]
+    fn every_lesson_file_opens() {
+        let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../../static-data/lessons");
+        let files: Vec<_> = std::fs::read_dir(folder).unwrap().map(|file| file.unwrap().path()).collect();
+        assert!(files.len() >= 2);
+        for file in files {
+            let lesson: Lesson = serde_json::from_str(&std::fs::read_to_string(&file).unwrap()).unwrap();
+            assert_eq!((lesson.schema.as_str(), lesson.version), (LESSON_SCHEMA, LESSON_VERSION), "{file:?}");
+            assert_eq!(file.file_stem().unwrap().to_str(), Some(lesson.id.as_str()));
+            let mut kinds = lesson.kinds.clone();
+            kinds.sort_unstable();
+            kinds.dedup();
+            assert_eq!(kinds.len(), lesson.kinds.len(), "{file:?}");
+        }
+    }
+
+    #[test]
     fn the_first_lesson_is_the_one_in_the_file() {
         let written: Lesson = serde_json::from_str(FIRST_LESSON).unwrap();
         assert_eq!(written, Lesson::default());

@@ -150,7 +150,12 @@ pub fn is_right(verdict: Option<PartVerdict>) -> bool {
     verdict.is_some_and(|v| v.verdict.is_right())
 }
 
-/// The check profiles, as one series and as two equal legs, and the invented waters of the demo.
+/// The lesson with every kind.
+pub fn whole_lesson() -> Lesson {
+    serde_json::from_str(include_str!("../../../../static-data/lessons/whole-lesson.json")).unwrap()
+}
+
+/// The check profiles, as one series and as two equal legs, and the invented waters of the demo; each is asked every kind.
 pub fn all_ponds() -> Vec<Pond> {
     let mut ponds = Vec::new();
     for (name, rows) in check_profiles() {
@@ -159,7 +164,7 @@ pub fn all_ponds() -> Vec<Pond> {
         ponds.push(Pond::new(&format!("{name}, two equal legs"), both, Leg::Down));
     }
     ponds.extend(demo_ponds());
-    ponds
+    ponds.into_iter().map(|pond| Pond { lesson: whole_lesson(), ..pond }).collect()
 }
 
 pub fn check_profiles() -> Vec<(String, Vec<Row>)> {
