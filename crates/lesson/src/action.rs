@@ -71,6 +71,10 @@ pub enum Action {
     SetWater { text: String },
     /// Sets the group letter.
     SetGroup { text: String },
+    /// Sets the seat code of the sheet in use. A code, never a name.
+    SetSeat { text: String },
+    /// Sets the class code of the sheet in use.
+    SetClass { text: String },
     /// Depth where the line went slack, as typed; empty takes it back.
     SetBed { text: String },
     /// One more mark at the foot of the empty table.

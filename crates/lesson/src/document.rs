@@ -5,6 +5,7 @@ mod report;
 
 pub(crate) use open::{
     MOST_CELL_CHARS, MOST_CORRECTIONS, MOST_ENTRIES, MOST_MARKS, MOST_PROSE_CHARS, MOST_TABLE_ENTRIES,
+    is_short, is_sound, is_sound_cast,
 };
 pub use open::{Unopened, fuzz_notebook_json};
 pub use report::{ReportPart, ReportText};
@@ -116,9 +117,12 @@ pub enum Screen {
 /// One seat's answers to one lesson.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 pub struct Sheet {
-    /// Seat code; no screen asks for one, so it is empty.
+    /// Seat code ("07"), never a person's name; may be empty.
     #[serde(default)]
     pub seat: String,
+    /// Class code ("9b"); may be empty.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub class: String,
     /// The lesson's id.
     pub lesson_id: String,
     /// Marks as they stand.

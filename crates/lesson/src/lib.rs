@@ -8,6 +8,7 @@
 pub mod act;
 pub mod action;
 pub mod document;
+pub mod hand_in;
 pub mod marks;
 pub mod numbers;
 pub mod prepared;

@@ -9,6 +9,7 @@ mod cover;
 mod doors;
 mod found;
 mod found_sentences;
+mod hand_in;
 mod log;
 mod log_said;
 mod questions_again;

@@ -1,6 +1,7 @@
 //! The name a cast carries by its readings: four laptops with the same cast compute the same.
 
 use super::{CastDoc, LegDoc};
+use crate::signs::base_32;
 use layercast_core::order::sort_by;
 
 /// The content id: 16 signs of base 32, the first 80 bits of SHA-256 over the readings.
@@ -35,9 +36,21 @@ pub fn content_id(doc: &CastDoc) -> String {
         lines.push(';');
         push_whole(&mut lines, temp);
     }
-    let hash = sha_256(lines.as_bytes());
-    base_32(hash.get(..10).unwrap_or(&hash))
+    hash_80(lines.as_bytes(), RFC_4648)
 }
+
+/// Name of any text: 16 signs of base 32 without look-alikes ([`crate::signs`]), the first 80 bits of its SHA-256.
+pub fn short_hash(text: &str) -> String {
+    hash_80(text.as_bytes(), crate::signs::ALPHABET)
+}
+
+fn hash_80(bytes: &[u8], alphabet: &[u8; 32]) -> String {
+    let hash = sha_256(bytes);
+    base_32(hash.get(..10).unwrap_or(&hash), alphabet)
+}
+
+/// The alphabet of RFC 4648.
+const RFC_4648: &[u8; 32] = b"ABCDEFGHIJKLMNOPQRSTUVWXYZ234567";
 
 /// Writes a whole number.
 fn push_whole(text: &mut String, value: f64) {
@@ -52,28 +65,6 @@ fn whole(value: f64) -> Option<f64> {
     let nudged = value + value.signum() * value.abs() * 1e-12;
     let rounded = nudged.round();
     rounded.is_finite().then_some(if rounded == 0.0 { 0.0 } else { rounded })
-}
-
-/// RFC 4648 base 32, without padding.
-fn base_32(bytes: &[u8]) -> String {
-    const ALPHABET: &[u8; 32] = b"ABCDEFGHIJKLMNOPQRSTUVWXYZ234567";
-    let mut text = String::new();
-    let (mut held, mut bits) = (0_u32, 0_u32);
-    let mut sign =
-        |five: u32| text.push(ALPHABET.get(five as usize & 31).map_or('A', |sign| char::from(*sign)));
-    for byte in bytes {
-        held = (held << 8) | u32::from(*byte);
-        bits += 8;
-        while bits >= 5 {
-            bits -= 5;
-            sign(held >> bits);
-        }
-        held &= (1 << bits) - 1;
-    }
-    if bits > 0 {
-        sign(held << (5 - bits));
-    }
-    text
 }
 
 /// SHA-256 as FIPS 180-4 defines it.
@@ -172,7 +163,7 @@ mod tests {
             ("foob", "MZXW6YQ"),
             ("foobar", "MZXW6YTBOI"),
         ] {
-            assert_eq!(base_32(bytes.as_bytes()), text);
+            assert_eq!(base_32(bytes.as_bytes(), RFC_4648), text);
         }
     }
 
@@ -196,7 +187,7 @@ mod tests {
 
     #[test]
     fn it_is_the_hash_of_the_sorted_lines() {
-        let want = base_32(&sha_256(b"down;0;1840\ndown;500;1835\nup;500;1830")[..10]);
+        let want = base_32(&sha_256(b"down;0;1840\ndown;500;1835\nup;500;1830")[..10], RFC_4648);
         assert_eq!(content_id(&doc(&CAST)), want);
         assert_eq!(want.len(), 16);
         let mut turned = CAST;

@@ -14,7 +14,7 @@ pub(crate) use companions::without_oxygen_unit;
 pub use companions::{
     CompanionField, Companions, MOST_OXYGEN_MG_L, MOST_SECCHI_M, oxygen_mg_l, typed_oxygen,
 };
-pub use content_id::content_id;
+pub use content_id::{content_id, short_hash};
 pub use corrections::{
     CorrectedDoc, CorrectionDoc, CorrectionField, CorrectionKind, corrected, corrected_marks,
 };

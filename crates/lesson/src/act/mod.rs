@@ -49,6 +49,16 @@ fn act_with(mut next: Notebook, action: &Action, ready: &mut Ready) -> Notebook 
             next.cast.group = kept(text, MOST_CELL_CHARS);
             next.code = code::of_group(&next.code, &next.cast.group);
         }
+        Action::SetSeat { text } => {
+            if let Some(sheet) = next.sheets.first_mut() {
+                sheet.seat = kept(text, MOST_CODE_CHARS);
+            }
+        }
+        Action::SetClass { text } => {
+            if let Some(sheet) = next.sheets.first_mut() {
+                sheet.class = kept(text, MOST_CODE_CHARS);
+            }
+        }
         Action::SetBed { text } => {
             next.bed_text = kept(text, MOST_CELL_CHARS);
             next.cast.bed_m = crate::marks::typed_depth_m(text).filter(|bed_m| *bed_m > 0.0);
@@ -127,6 +137,9 @@ fn act_with(mut next: Notebook, action: &Action, ready: &mut Ready) -> Notebook 
     next
 }
 
+/// Longest code of a seat or class, characters: too short for most names, which no code is.
+const MOST_CODE_CHARS: usize = 12;
+
 /// Whether an action may change the cast; all others leave it as it is.
 fn changes_cast(action: &Action) -> bool {
     match action {
@@ -154,6 +167,8 @@ fn changes_cast(action: &Action) -> bool {
         | Action::Undo => true,
         Action::Go { .. }
         | Action::AddMark
+        | Action::SetSeat { .. }
+        | Action::SetClass { .. }
         | Action::OpenTable
         | Action::SetRole { .. }
         | Action::SetUnit { .. }

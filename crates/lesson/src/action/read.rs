@@ -116,6 +116,8 @@ impl Fields {
             "undo" => Action::Undo,
             "set_water" => Action::SetWater { text: text? },
             "set_group" => Action::SetGroup { text: text? },
+            "set_seat" => Action::SetSeat { text: text? },
+            "set_class" => Action::SetClass { text: text? },
             "set_bed" => Action::SetBed { text: text? },
             "add_mark" => Action::AddMark,
             "type_mark" => Action::TypeMark { mark: mark?, text: text? },

@@ -1,6 +1,6 @@
 //! A notebook as JSON: written, and read with care. A file from elsewhere is read into today's version or refused in words.
 
-use super::{Answer, MarkDoc, MarkDocs, Notebook, ReportPart, SCHEMA, Sheet, VERSION};
+use super::{Answer, Lesson, MarkDoc, MarkDocs, Notebook, ReportPart, SCHEMA, Sheet, VERSION};
 use layercast_core::Message;
 use layercast_exchange::document::{CastDoc, Cell, Entry};
 use serde::Deserialize;
@@ -19,6 +19,8 @@ pub(crate) const MOST_CELL_CHARS: usize = 400;
 pub(crate) const MOST_PROSE_CHARS: usize = 20_000;
 /// Most corrections of a cast.
 pub(crate) const MOST_CORRECTIONS: usize = 20;
+/// Most questions of a lesson.
+pub(crate) const MOST_KINDS: usize = 1000;
 /// Most marks of an empty table.
 pub(crate) const MOST_MARKS: u32 = 400;
 
@@ -96,7 +98,8 @@ fn check(notebook: &Notebook) -> Result<(), Message> {
     if !(step > 0.0 && step <= 1000.0) || notebook.mark_count > MOST_MARKS || notebook.undo.len() > 100 {
         return Err(Message::new("log-file-absurd-marks"));
     }
-    if notebook.sheets.is_empty() || notebook.sheets.len() > 1000 || notebook.lesson.kinds.len() > 200 {
+    if notebook.sheets.is_empty() || notebook.sheets.len() > 1000 || notebook.lesson.kinds.len() > MOST_KINDS
+    {
         return Err(Message::new("log-file-absurd-sheets"));
     }
     if notebook.code.chars().count() > MOST_CELL_CHARS || notebook.bed_text.chars().count() > MOST_CELL_CHARS
@@ -104,6 +107,17 @@ fn check(notebook: &Notebook) -> Result<(), Message> {
         return Err(Message::new("log-file-absurd-text"));
     }
     notebook.sheets.iter().try_for_each(check_sheet)
+}
+
+/// Whether a cast, a sheet and a lesson from elsewhere can be worked with.
+pub(crate) fn is_sound(cast: &CastDoc, sheet: &Sheet, lesson: &Lesson) -> bool {
+    let is_fit = lesson.kinds.len() <= MOST_KINDS && is_short(&lesson.id);
+    is_fit && is_sound_cast(cast) && check_sheet(sheet).is_ok()
+}
+
+/// Whether a cast from elsewhere can be worked with.
+pub(crate) fn is_sound_cast(cast: &CastDoc) -> bool {
+    check_cast(cast).is_ok()
 }
 
 fn check_cast(cast: &CastDoc) -> Result<(), Message> {
@@ -137,6 +151,9 @@ fn check_sheet(sheet: &Sheet) -> Result<(), Message> {
         let is_sound = |value: Option<f64>| value.is_none_or(|value| value >= 0.0);
         is_sound(doc.depth_m) && is_sound(doc.give_m) && is_short(&doc.depth_text) && is_short(&doc.give_text)
     };
+    if !is_short(&sheet.seat) || !is_short(&sheet.class) || !is_short(&sheet.lesson_id) {
+        return Err(Message::new("log-file-absurd-text"));
+    }
     let marks = |marks: &MarkDocs| mark(&marks.mixed) && mark(&marks.thermocline) && mark(&marks.deep);
     let kept = [&sheet.first_marks, &sheet.marks_when_revealed];
     if !marks(&sheet.marks) || !kept.into_iter().flatten().all(marks) {
@@ -153,7 +170,8 @@ fn check_sheet(sheet: &Sheet) -> Result<(), Message> {
     Ok(())
 }
 
-fn is_short(text: &str) -> bool {
+/// No longer than a cell may be.
+pub(crate) fn is_short(text: &str) -> bool {
     text.len() <= 4 * MOST_CELL_CHARS
 }
 
@@ -173,7 +191,6 @@ pub fn fuzz_notebook_json(data: &[u8]) {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::document::Lesson;
 
     fn notebook() -> Notebook {
         Notebook::new("C-4T7K", Lesson::first())
