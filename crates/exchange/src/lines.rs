@@ -217,7 +217,7 @@ fn line(chars: &[char], at: usize) -> Option<(Line, usize)> {
 
 /// A count, with letters that look like digits.
 fn count(word: &str) -> Option<usize> {
-    let digit = |c: char| sign(c).filter(|s| *s < 10).map(|s| usize::from(s));
+    let digit = |c: char| sign(c).filter(|s| *s < 10).map(usize::from);
     word.chars().try_fold(0, |sum: usize, c| Some(10 * sum + digit(c)?))
 }
 

@@ -1,8 +1,10 @@
 //! The documents a group keeps: notebook, answer sheet, lesson. Verdicts are never stored: they are computed again.
 
+mod lesson;
 mod open;
 mod report;
 
+pub use lesson::{Lesson, MethodDoc, Open};
 pub(crate) use open::{
     MOST_CELL_CHARS, MOST_CORRECTIONS, MOST_ENTRIES, MOST_MARKS, MOST_PROSE_CHARS, MOST_TABLE_ENTRIES,
     is_short, is_sound, is_sound_cast,
@@ -10,7 +12,6 @@ pub(crate) use open::{
 pub use open::{Unopened, fuzz_notebook_json};
 pub use report::{ReportPart, ReportText};
 
-use layercast_core::Method;
 use layercast_exchange::document::{CastDoc, Source, new_doc};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -23,9 +24,6 @@ pub const VERSION: u32 = 1;
 pub const LESSON_SCHEMA: &str = "layercast-lesson";
 /// Version of lessons written today.
 pub const LESSON_VERSION: u32 = 1;
-
-/// The lesson of a new notebook.
-const FIRST_LESSON: &str = include_str!("../../../static-data/lessons/first-lesson.json");
 
 /// The file a student saves: one cast, its answer sheets, the lesson.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -277,93 +275,6 @@ pub struct Try {
     pub cast_id: String,
 }
 
-/// A lesson: which questions, in which order, by which rules.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct Lesson {
-    /// "layercast-lesson".
-    pub schema: String,
-    /// Schema version.
-    pub version: u32,
-    /// Id of the lesson.
-    pub id: String,
-    /// Kinds in order, by the numbers of `questions/kinds/mod.rs`: 1, 4, 5, 6, 9, 7, 8, 13.
-    pub kinds: Vec<u8>,
-    /// Left open by the teacher from the start.
-    #[serde(default)]
-    pub open: Open,
-    /// Rules of the class.
-    pub method: MethodDoc,
-}
-
-/// What a lesson leaves open from the start.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Open {
-    /// The strip of °C per metre.
-    #[serde(default)]
-    pub steps: bool,
-    /// The thermocline.
-    #[serde(default)]
-    pub thermocline: bool,
-    /// The mixed layer.
-    #[serde(default)]
-    pub mixed_layer: bool,
-    /// The deep layer.
-    #[serde(default)]
-    pub deep_layer: bool,
-}
-
-/// [`layercast_core::Method`] as stored.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-pub struct MethodDoc {
-    /// Metres.
-    pub reference_m: f64,
-    /// °C.
-    pub mixed_drop_c: f64,
-    /// °C per metre.
-    pub steep_c_per_m: f64,
-}
-
-impl MethodDoc {
-    /// As the science takes it.
-    pub fn to_method(self) -> Method {
-        Method {
-            reference_m: self.reference_m,
-            mixed_drop_c: self.mixed_drop_c,
-            steep_c_per_m: self.steep_c_per_m,
-            ..Method::default()
-        }
-    }
-}
-
-impl Default for MethodDoc {
-    /// The class rules.
-    fn default() -> Self {
-        let Method { reference_m, mixed_drop_c, steep_c_per_m, .. } = Method::default();
-        Self { reference_m, mixed_drop_c, steep_c_per_m }
-    }
-}
-
-impl Lesson {
-    /// The lesson every new notebook starts with (`static-data/lessons/first-lesson.json`).
-    pub fn first() -> Self {
-        serde_json::from_str(FIRST_LESSON).unwrap_or_default()
-    }
-}
-
-impl Default for Lesson {
-    /// All kinds of the first lesson, nothing left open, the class rules.
-    fn default() -> Self {
-        Self {
-            schema: LESSON_SCHEMA.to_owned(),
-            version: LESSON_VERSION,
-            id: "first-lesson".to_owned(),
-            kinds: vec![1, 4, 5, 6, 9, 7, 8, 13],
-            open: Open::default(),
-            method: MethodDoc::default(),
-        }
-    }
-}
-
 impl Notebook {
     /// An empty notebook.
     pub fn new(code: impl Into<String>, lesson: Lesson) -> Self {
@@ -387,33 +298,5 @@ impl Notebook {
             undo: Vec::new(),
             bed_text: String::new(),
         }
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn every_lesson_file_opens() {
-        let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../../static-data/lessons");
-        let files: Vec<_> = std::fs::read_dir(folder).unwrap().map(|file| file.unwrap().path()).collect();
-        assert!(files.len() >= 2);
-        for file in files {
-            let lesson: Lesson = serde_json::from_str(&std::fs::read_to_string(&file).unwrap()).unwrap();
-            assert_eq!((lesson.schema.as_str(), lesson.version), (LESSON_SCHEMA, LESSON_VERSION), "{file:?}");
-            assert_eq!(file.file_stem().unwrap().to_str(), Some(lesson.id.as_str()));
-            let mut kinds = lesson.kinds.clone();
-            kinds.sort_unstable();
-            kinds.dedup();
-            assert_eq!(kinds.len(), lesson.kinds.len(), "{file:?}");
-        }
-    }
-
-    #[test]
-    fn the_first_lesson_is_the_one_in_the_file() {
-        let written: Lesson = serde_json::from_str(FIRST_LESSON).unwrap();
-        assert_eq!(written, Lesson::default());
-        assert_eq!(written, Lesson::first());
     }
 }
