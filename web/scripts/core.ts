@@ -136,3 +136,13 @@ export function svg(notebook: string, request: PictureRequest, title: string): s
 export function example(name: ExampleName): string {
   return guarded("example", () => wasm.example(name));
 }
+
+/** The profile as tones: second, hertz, row of the readings' table, one after the other. */
+export function hear(notebook: string): Float64Array {
+  return guarded("hear", () => wasm.hear(notebook));
+}
+
+/** The profile as a page to be raised. */
+export function touch(notebook: string, head: string, depth: string, temperature: string): string {
+  return guarded("touch", () => wasm.touch(notebook, head, depth, temperature));
+}

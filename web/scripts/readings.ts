@@ -2,7 +2,9 @@
 
 import type { Num, PlacementView, ReadingRow } from "../generated/core";
 import { list, part, set_text, template, toggle } from "./dom";
+import { mount_hear, show_hear } from "./hear";
 import { type Picture, PLACED } from "./picture";
+import { save_touch } from "./save_picture";
 import { num, say_into } from "./say";
 import { type State, set_ui, state } from "./state";
 
@@ -27,6 +29,8 @@ export function mount_readings(
     panel.parentElement?.querySelector<HTMLElement>('[data-view]:not([hidden]) [data-part="to-table"]')?.focus();
   });
   part(panel, "save").addEventListener("click", save);
+  part(panel, "touch").addEventListener("click", save_touch);
+  mount_hear(part(panel, "hear"));
 
   function go_to(row: number): void {
     const s = state();
@@ -77,6 +81,7 @@ export function mount_readings(
     show(s, back) {
       const table = s.look.profile.table;
       set_text(back_button, back);
+      show_hear(part(panel, "hear"));
       const used = new Set(COLUMNS.filter((column) => table.some((row) => row[column] !== null)));
       for (const head of panel.querySelectorAll<HTMLElement>("thead [data-column]")) {
         toggle(head, used.has(head.dataset.column as Column));

@@ -17,6 +17,8 @@ mod strokes;
 mod svg;
 mod theme;
 mod ticks;
+#[cfg(feature = "svg")]
+mod touch;
 mod widths;
 
 pub use class::{
@@ -27,6 +29,8 @@ pub use picture::*;
 pub use svg::{svg, svg_class};
 pub use theme::Theme;
 pub use ticks::{strip_scale, temperature_scale};
+#[cfg(feature = "svg")]
+pub use touch::touch;
 
 use plotters_backend::DrawingBackend;
 

@@ -122,7 +122,7 @@ fn attribute<'a>(head: &'a str, name: &str) -> Option<&'a str> {
     after.split_once('"').map(|(value, _)| value)
 }
 
-fn escape(out: &mut String, text: &str) {
+pub(crate) fn escape(out: &mut String, text: &str) {
     for sign in text.chars() {
         match sign {
             '<' => out.push_str("&lt;"),

@@ -16,6 +16,7 @@ pub mod questions;
 pub mod ranges;
 pub mod scene;
 pub mod screens;
+pub mod sound;
 mod tables;
 pub mod view;
 

@@ -5,6 +5,7 @@
 mod measured;
 mod notebook;
 mod picture;
+mod senses;
 mod trials;
 mod view;
 
@@ -15,4 +16,5 @@ pub use picture::{
     GripPlace, LayoutName, PictureRequest, PictureText, PictureWords, PlacementView, ThemeName, draw, svg,
     words,
 };
+pub use senses::{hear, touch};
 pub use trials::{otherwise, ranges, trials};

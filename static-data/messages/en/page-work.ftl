@@ -26,6 +26,13 @@ page-readings-per-metre = °C per metre
 page-readings-oxygen = O2, mg/L
 page-readings-per-cent = O2, %
 page-readings-covered = °C per metre is one more column here after the check.
+# The profile as a sound; while it plays the same button stops it.
+page-readings-hear = Hear it
+page-readings-hear-stop = Stop
+# A page with thick lines and braille numbers.
+page-readings-touch = Save a page to feel
+page-touch-head = Temperature and depth, to be raised
+page-touch-temperature = Temperature, °C
 
 ## Profile
 

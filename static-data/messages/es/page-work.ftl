@@ -26,6 +26,13 @@ page-readings-per-metre = °C por metro
 page-readings-oxygen = O2, mg/L
 page-readings-per-cent = O2, %
 page-readings-covered = °C por metro es una columna más aquí después de comprobar.
+# The profile as a sound; while it plays the same button stops it.
+page-readings-hear = Oírlo
+page-readings-hear-stop = Parar
+# A page with thick lines and braille numbers.
+page-readings-touch = Guardar una hoja para tocar
+page-touch-head = Temperatura y profundidad, en relieve
+page-touch-temperature = Temperatura, °C
 
 ## Profile
 
