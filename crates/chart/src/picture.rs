@@ -192,6 +192,8 @@ pub struct Picture {
     pub strip_gains: Option<bool>,
     /// A step asked or explained.
     pub step: Option<StepInHand>,
+    /// Stretches lit with a letter each, from A: (top, bottom) in metres.
+    pub lit_m: Vec<(f64, f64)>,
     /// Doubts.
     pub doubts: Vec<DoubtAt>,
     /// Other rules.

@@ -66,6 +66,7 @@ fn draw(
     }
     plot::rules(pen, frame, picture);
     plot::step(pen, frame, picture);
+    plot::lit(pen, frame, picture);
     if picture.step.is_none() {
         yours::lines(pen, frame, picture);
     }

@@ -289,6 +289,7 @@ fn wild_picture(a: f64, b: f64) -> Picture {
         marks: Some(Marks { mixed: at(a, Some(b)), thermocline: at(b, Some(a)), deep: at(a, None) }),
         marks_short: a > b,
         from_to_m: (a == b).then_some((a, b)),
+        lit_m: vec![(a, b), (b, a), (1.0, 2.0)],
         middle: Middle::Rules,
         found: Some(found),
         strip: Strip::Open {

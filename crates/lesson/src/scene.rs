@@ -26,11 +26,11 @@ pub struct Shown {
 pub struct Scene {
     /// The student's marks; `None` on Log.
     pub marks: Option<MarkDocs>,
-    /// Only the grips of fields (kinds 7 and 8) instead of the three marks: (field id, depth in metres).
+    /// Only the grips of fields (kinds 7, 8 and 11) instead of the three marks: (field id, depth in metres).
     pub grips: Option<Vec<(String, Option<f64>)>>,
     /// Their lines are short (after the check).
     pub marks_short: bool,
-    /// From–to of kind 8, metres.
+    /// From–to that two grips give (kinds 8 and 11), metres.
     pub from_to_m: Option<(f64, f64)>,
     /// Column between "yours" and the plot.
     pub middle: SceneMiddle,
@@ -42,6 +42,8 @@ pub struct Scene {
     pub until_you_have_it: bool,
     /// A step in hand: index into `Analysis::steps`, or a longer stretch by its depths.
     pub step_m: Option<(f64, f64)>,
+    /// Stretches lit with a letter each, from A: (top, bottom) in metres.
+    pub lit_m: Vec<(f64, f64)>,
     /// The step is explained: triangle and its two legs.
     pub step_explained: bool,
 }
@@ -153,6 +155,7 @@ pub fn scene(notebook: &Notebook, prepared: &Prepared, screen: Screen) -> Scene 
         strip: screen != Screen::Log,
         until_you_have_it: on_questions,
         step_m: standing.as_ref().and_then(|standing| standing.step_m),
+        lit_m: standing.as_ref().map(|standing| standing.lit_m.clone()).unwrap_or_default(),
         step_explained: standing.is_some_and(|standing| standing.step_explained),
     }
 }

@@ -36,6 +36,8 @@ fn is_a_right_place(pond: &Pond, asked: &Asked, wrong: &Wrong) -> bool {
         }
         // Where the readings cannot tell, the whole lake is what they know.
         8 => wrong.idea == "the_whole_lake" && pond.analysis.thermocline.is_some_and(|t| !t.tellable),
+        // Where the steps that lose a degree are those that lose it per metre, or where none loses either.
+        11 => rights(pond, asked).contains(&wrong.fields) || is_an_edge(pond, asked, wrong),
         9 if wrong.part < 2 => {
             let Some(MixedLayer::At { target_c, between_m, .. }) = pond.analysis.mixed_layer else {
                 return false;
@@ -58,6 +60,26 @@ fn is_a_right_place(pond: &Pond, asked: &Asked, wrong: &Wrong) -> bool {
         }
         _ => false,
     }
+}
+
+/// Both marks count for kind 11 by what its explanation says.
+fn is_an_edge(pond: &Pond, asked: &Asked, wrong: &Wrong) -> bool {
+    use layercast_lesson::document::Answer;
+    use layercast_lesson::view::SaidArg;
+    let mut shown = pond.again();
+    shown.sheet.answers.insert(asked.id.clone(), Answer { shown: true, ..Answer::default() });
+    let paper = shown.paper();
+    let index = paper.asked.iter().position(|a| a.id == asked.id).unwrap();
+    let view = questions::view(&shown.context(), &paper, index).unwrap();
+    let Some(fits) = &view.parts[0].fits else { return false };
+    let number = |name: &str| match fits.args.get(name) {
+        Some(SaidArg::Number { value, .. }) => *value,
+        other => panic!("{other:?}"),
+    };
+    let typed = |id: &str| wrong.fields.get(id).and_then(|t| t.parse::<f64>().ok());
+    let (Some(from), Some(to)) = (typed("from"), typed("to")) else { return false };
+    let within = |x: f64, low: &str, high: &str| x >= number(low) - 1e-6 && x <= number(high) + 1e-6;
+    within(from, "top_from", "top_to") && within(to, "bottom_from", "bottom_to")
 }
 
 #[test]

@@ -10,6 +10,7 @@ use layercast_core::MixedLayer;
 use layercast_lesson::document::{Answer, Sheet, Try};
 use layercast_lesson::questions::{self, Asked};
 use layercast_lesson::view::{QuestionView, Said, SaidArg, SumLine};
+use questions_support::answers::{crossing_of, mixed_end, steep_layer};
 use questions_support::{Fields, Pond, all_ponds, demo, fields, words};
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -99,12 +100,22 @@ fn states(miss: Fields) -> Vec<Answer> {
 fn far_off(asked: &Asked) -> Fields {
     let list: &[(&str, &str)] = match asked.kind {
         1 => &[("temp", "-77"), ("unit", "c")],
+        2 => &[("depth", "777")],
         4 => &[("drop", "77"), ("unit", "c")],
         5 => &[("rate", "77"), ("unit", "c_per_m")],
         6 => &[("from", "0"), ("to", "0.5"), ("rate", "77")],
         7 => &[("depth", "77")],
         8 => &[("from", "77"), ("to", "99")],
         9 => &[("temp", "-77"), ("from", "0"), ("to", "0.5"), ("depth", "77")],
+        11 => &[("from", "0"), ("to", "0.5")],
+        12 => &[
+            ("mixed", "777"),
+            ("steep", "777"),
+            ("deep", "777"),
+            ("share_mixed", "777"),
+            ("share_steep", "777"),
+            ("share_deep", "777"),
+        ],
         13 => &[("apart", "77"), ("unit", "c"), ("way", "unsigned")],
         101 => &[("apart", "77"), ("unit", "c")],
         102 => &[("limit", "77"), ("unit", "c")],
@@ -130,6 +141,10 @@ fn secrets(pond: &Pond, asked: &Asked) -> Vec<Secret> {
     let steep = pond.analysis.thermocline.or(pond.analysis.fastest_warming);
     match asked.kind {
         1 => vec![Secret::Between(at(z[0]) - 0.5, at(z[0]) + 0.5)],
+        2 => {
+            let (upper, lower) = crossing_of(&means, z[0]);
+            vec![Secret::Depth(upper.0 + (lower.0 - upper.0) * (upper.1 - z[0]) / (upper.1 - lower.1))]
+        }
         4 => vec![Secret::Between((at(z[0]) - at(z[1])).abs() - 0.1, (at(z[0]) - at(z[1])).abs() + 0.1)],
         5 => {
             let (rate, give) = ((at(z[0]) - at(z[1])).abs() / (z[1] - z[0]), 0.1 / (z[1] - z[0]));
@@ -149,6 +164,11 @@ fn secrets(pond: &Pond, asked: &Asked) -> Vec<Secret> {
             ],
             _ => Vec::new(),
         },
+        11 => steep_layer(pond).map(|l| Secret::Pair(l.0, l.1)).into_iter().collect(),
+        12 => {
+            let (end, layer) = (mixed_end(pond), steep_layer(pond).unwrap());
+            vec![Secret::Depth(end), Secret::Depth(layer.1), Secret::Depth(layer.1 - end)]
+        }
         13 => {
             let s = pond.analysis.pairs.s_c.unwrap();
             vec![Secret::Between(s - 0.05, s + 0.05)]
@@ -250,7 +270,7 @@ fn a_locked_question_waits_for_the_marks_and_hides_even_its_words_where_they_tel
         let paper = pond.paper();
         for (index, asked) in paper.asked.iter().enumerate() {
             let view = questions::view(&pond.context(), &paper, index).unwrap();
-            let waits = matches!(asked.kind, 6..=9 | 103..=105);
+            let waits = matches!(asked.kind, 6..=9 | 11 | 12 | 103..=105);
             assert_eq!(view.locked.is_some(), waits, "{} {}", pond.name, asked.id);
             assert_eq!(view.parts.is_empty(), waits);
             assert_eq!(view.ask.id == "ask-locked-ask", matches!(asked.kind, 103..=105));

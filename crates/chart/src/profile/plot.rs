@@ -88,6 +88,18 @@ pub(super) fn step(pen: &mut Pen, frame: &Frame, picture: &Picture) {
     }
 }
 
+/// Stretches in the light, each with its letter at the left.
+pub(super) fn lit(pen: &mut Pen, frame: &Frame, picture: &Picture) {
+    let (left, right) = frame.plot;
+    let (ink, look) = (pen.roles.ink, pen.strong());
+    for ((top_m, bottom_m), letter) in picture.lit_m.iter().zip(["A", "B", "C", "D"]) {
+        let Some((top, bottom)) = depth(*top_m).zip(depth(*bottom_m)) else { continue };
+        let (top, bottom) = (frame.y(top), frame.y(bottom));
+        pen.rect(left, top, right - left, bottom - top, faint(ink, 0.1));
+        pen.tag(left + 9.0 * frame.u, (top + bottom) / 2.0 + frame.fine * 0.35, letter, look);
+    }
+}
+
 fn sound(top_c: f64, bottom_c: f64) -> bool {
     drawable(0.0, top_c) && drawable(0.0, bottom_c)
 }

@@ -159,6 +159,7 @@ pub fn readings(water: &Water, bed_m: Option<f64>) -> Picture {
         strip: Strip::None,
         strip_gains: Some(false),
         step: None,
+        lit_m: Vec::new(),
         doubts: Vec::new(),
         rules: Vec::new(),
         cursor: None,

@@ -274,6 +274,11 @@ pub(crate) trait Kind: Sync {
         false
     }
 
+    /// Ids of questions that must be settled before it opens; they are asked wherever it is.
+    fn builds_on(&self) -> &'static [&'static str] {
+        &[]
+    }
+
     /// Even its words tell what the marks are about.
     fn is_hidden_before_marks(&self) -> bool {
         false
@@ -282,6 +287,11 @@ pub(crate) trait Kind: Sync {
     /// The step in hand, metres, once it is known (`fields`: as typed so far).
     fn step_m(&self, _q: &Question, _fields: &Fields) -> Option<(f64, f64)> {
         None
+    }
+
+    /// Stretches lit on the picture from the start, each with a letter from A, metres.
+    fn lit_m(&self, _q: &Question) -> Vec<(f64, f64)> {
+        Vec::new()
     }
 
     /// Where the third hint works it, metres.

@@ -87,6 +87,8 @@ pub struct Standing {
     pub reveals_deep_layer: bool,
     /// Step in hand for the picture: (top, bottom) in metres.
     pub step_m: Option<(f64, f64)>,
+    /// Stretches lit on the picture, each with a letter from A: (top, bottom) in metres.
+    pub lit_m: Vec<(f64, f64)>,
     /// It may be explained with the triangle.
     pub step_explained: bool,
 }

@@ -182,6 +182,25 @@ pub(crate) fn number(fields: &Fields, id: &str, measure: Measure) -> Result<Type
     }
 }
 
+/// A depth as it was given: a number, or a range that stands for its middle.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Given {
+    /// As read; the value is the middle of a range.
+    pub typed: Typed,
+    /// How wide a range was given, metres; 0 for a number.
+    pub width_m: f64,
+}
+
+/// A field for a depth, where a range counts too.
+pub(crate) fn depth(fields: &Fields, id: &str) -> Result<Given, Box<Judged>> {
+    let text = field(fields, id);
+    let slip = || Box::new(Judged::slip(Message::new("ask-slip-number").text("yours", short(text))));
+    let typed = read(text, None, Measure::Length).ok_or_else(slip)?;
+    let to = typed.to.unwrap_or(typed.value);
+    let middle = Typed { value: f64::midpoint(typed.value, to), ..typed };
+    Ok(Given { typed: middle, width_m: (to - typed.value).abs() })
+}
+
 /// The readings a student says were used.
 pub(crate) fn source(fields: &Fields) -> Option<Source> {
     match field(fields, "source") {

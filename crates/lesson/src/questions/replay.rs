@@ -277,7 +277,7 @@ pub(crate) fn complete(plan: &Plan, part: usize, fields: &Fields) -> bool {
     }
     let typed_unit = planned.iter().any(|f| f.is_number() && super::text::has_unit(field(fields, f.id)));
     let range = super::text::read_range(field(fields, "from"), field(fields, "to")).is_some();
-    planned.iter().all(|f| match f.input {
+    planned.iter().filter(|f| f.is_wanted(fields)).all(|f| match f.input {
         Input::Number if matches!(f.id, "from" | "to") && range => true,
         Input::List(_) if f.id == "unit" && typed_unit => true,
         _ => !field(fields, f.id).is_empty(),

@@ -3,7 +3,7 @@
 use super::kind::{Explained, Field, Hint, Input, Kind, Line, Plan, Question, Ticks, Verdict};
 use super::replay::{PartState, Replay, Round, complete, replay};
 use super::say::said;
-use super::standing::{HINTS, is_locked, texts};
+use super::standing::{HINTS, is_locked, texts, waits_for};
 use super::text::{Fields, Measure, field, read};
 use super::water::Water;
 use super::{Asked, Paper, kinds};
@@ -37,7 +37,7 @@ pub(crate) fn view(water: &Water, paper: &Paper, index: usize) -> Option<Questio
         notes: Vec::new(),
     };
     if is_locked(water, kind, &replay) {
-        return Some(locked(base, kind));
+        return Some(locked(water, base, kind, paper));
     }
     let desk = Desk { water, kind, asked, answer, replay: &replay, index };
     let open = replay.open();
@@ -51,7 +51,18 @@ pub(crate) fn view(water: &Water, paper: &Paper, index: usize) -> Option<Questio
     })
 }
 
-fn locked(base: QuestionView, kind: &dyn Kind) -> QuestionView {
+fn locked(water: &Water, base: QuestionView, kind: &dyn Kind, paper: &Paper) -> QuestionView {
+    let first = waits_for(water, kind).and_then(|id| paper.asked.iter().position(|a| a.id == id));
+    if let Some(first) = first.filter(|_| !kind.needs_marks() || water.marks_are_in()) {
+        let go = Way {
+            label: said(Message::new("ask-locked-go-first").count("number", first + 1)),
+            action: Action::Go { screen: Screen::Questions, question: Some(first) },
+            main: true,
+            waits: None,
+        };
+        let lead = vec![said(Message::new("ask-locked-first").count("number", first + 1))];
+        return QuestionView { lead, locked: Some(go), ..base };
+    }
     let ask = if kind.is_hidden_before_marks() { said(Message::new("ask-locked-ask")) } else { base.ask };
     let go = Way {
         label: said(Message::new("ask-locked-go")),
@@ -347,8 +358,8 @@ impl Desk<'_> {
             };
             return Some(said(waits));
         }
-        let numbers_given =
-            planned.iter().filter(|f| f.is_number()).all(|f| !field(&fields, f.id).is_empty());
+        let numbers_given = (planned.iter().filter(|f| f.is_number() && f.is_wanted(&fields)))
+            .all(|f| !field(&fields, f.id).is_empty());
         let id = if planned.iter().any(|f| matches!(f.input, Input::Choice(_))) {
             "ask-waits-choice"
         } else if numbers_given {

@@ -1,7 +1,7 @@
 //! How a question stands, what it reveals, and its fields as they stand.
 
 use super::kind::{Kind, Question, Uncovers};
-use super::replay::{PartState, Replay, replay, with_starts};
+use super::replay::{PartState, Replay, first_round, replay, with_starts};
 use super::text::Fields;
 use super::water::Water;
 use super::{Asked, Standing, kinds};
@@ -37,6 +37,7 @@ pub(crate) fn standing(water: &Water, asked: &Asked, answer: Option<&Answer>) ->
     if is_locked(water, kind, &replay) {
         return standing;
     }
+    standing.lit_m = kind.lit_m(&q);
     let worked = !settled && answer.is_some_and(|a| a.hints >= HINTS);
     let elsewhere = if worked { kind.elsewhere_m(&q) } else { None };
     standing.step_m = elsewhere.or_else(|| kind.step_m(&q, &texts(water, asked, answer)));
@@ -44,9 +45,21 @@ pub(crate) fn standing(water: &Water, asked: &Asked, answer: Option<&Answer>) ->
     standing
 }
 
-/// It waits for the marks on Profile.
+/// It waits for the marks on Profile, or for a question it builds on.
 pub(crate) fn is_locked(water: &Water, kind: &dyn Kind, replay: &Replay) -> bool {
-    kind.needs_marks() && !water.marks_are_in() && replay.first.tries == 0 && !replay.first.settled()
+    let waits = (kind.needs_marks() && !water.marks_are_in()) || waits_for(water, kind).is_some();
+    waits && replay.first.tries == 0 && !replay.first.settled()
+}
+
+/// The first question it builds on that is not settled yet: its id.
+pub(crate) fn waits_for(water: &Water, kind: &dyn Kind) -> Option<&'static str> {
+    let is_open = |id: &&&str| {
+        let Ok(number) = id.parse::<u8>() else { return false };
+        let asked = Asked { id: (**id).to_owned(), kind: number, depths_m: Vec::new() };
+        let answer = water.context.sheet.answers.get(&asked.id);
+        !first_round(water, &asked, answer).is_some_and(|round| round.settled())
+    };
+    kind.builds_on().iter().find(is_open).copied()
 }
 
 /// Fields as they stand.

@@ -50,6 +50,16 @@ pub fn wrongs(pond: &Pond, asked: &Asked) -> Vec<Wrong> {
             add("depth_as_height", 0, fields(&[("temp", &one(mirrored)), ("unit", "c")]));
             add("axes_swapped", 0, fields(&[("temp", &format!("{}", z[0])), ("unit", "c")]));
         }
+        2 => {
+            let (upper, lower) = crossing_of(&means, z[0]);
+            let right = upper.0 + (lower.0 - upper.0) * (upper.1 - z[0]) / (upper.1 - lower.1);
+            add("depth_as_height", 0, fields(&[("depth", &two(pond.last_m() - right))]));
+            add("next_mark", 0, fields(&[("depth", &format!("{}", lower.0))]));
+        }
+        3 => {
+            let upright = lit_changes(pond, asked).into_iter().min_by(|a, b| a.1.total_cmp(&b.1)).unwrap();
+            add("graph_as_picture", 0, fields(&[("stretch", upright.0)]));
+        }
         4 => {
             for by in By::ALL {
                 let series = pond.series(by);
@@ -153,6 +163,33 @@ pub fn wrongs(pond: &Pond, asked: &Asked) -> Vec<Wrong> {
             three.insert("depth".into(), two(nearest));
             add("nearest_mark", 2, three);
         }
+        11 => {
+            // At least a degree from mark to mark, whatever the step.
+            let drops: Vec<(f64, f64, f64)> =
+                means.windows(2).map(|w| (w[0].0, w[1].0, w[0].1 - w[1].1)).collect();
+            let layer = steep_layer(pond).map_or((0.0, pond.last_m()), |l| (l.0, l.1));
+            match run_of(&drops, layer) {
+                Some((top, bottom)) => add("one_degree_in_a_step", 0, place(top, bottom)),
+                None => add("one_degree_in_a_step", 0, fields(&[("layer", "none")])),
+            }
+        }
+        12 => {
+            let (end, (top, bottom, cut_off)) = (mixed_end(pond), steep_layer(pond).unwrap());
+            let deep = pond.last_m() - bottom;
+            let steep = bottom - end;
+            if !cut_off {
+                add("layers_overlap", 0, thick(end, bottom, deep));
+                add("layers_overlap", 0, thick(end, steep, pond.last_m()));
+                if top < end - 0.11 {
+                    add("layers_overlap", 0, thick(end, bottom - top, deep));
+                }
+                add("bottom_forgotten", 0, thick(end, steep, 0.0));
+                let shares = [end, steep, deep].map(|x| 100.0 * x / bottom);
+                let mut all = thick(end, steep, deep);
+                all.extend(three_shares([shares[0], shares[1], 0.0]));
+                add("bottom_forgotten", 1, all);
+            }
+        }
         13 => {
             let d: Vec<f64> = pond.rows.iter().filter_map(|r| Some(r.1 - r.2?)).collect();
             let signed = d.iter().sum::<f64>() / d.len() as f64;
@@ -213,6 +250,63 @@ pub fn wrongs(pond: &Pond, asked: &Asked) -> Vec<Wrong> {
     list
 }
 
+/// The two rows between which a temperature is met first.
+pub fn crossing_of(series: &[(f64, f64)], temp: f64) -> ((f64, f64), (f64, f64)) {
+    let between = |w: &&[(f64, f64)]| {
+        w[0].1.min(w[1].1) <= temp + 1e-9 && temp <= w[0].1.max(w[1].1) + 1e-9 && w[0].1 != w[1].1
+    };
+    let w = series.windows(2).find(between).unwrap();
+    (w[0], w[1])
+}
+
+/// Letters of the three lit stretches with how much each changes.
+pub fn lit_changes(pond: &Pond, asked: &Asked) -> Vec<(&'static str, f64)> {
+    let means = pond.means();
+    let change = |i: usize| {
+        let ends = (asked.depths_m[2 * i], asked.depths_m[2 * i + 1]);
+        (at(&means, ends.0).unwrap() - at(&means, ends.1).unwrap()).abs()
+    };
+    ["a", "b", "c"].into_iter().enumerate().map(|(i, letter)| (letter, change(i))).collect()
+}
+
+/// The layer kind 11 asks for by the analysis: (top, bottom, cut off).
+pub fn steep_layer(pond: &Pond) -> Option<(f64, f64, bool)> {
+    let today = || pond.analysis.warm_layer_today.filter(|w| w.only).map(|w| (w.top_m, w.bottom_m, false));
+    pond.analysis.metalimnion.map(|m| (m.top_m, m.bottom_m, m.cut_off)).or_else(today)
+}
+
+/// End of the mixed layer by the class rule.
+pub fn mixed_end(pond: &Pond) -> f64 {
+    match pond.analysis.mixed_layer {
+        Some(MixedLayer::At { value_m, .. }) => value_m,
+        other => panic!("{other:?}"),
+    }
+}
+
+fn thick(mixed: f64, steep: f64, deep: f64) -> Fields {
+    fields(&[("mixed", &two(mixed)), ("steep", &two(steep)), ("deep", &two(deep))])
+}
+
+fn three_shares(of: [f64; 3]) -> Fields {
+    let [a, b, c] = of.map(|x| format!("{x:.0}"));
+    fields(&[("share_mixed", &a), ("share_steep", &b), ("share_deep", &c)])
+}
+
+/// The unbroken run of values of at least 1 around the largest in a stretch.
+pub fn run_of(steps: &[(f64, f64, f64)], about: (f64, f64)) -> Option<(f64, f64)> {
+    let enough = |i: usize| steps[i].2 >= 1.0 - 1e-9;
+    let inside = |i: &usize| steps[*i].0 < about.1 - 1e-6 && steps[*i].1 > about.0 + 1e-6 && enough(*i);
+    let start = (0..steps.len()).filter(inside).reduce(|a, b| if steps[b].2 > steps[a].2 { b } else { a })?;
+    let (mut first, mut last) = (start, start);
+    while first > 0 && enough(first - 1) {
+        first -= 1;
+    }
+    while last + 1 < steps.len() && enough(last + 1) {
+        last += 1;
+    }
+    Some((steps[first].0, steps[last].1))
+}
+
 /// What each wrong way with a change over a stretch gives.
 fn rates(change: f64, ends: (f64, f64), add: &mut dyn FnMut(&'static str, String)) {
     let length = ends.1 - ends.0;
@@ -258,6 +352,26 @@ pub fn rights(pond: &Pond, asked: &Asked) -> Vec<Fields> {
                 }
                 list.push(fields(&[("temp", &format!("{:.1} °F", t * 1.8 + 32.0))]));
             }
+        }
+        2 => {
+            for by in By::ALL {
+                let (upper, lower) = crossing_of(&pond.series(by), z[0]);
+                let length = lower.0 - upper.0;
+                let right = upper.0 + length * (upper.1 - z[0]) / (upper.1 - lower.1);
+                for off in [-0.45, 0.0, 0.45] {
+                    let x = right + off * length;
+                    list.push(fields(&[("depth", &two(x))]));
+                    list.push(fields(&[("depth", &two(x).replace('.', ","))]));
+                    list.push(fields(&[("depth", &format!("{:.0} cm", x * 100.0))]));
+                    list.push(fields(&[("depth", &format!("{:.2} ft", x / 0.3048))]));
+                }
+                let (from, to) = (right - 0.2 * length, right + 0.3 * length);
+                list.push(fields(&[("depth", &format!("{from:.2}–{to:.2}"))]));
+            }
+        }
+        3 => {
+            let fastest = lit_changes(pond, asked).into_iter().max_by(|a, b| a.1.total_cmp(&b.1)).unwrap();
+            list.push(fields(&[("stretch", fastest.0)]));
         }
         4 | 5 => {
             for by in By::ALL {
@@ -316,6 +430,43 @@ pub fn rights(pond: &Pond, asked: &Asked) -> Vec<Fields> {
             f.insert("temp".into(), two(target_c));
             f.insert("depth".into(), two(value_m));
             list.push(f);
+        }
+        11 => match steep_layer(pond) {
+            None => list.push(fields(&[("layer", "none")])),
+            Some((top, _, true)) => list.push(fields(&[("layer", "on"), ("from", &two(top))])),
+            Some((top, bottom, false)) => {
+                list.push(place(top, bottom));
+                list.push(fields(&[("from", &format!("{top:.2}–{bottom:.2}")), ("to", "")]));
+                list.push(fields(&[
+                    ("from", &format!("{:.0} cm", top * 100.0)),
+                    ("to", &format!("{:.2} ft", bottom / 0.3048)),
+                ]));
+                // The outer marks of the unbroken run, by each way of reading.
+                for by in By::ALL {
+                    if let Some((top, bottom)) = run_of(&steps(&pond.series(by)), (top, bottom)) {
+                        list.push(place(top, bottom));
+                    }
+                }
+            }
+        },
+        12 => {
+            let (end, (_, bottom, cut_off)) = (mixed_end(pond), steep_layer(pond).unwrap());
+            if cut_off {
+                list.push(fields(&[
+                    ("mixed", &two(end)),
+                    ("steep", &two(bottom - end)),
+                    ("way", "at_least"),
+                ]));
+            } else {
+                for off in [-0.08, 0.0, 0.08] {
+                    let own = [end + off, bottom - end - off, pond.last_m() - bottom];
+                    // Shares of the thicknesses as they are written; the last is what is left of 100.
+                    let [a, b, _] = own.map(|x| (100.0 * x / pond.last_m()).round());
+                    let mut all = thick(own[0], own[1], own[2]);
+                    all.extend(three_shares([a, b, 100.0 - a - b]));
+                    list.push(all);
+                }
+            }
         }
         13 => {
             let d: Vec<f64> = pond.rows.iter().filter_map(|r| Some(r.1 - r.2?)).collect();

@@ -41,6 +41,19 @@ impl Pond {
         Self { name: name.to_owned(), rows, cast, analysis, lesson, sheet }
     }
 
+    /// The same water with an empty sheet.
+    pub fn again(&self) -> Self {
+        let sheet = Sheet { marks: refused(), ..Sheet::default() };
+        Self {
+            name: self.name.clone(),
+            rows: self.rows.clone(),
+            cast: self.cast.clone(),
+            analysis: self.analysis.clone(),
+            lesson: self.lesson.clone(),
+            sheet,
+        }
+    }
+
     pub fn context(&self) -> Context<'_> {
         Context {
             cast: &self.cast,

@@ -43,6 +43,7 @@ pub(super) fn picture(
         strip: strip(analysis, scene),
         strip_gains: if gains(analysis) { all_steps(scene).then_some(true) } else { Some(false) },
         step: step(analysis, scene, request),
+        lit_m: scene.lit_m.clone(),
         doubts: doubts(prepared, request),
         rules: rules(notebook, prepared, scene, request),
         cursor: request.cursor,

@@ -1,5 +1,6 @@
 //! Fields of a question: numbers, lists, lines to choose and to tick.
 
+use crate::questions::text::{self, Fields, field};
 use layercast_core::Message;
 
 /// How a field is answered.
@@ -61,22 +62,29 @@ pub(crate) struct Field {
     pub start: String,
     /// Word on its grip, where it has one.
     pub grip: Option<Message>,
+    /// It may stay empty where another field has one of these values: (the other's id, values).
+    pub unless: Option<(&'static str, &'static [&'static str])>,
 }
 
 impl Field {
     /// A number field.
     pub fn number(id: &'static str, name: Message, after: Option<Message>) -> Self {
-        Self { id, name, input: Input::Number, after, start: String::new(), grip: None }
+        Self { id, name, input: Input::Number, after, start: String::new(), grip: None, unless: None }
     }
 
     /// The unit list.
     pub fn unit() -> Self {
-        let units = vec![
-            ("", Message::new("ask-unit-choose")),
-            (crate::questions::text::UNIT_C, Message::new("ask-unit-c")),
-            (crate::questions::text::UNIT_C_PER_M, Message::new("ask-unit-c-per-m")),
-            (crate::questions::text::UNIT_M, Message::new("ask-unit-m")),
-        ];
+        Self::unit_of(vec![
+            (text::UNIT_C, Message::new("ask-unit-c")),
+            (text::UNIT_C_PER_M, Message::new("ask-unit-c-per-m")),
+            (text::UNIT_M, Message::new("ask-unit-m")),
+        ])
+    }
+
+    /// A list of these units.
+    pub fn unit_of(units: Vec<(&'static str, Message)>) -> Self {
+        let choose = ("", Message::new("ask-unit-choose"));
+        let units = std::iter::once(choose).chain(units).collect();
         Self { input: Input::List(units), ..Self::number("unit", Message::new("ask-name-unit"), None) }
     }
 
@@ -92,6 +100,17 @@ impl Field {
             start: "mean".to_owned(),
             ..Self::number("source", Message::new("ask-name-source"), None)
         }
+    }
+
+    /// It may stay empty where the field `id` has one of these values.
+    #[must_use]
+    pub fn unless(self, id: &'static str, values: &'static [&'static str]) -> Self {
+        Self { unless: Some((id, values)), ..self }
+    }
+
+    /// It is wanted, as the other fields stand.
+    pub fn is_wanted(&self, fields: &Fields) -> bool {
+        self.unless.is_none_or(|(id, values)| !values.contains(&field(fields, id)))
     }
 
     /// Number fields are emptied after a miss, lists and ticks stay.

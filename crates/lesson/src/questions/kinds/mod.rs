@@ -3,11 +3,15 @@
 pub(crate) mod any_step;
 pub(crate) mod believable;
 pub(crate) mod colder_by;
+pub(crate) mod depth_of;
+pub(crate) mod fastest_stretch;
 pub(crate) mod heavier_on_top;
 pub(crate) mod how_sure;
+pub(crate) mod layer_shares;
 pub(crate) mod legs_agree;
 pub(crate) mod mixed_layer;
 pub(crate) mod per_metre;
+pub(crate) mod steep_layer;
 pub(crate) mod steepest_step;
 pub(crate) mod temperature_at;
 pub(crate) mod thermocline_depth;
@@ -20,12 +24,16 @@ use super::kind::Kind;
 /// water without layers have 101 and up.
 pub(crate) const KINDS: &[(u8, &dyn Kind)] = &[
     (1, &temperature_at::TemperatureAt),
+    (2, &depth_of::DepthOf),
+    (3, &fastest_stretch::FastestStretch),
     (4, &colder_by::ColderBy),
     (5, &per_metre::PerMetre),
     (6, &steepest_step::SteepestStep),
     (7, &thermocline_depth::ThermoclineDepth),
     (8, &how_sure::HowSure),
     (9, &mixed_layer::MixedLayerEnd),
+    (11, &steep_layer::SteepLayer),
+    (12, &layer_shares::LayerShares),
     (13, &legs_agree::LegsAgree),
     (101, &warmest_coldest::WarmestColdest),
     (102, &believable::Believable),

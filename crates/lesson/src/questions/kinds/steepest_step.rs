@@ -68,7 +68,7 @@ fn wrongs(water: &Water) -> Vec<(&'static str, (f64, f64))> {
 }
 
 /// A layer of today above the main one, which the question leaves aside: its lower edge, metres.
-fn today_above_m(water: &Water) -> Option<f64> {
+pub(crate) fn today_above_m(water: &Water) -> Option<f64> {
     let today = water.analysis().warm_layer_today?;
     let steep = water.steep()?;
     (!steep.today && today.bottom_m <= steep.step_m.0 + SLACK).then_some(today.bottom_m)
