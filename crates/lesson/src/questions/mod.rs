@@ -7,6 +7,7 @@
 
 mod kind;
 mod kinds;
+mod locked;
 mod ranges;
 mod replay;
 mod route;

@@ -1,9 +1,10 @@
 //! A question as the page shows it.
 
 use super::kind::{Explained, Field, Hint, Input, Kind, Line, Plan, Question, Ticks, Verdict};
+use super::locked::{is_locked, locked};
 use super::replay::{PartState, Replay, Round, complete, replay};
 use super::say::said;
-use super::standing::{HINTS, is_locked, texts, waits_for};
+use super::standing::{HINTS, texts};
 use super::text::{Fields, Measure, field, read};
 use super::water::Water;
 use super::{Asked, Paper, kinds};
@@ -49,28 +50,6 @@ pub(crate) fn view(water: &Water, paper: &Paper, index: usize) -> Option<Questio
         notes: desk.notes(),
         ..base
     })
-}
-
-fn locked(water: &Water, base: QuestionView, kind: &dyn Kind, paper: &Paper) -> QuestionView {
-    let first = waits_for(water, kind).and_then(|id| paper.asked.iter().position(|a| a.id == id));
-    if let Some(first) = first.filter(|_| !kind.needs_marks() || water.marks_are_in()) {
-        let go = Way {
-            label: said(Message::new("ask-locked-go-first").count("number", first + 1)),
-            action: Action::Go { screen: Screen::Questions, question: Some(first) },
-            main: true,
-            waits: None,
-        };
-        let lead = vec![said(Message::new("ask-locked-first").count("number", first + 1))];
-        return QuestionView { lead, locked: Some(go), ..base };
-    }
-    let ask = if kind.is_hidden_before_marks() { said(Message::new("ask-locked-ask")) } else { base.ask };
-    let go = Way {
-        label: said(Message::new("ask-locked-go")),
-        action: Action::Go { screen: Screen::Profile, question: None },
-        main: true,
-        waits: None,
-    };
-    QuestionView { ask, lead: vec![said(Message::new("ask-locked"))], locked: Some(go), ..base }
 }
 
 /// Everything at hand while one question is laid out.

@@ -1,7 +1,8 @@
 //! How a question stands, what it reveals, and its fields as they stand.
 
-use super::kind::{Kind, Question, Uncovers};
-use super::replay::{PartState, Replay, first_round, replay, with_starts};
+use super::kind::{Question, Uncovers};
+use super::locked::is_locked;
+use super::replay::{PartState, replay, with_starts};
 use super::text::Fields;
 use super::water::Water;
 use super::{Asked, Standing, kinds};
@@ -43,23 +44,6 @@ pub(crate) fn standing(water: &Water, asked: &Asked, answer: Option<&Answer>) ->
     standing.step_m = elsewhere.or_else(|| kind.step_m(&q, &texts(water, asked, answer)));
     standing.step_explained = standing.step_m.is_some() && (settled || elsewhere.is_some());
     standing
-}
-
-/// It waits for the marks on Profile, or for a question it builds on.
-pub(crate) fn is_locked(water: &Water, kind: &dyn Kind, replay: &Replay) -> bool {
-    let waits = (kind.needs_marks() && !water.marks_are_in()) || waits_for(water, kind).is_some();
-    waits && replay.first.tries == 0 && !replay.first.settled()
-}
-
-/// The first question it builds on that is not settled yet: its id.
-pub(crate) fn waits_for(water: &Water, kind: &dyn Kind) -> Option<&'static str> {
-    let is_open = |id: &&&str| {
-        let Ok(number) = id.parse::<u8>() else { return false };
-        let asked = Asked { id: (**id).to_owned(), kind: number, depths_m: Vec::new() };
-        let answer = water.context.sheet.answers.get(&asked.id);
-        !first_round(water, &asked, answer).is_some_and(|round| round.settled())
-    };
-    kind.builds_on().iter().find(is_open).copied()
 }
 
 /// Fields as they stand.
