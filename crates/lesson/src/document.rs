@@ -4,7 +4,10 @@ mod lesson;
 mod open;
 mod report;
 
-pub use lesson::{Lesson, MethodDoc, Open};
+pub use lesson::{
+    FIRST_OWN, Help, Lack, Lesson, MOST_OWN, MOST_POINTS, MethodDoc, Open, OwnBy, OwnQuestion, Quantity,
+    USUAL_POINTS,
+};
 pub(crate) use open::{
     MOST_CELL_CHARS, MOST_CORRECTIONS, MOST_ENTRIES, MOST_MARKS, MOST_PROSE_CHARS, MOST_TABLE_ENTRIES,
     is_short, is_sound, is_sound_cast,

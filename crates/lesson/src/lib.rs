@@ -9,6 +9,7 @@ pub mod act;
 pub mod action;
 pub mod document;
 pub mod hand_in;
+pub mod maker;
 pub mod marks;
 pub mod numbers;
 pub mod prepared;

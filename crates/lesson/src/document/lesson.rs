@@ -1,8 +1,12 @@
 //! A lesson: which questions, in which order, by which rules.
 
+mod own;
+
 use super::{LESSON_SCHEMA, LESSON_VERSION};
 use layercast_core::Method;
+pub use own::{Lack, OwnBy, OwnQuestion, Quantity};
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
 
 /// The lesson of a new notebook.
 const FIRST_LESSON: &str = include_str!("../../../../static-data/lessons/first-lesson.json");
@@ -16,13 +20,65 @@ pub struct Lesson {
     pub version: u32,
     /// Id of the lesson.
     pub id: String,
-    /// Kinds in order, by the numbers of `questions/kinds/mod.rs`: 1, 4, 5, 6, 9, 7, 8, 13.
+    /// What the teacher calls it; may be empty.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub title: String,
+    /// A few words to the class, above the first question.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub note: String,
+    /// Words to whoever runs it, on the run sheet only.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub run_note: String,
+    /// Kinds in order, by the numbers of `questions/kinds/mod.rs`: 1, 4, 5, 6, 9, 7, 8, 13; from [`FIRST_OWN`] on the
+    /// teacher's own.
     pub kinds: Vec<u8>,
+    /// Points by kind; a kind that is not here has [`USUAL_POINTS`].
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub points: BTreeMap<u8, u8>,
+    /// The teacher's own questions; the n-th is kind [`FIRST_OWN`] + n.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub own: Vec<OwnQuestion>,
+    /// How much help stands open from the start.
+    #[serde(default, skip_serializing_if = "Help::is_usual")]
+    pub help: Help,
+    /// Language it opens in ("en", "es"); empty leaves the reader's.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub language: String,
     /// Left open by the teacher from the start.
     #[serde(default)]
     pub open: Open,
     /// Rules of the class.
     pub method: MethodDoc,
+}
+
+/// The number of the first of a teacher's own questions.
+pub const FIRST_OWN: u8 = 200;
+/// Most of them: their numbers end at 255.
+pub const MOST_OWN: usize = 56;
+/// Points of a kind that a lesson says nothing about.
+pub const USUAL_POINTS: u8 = 4;
+/// Most points of a question.
+pub const MOST_POINTS: u8 = 100;
+
+/// How much help stands open from the start. No screen a student sees names it.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+#[serde(rename_all = "snake_case")]
+pub enum Help {
+    /// The first hint stands under each question from the start; it costs nothing.
+    More,
+    /// Hints are asked for.
+    #[default]
+    Usual,
+    /// The third hint, the step worked elsewhere, is not there.
+    Less,
+}
+
+impl Help {
+    /// Whether nothing needs to be written.
+    pub fn is_usual(&self) -> bool {
+        *self == Self::Usual
+    }
 }
 
 /// What a lesson leaves open from the start.
@@ -78,6 +134,16 @@ impl Lesson {
     pub fn first() -> Self {
         serde_json::from_str(FIRST_LESSON).unwrap_or_default()
     }
+
+    /// Points of a kind.
+    pub fn points_of(&self, kind: u8) -> u8 {
+        self.points.get(&kind).copied().unwrap_or(USUAL_POINTS)
+    }
+
+    /// The teacher's own question of that number.
+    pub fn own_question(&self, kind: u8) -> Option<&OwnQuestion> {
+        self.own.get(usize::from(kind.checked_sub(FIRST_OWN)?))
+    }
 }
 
 impl Default for Lesson {
@@ -87,6 +153,13 @@ impl Default for Lesson {
             schema: LESSON_SCHEMA.to_owned(),
             version: LESSON_VERSION,
             id: "first-lesson".to_owned(),
+            title: String::new(),
+            note: String::new(),
+            run_note: String::new(),
+            points: BTreeMap::new(),
+            own: Vec::new(),
+            help: Help::default(),
+            language: String::new(),
             kinds: vec![1, 4, 5, 6, 9, 7, 8, 13],
             open: Open::default(),
             method: MethodDoc::default(),

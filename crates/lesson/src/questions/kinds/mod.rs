@@ -10,6 +10,7 @@ pub(crate) mod how_sure;
 pub(crate) mod layer_shares;
 pub(crate) mod legs_agree;
 pub(crate) mod mixed_layer;
+pub(crate) mod own;
 pub(crate) mod per_metre;
 pub(crate) mod steep_layer;
 pub(crate) mod steepest_step;
@@ -44,5 +45,5 @@ pub(crate) const KINDS: &[(u8, &dyn Kind)] = &[
 
 /// The kind of a number.
 pub(crate) fn kind(number: u8) -> Option<&'static dyn Kind> {
-    KINDS.iter().find(|(n, _)| *n == number).map(|(_, kind)| *kind)
+    KINDS.iter().find(|(n, _)| *n == number).map(|(_, kind)| *kind).or_else(|| own::kind(number))
 }
