@@ -16,6 +16,7 @@ mod questions_again;
 mod questions_close;
 mod questions_credit;
 mod questions_ideas;
+mod questions_own;
 mod questions_papers;
 mod questions_read;
 mod questions_students;

@@ -78,9 +78,9 @@ pub fn open(text: &str) -> Option<OpenedLesson> {
 
 /// Only what every version has had: id, kinds, rules.
 fn simple(whole: &serde_json::Map<String, Value>) -> Option<Lesson> {
-    let mut lesson = Lesson::default();
-    lesson.id = whole.get("id")?.as_str().unwrap_or_default().to_owned();
-    lesson.kinds = serde_json::from_value(whole.get("kinds")?.clone()).ok()?;
+    let id = whole.get("id")?.as_str().unwrap_or_default().to_owned();
+    let kinds = serde_json::from_value(whole.get("kinds")?.clone()).ok()?;
+    let mut lesson = Lesson { id, kinds, ..Lesson::default() };
     if let Some(method) = whole.get("method").and_then(|m| serde_json::from_value(m.clone()).ok()) {
         lesson.method = method;
     }

@@ -89,7 +89,7 @@ impl OwnQuestion {
             return Some(Lack::Ask);
         }
         let by = &self.by;
-        let Some(quantity) = by.quantity else { return None };
+        let quantity = by.quantity?;
         let depth = |depth_m: Option<f64>| depth_m.filter(|z| *z >= 0.0 && z.is_finite());
         match quantity.depths() {
             1 if depth(by.at_m).is_none() => Some(Lack::Depth),

@@ -1,0 +1,101 @@
+//! Questions of the teacher's own over every water: each number is worked out here from the rows, apart from the code under
+//! test; it is right by each way of reading, and what lies beyond is not.
+
+#![allow(clippy::unwrap_used, clippy::panic, reason = "a test stops at what should not be")]
+
+use crate::questions_support;
+
+use layercast_lesson::document::{FIRST_OWN, OwnBy, OwnQuestion, Quantity};
+use layercast_lesson::questions::Asked;
+use questions_support::answers::{at, between};
+use questions_support::{By, Pond, all_ponds, demo, fields, two};
+
+type Series = [(f64, f64)];
+
+fn with(pond: &mut Pond, by: OwnBy) -> Option<Asked> {
+    pond.lesson.own = vec![OwnQuestion { ask: "How is it <b>here</b>?".into(), hint: String::new(), by }];
+    pond.lesson.kinds = vec![FIRST_OWN];
+    pond.asked(FIRST_OWN)
+}
+
+fn asks(quantity: Quantity, at_m: f64, to_m: f64) -> OwnBy {
+    OwnBy { quantity: Some(quantity), at_m: Some(at_m), to_m: Some(to_m), ..OwnBy::default() }
+}
+
+fn passes(pond: &Pond, asked: &Asked, value: f64, unit: &str) -> bool {
+    pond.right(asked, &fields(&[("own", &two(value)), ("unit", unit), ("source", "mean")]))
+}
+
+#[test]
+fn a_number_is_right_by_each_way_of_reading_and_a_wrong_one_is_not() {
+    let mut tried = 0;
+    for mut pond in all_ponds() {
+        let marks: Vec<f64> = pond.means().iter().map(|row| row.0).collect();
+        if marks.len() < 4 {
+            continue;
+        }
+        let (a, b) = (marks[1], marks[3]);
+        let inner = (marks[1] + marks[2]) / 2.0;
+        let series = By::ALL.map(|by| pond.series(by));
+        let all = |f: &dyn Fn(&Series) -> f64| series.iter().map(|s| f(s)).collect::<Vec<f64>>();
+        let high = |s: &Series| s.iter().map(|p| p.1).fold(f64::NEG_INFINITY, f64::max);
+        let low = |s: &Series| s.iter().map(|p| p.1).fold(f64::INFINITY, f64::min);
+        let cases = [
+            (asks(Quantity::TempAt, a, b), "c", all(&|s| at(s, a).unwrap()), 0.11),
+            (asks(Quantity::TempAt, inner, b), "c", all(&|s| between(s, inner).unwrap()), 0.51),
+            (asks(Quantity::Apart, b, a), "c", all(&|s| (at(s, a).unwrap() - at(s, b).unwrap()).abs()), 0.11),
+            (
+                asks(Quantity::PerMetre, a, b),
+                "c_per_m",
+                all(&|s| ((at(s, a).unwrap() - at(s, b).unwrap()) / (b - a)).abs()),
+                0.11 / (b - a),
+            ),
+            (asks(Quantity::Warmest, a, b), "c", all(&high), 0.11),
+            (asks(Quantity::Coldest, a, b), "c", all(&low), 0.11),
+            (asks(Quantity::WarmestColdest, a, b), "c", all(&|s| high(s) - low(s)), 0.11),
+        ];
+        for (by, unit, right, beyond) in cases {
+            let asked = with(&mut pond, by.clone()).unwrap_or_else(|| panic!("{} {by:?}", pond.name));
+            // A change by one leg may go the other way than that of the mean; then its size is no answer.
+            let mean = right.first().copied().unwrap();
+            let most = right.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+            assert!(passes(&pond, &asked, mean, unit), "{} {by:?} {mean}", pond.name);
+            let far = most + beyond + 0.3;
+            assert!(!passes(&pond, &asked, far, unit), "{} {by:?} {far}", pond.name);
+            tried += 1;
+        }
+    }
+    assert!(tried > 200, "{tried}");
+}
+
+#[test]
+fn the_depth_of_a_temperature_counts_where_the_water_has_it_once() {
+    let mut pond = demo("group_a");
+    let by = |temp_c| OwnBy { quantity: Some(Quantity::DepthOf), temp_c: Some(temp_c), ..OwnBy::default() };
+    let asked = with(&mut pond, by(14.0)).unwrap();
+    let means = pond.means();
+    let w = means.windows(2).find(|w| w[0].1 > 14.0 && w[1].1 <= 14.0).unwrap();
+    let depth = w[0].0 + (w[0].1 - 14.0) / (w[0].1 - w[1].1) * (w[1].0 - w[0].0);
+    let give = (w[1].0 - w[0].0) / 2.0;
+    assert!(passes(&pond, &asked, depth, "m"));
+    assert!(passes(&pond, &asked, depth + give - 0.01, "m"));
+    assert!(!passes(&pond, &asked, depth + give + 0.2, "m"));
+    for nowhere in [40.0, -3.0] {
+        assert_eq!(with(&mut pond, by(nowhere)), None);
+        assert_eq!(pond.paper().about.last().unwrap().id, "ask-own-dropped-never");
+    }
+}
+
+#[test]
+fn what_cannot_be_asked_of_this_cast_is_left_out_with_its_reason() {
+    let mut pond = demo("group_a");
+    let deep = pond.last_m() + 3.0;
+    for (by, why) in [
+        (asks(Quantity::TempAt, deep, 0.0), "ask-own-dropped-depth"),
+        (asks(Quantity::Apart, 1.23, 4.0), "ask-own-dropped-marks"),
+        (OwnBy { quantity: Some(Quantity::TempAt), ..OwnBy::default() }, "ask-own-dropped-unfinished"),
+    ] {
+        assert_eq!(with(&mut pond, by), None);
+        assert_eq!(pond.paper().about.last().unwrap().id, why);
+    }
+}
