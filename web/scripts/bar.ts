@@ -13,7 +13,7 @@ const MENUS: readonly { menu: Menu; button: string; el: string }[] = [
   { menu: "help", button: "bar-help", el: "menu-help" },
 ];
 
-const SCREENS: readonly Screen[] = ["log", "profile", "questions"];
+const SCREENS: readonly Screen[] = ["log", "profile", "questions", "report"];
 
 /** Wires the bar. */
 export function mount_bar(): void {

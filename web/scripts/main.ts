@@ -13,6 +13,7 @@ import { mount_ranges } from "./ranges";
 import { mount_log } from "./screens/log";
 import { mount_profile } from "./screens/profile";
 import { mount_questions } from "./screens/questions";
+import { mount_report } from "./screens/report";
 import { mount_table_view } from "./screens/table_view";
 import { fresh_ui, show } from "./state";
 import { open_storage } from "./storage";
@@ -37,6 +38,7 @@ async function start(): Promise<void> {
   mount_log();
   mount_profile();
   mount_questions();
+  mount_report();
   mount_ranges();
   await open_first(fresh_ui(view));
   addEventListener("resize", show);

@@ -270,6 +270,26 @@ function request_for(s: Readonly<State>, screen: Screen, size: FigureSize, live 
   };
 }
 
+/** The printed page's picture, CSS pixels at a root of 14: as wide as the page's lines. */
+const PAGE_PX = { width_px: 680, height_px: 372 };
+
+/** The picture of the printed page, as an SVG document without fonts inside: it stands in the page, which has them. */
+export function page_svg(s: Readonly<State>): string {
+  const request: PictureRequest = {
+    screen: "report",
+    theme: "day",
+    ...PAGE_PX,
+    root_px: 14,
+    scale: 4,
+    layout: "wide",
+    cursor: null,
+    rule: null,
+    otherwise: null,
+    words: words_of(s, "report", false),
+  };
+  return svg(s.notebook, request, say(s.look.alt));
+}
+
 /** What lay under a cover, for one notebook on one screen. */
 interface Covers {
   of: string;

@@ -141,9 +141,17 @@ pub fn scene(notebook: &Notebook, prepared: &Prepared, screen: Screen) -> Scene 
         _ => None,
     };
     Scene {
-        marks: (screen != Screen::Log).then(|| context.sheet.marks.clone()),
+        marks: match screen {
+            Screen::Log => None,
+            // The report shows where the group marked it first of all, if it did.
+            Screen::Report => {
+                Some(context.sheet.first_answer_marks().unwrap_or(&context.sheet.marks).clone())
+                    .filter(|marks| *marks != MarkDocs::default())
+            }
+            Screen::Profile | Screen::Questions => Some(context.sheet.marks.clone()),
+        },
         grips,
-        marks_short: checked && !context.sheet.marking_again,
+        marks_short: checked && !(context.sheet.marking_again && screen != Screen::Report),
         from_to_m,
         middle: match (screen, kind) {
             (Screen::Log, _) => SceneMiddle::None,

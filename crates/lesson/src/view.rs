@@ -5,7 +5,7 @@
 mod doors;
 
 use crate::action::Action;
-use crate::document::{MarkName, Place};
+use crate::document::{MarkName, Place, ReportPart};
 use layercast_core::{Arg, Message};
 use layercast_exchange::document::{CompanionField, CorrectionField, LegDoc, Role, Unit};
 use serde::Serialize;
@@ -59,6 +59,17 @@ impl From<Message> for Said {
     }
 }
 
+impl Said {
+    /// A message around two others, its arguments `first` and `second`.
+    pub(crate) fn of_two(id: &'static str, first: Said, second: Said) -> Said {
+        let mut said: Said = Message::new(id).into();
+        for (name, inner) in [("first", first), ("second", second)] {
+            said.args.insert(name.to_owned(), SaidArg::Message { said: Box::new(inner) });
+        }
+        said
+    }
+}
+
 impl From<Arg> for SaidArg {
     fn from(arg: Arg) -> Self {
         match arg {
@@ -106,6 +117,8 @@ pub struct Look {
     pub profile: ProfileView,
     /// Questions.
     pub questions: QuestionsView,
+    /// Report; `None` while another screen is in hand.
+    pub report: Option<ReportView>,
     /// One sentence that tells the picture; nothing covered is in it.
     pub alt: Said,
     /// The used readings in the order the cursor walks them (by depth, then down before up), for picture and table.
@@ -763,4 +776,116 @@ pub struct SumLine {
     pub gloss: Said,
     /// The last line, ruled off.
     pub result: bool,
+}
+
+/// The report. Nothing covered is in it.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct ReportView {
+    /// Too little has been read: why, and what to do.
+    pub not_yet: Option<Said>,
+    /// The texts, in the order of writing.
+    pub parts: Vec<ReportPartView>,
+    /// The group's own numbers, to put into a text.
+    pub bank: Vec<ReportWord>,
+    /// Some numbers are still covered: says what uncovers them.
+    pub covered: Option<Said>,
+    /// What the texts hold, by presence alone.
+    pub checks: Vec<ReportCheck>,
+    /// How the work stands: name and value.
+    pub stands: Vec<ReportStand>,
+    /// The page.
+    pub page: ReportPage,
+}
+
+/// One text.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct ReportPartView {
+    /// Which.
+    pub part: ReportPart,
+    /// "What did you find?"
+    pub name: Said,
+    /// Beginnings of sentences, to put into the text.
+    pub starters: Vec<Said>,
+    /// The text so far.
+    pub text: String,
+}
+
+/// A number of the group's own water.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct ReportWord {
+    /// On the button: "thermocline 3.75 m".
+    pub label: Said,
+    /// What it puts into the text: "3.75 m (3.5 to 4.0 m)".
+    pub put: Said,
+    /// Its range and rule.
+    pub about: Option<Said>,
+}
+
+/// One line of the checklist.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct ReportCheck {
+    /// "a unit".
+    pub name: Said,
+    /// It stands in the texts.
+    pub there: bool,
+}
+
+/// One line of how the work stands.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct ReportStand {
+    /// "Questions settled".
+    pub name: Said,
+    /// "8 of 8".
+    pub value: Said,
+}
+
+/// The page as it will print.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct ReportPage {
+    /// The water's name, may be empty.
+    pub water: String,
+    /// "9.8 m deep", what it is read from; may be none.
+    pub place: Vec<Said>,
+    /// "group C", the notebook's code.
+    pub who: Vec<Said>,
+    /// What the picture shows.
+    pub caption: Said,
+    /// "Dashed: where we marked it first."
+    pub caption_marks: Option<Said>,
+    /// What was found, what it could be, what was marked.
+    pub found: Vec<ReportFound>,
+    /// Sentences under it, of water without layers above all.
+    pub found_notes: Vec<Said>,
+    /// All readings.
+    pub rows: Vec<ReadingRow>,
+    /// How many rows are not printed.
+    pub more_rows: Option<Said>,
+    /// How well the two ways agree; what was corrected and left out.
+    pub notes: Vec<Said>,
+    /// How it was computed.
+    pub how: Vec<Said>,
+}
+
+/// One line of what was found.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct ReportFound {
+    /// "Thermocline".
+    pub name: Said,
+    /// The depth.
+    pub value: Option<Num>,
+    /// Unit behind it, or the words in its place.
+    pub unit: Said,
+    /// "3.5 to 4.0 m".
+    pub range: Option<Said>,
+    /// The rule's name.
+    pub rule: Option<Said>,
+    /// Where the group marked it.
+    pub marked: Option<Said>,
 }

@@ -8,7 +8,7 @@ use super::Sight;
 use super::doubts;
 use crate::view::{FoundItem, FoundView, Num, Said, VerdictView};
 use layercast_core::{Message, State};
-pub use mixed_layer::{is_warmer, is_warmer_by};
+pub use mixed_layer::{is_warmer, is_warmer_by, mixed_layer as mixed_layer_item};
 
 /// What the rules found; `None` with fewer than two depths.
 pub fn view(sight: &Sight) -> Option<FoundView> {

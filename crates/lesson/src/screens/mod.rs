@@ -11,6 +11,7 @@ mod log;
 mod pending;
 mod profile;
 mod questions;
+mod report;
 mod rows;
 mod rules;
 mod verdict;
@@ -18,7 +19,7 @@ mod verdict;
 pub(crate) use doors::otherwise::view as otherwise_view;
 
 use crate::action::Action;
-use crate::document::Notebook;
+use crate::document::{Notebook, Screen};
 use crate::prepared::{Prepared, prepare, prepare_with};
 use crate::questions as bank;
 use crate::scene::{Shown, shown};
@@ -61,6 +62,7 @@ fn look_at(notebook: &Notebook, prepared: &Prepared, first_row: usize) -> Look {
         log: log::view(&sight),
         profile: profile::view(&sight),
         questions: questions::view(&sight),
+        report: (notebook.place.screen == Screen::Report).then(|| report::view(&sight)),
         alt: alt::sentence(&sight).into(),
         readings: rows::cursor(&sight),
         ranges: doors::ranges(&sight),

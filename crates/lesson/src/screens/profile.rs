@@ -38,14 +38,17 @@ pub fn view(sight: &Sight) -> ProfileView {
         doors: if checked { doors::doors(sight) } else { None },
         table: table(sight),
         table_notes: table_notes(sight),
-        more_rows: {
-            let more = sight.context.analysis.profile.len().saturating_sub(MOST_ROWS);
-            (more > 0).then(|| Message::new("log-rows-not-listed").count("count", more).into())
-        },
+        more_rows: more_rows(sight),
     }
 }
 
-fn not_yet(sight: &Sight) -> Option<Said> {
+/// How many rows are not listed.
+pub fn more_rows(sight: &Sight) -> Option<Said> {
+    let more = sight.context.analysis.profile.len().saturating_sub(MOST_ROWS);
+    (more > 0).then(|| Message::new("log-rows-not-listed").count("count", more).into())
+}
+
+pub fn not_yet(sight: &Sight) -> Option<Said> {
     match sight.context.analysis.profile.len() {
         0 => Some(Message::new("profile-not-yet").into()),
         1 => Some(Message::new("profile-not-yet-one").into()),
@@ -134,7 +137,7 @@ fn number_list(numbers: &[usize]) -> Option<Message> {
 }
 
 /// Readings as a table; °C per metre only where it is uncovered.
-fn table(sight: &Sight) -> Vec<ReadingRow> {
+pub fn table(sight: &Sight) -> Vec<ReadingRow> {
     let analysis = sight.context.analysis;
     let decimals = reading_decimals(sight.notebook.cast.digit_c);
     let gains = analysis.state == State::Inverse;
@@ -178,7 +181,7 @@ fn marks_as_read(sight: &Sight) -> BTreeMap<i64, f64> {
 }
 
 /// Corrections in force, the Secchi depth, what per cent of oxygen are worked out for.
-fn table_notes(sight: &Sight) -> Vec<Said> {
+pub fn table_notes(sight: &Sight) -> Vec<Said> {
     let companions = companions::secchi(sight).into_iter().chain(companions::oxygen_at(sight));
     corrections::in_force(sight).into_iter().chain(companions.map(Into::into)).collect()
 }

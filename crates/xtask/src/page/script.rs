@@ -6,7 +6,7 @@ use crate::tree::{self, Tree};
 use anyhow::Result;
 
 /// The order of the style sheets; one that is not named here comes after these.
-const STYLES: [&str; 7] = ["tokens", "base", "bar", "log", "picture", "profile", "questions"];
+const STYLES: [&str; 8] = ["tokens", "base", "bar", "log", "picture", "profile", "questions", "report"];
 
 /// An entrance of `web/scripts` ("main", or "worker" for what runs beside the page) and all it imports, as one classic
 /// script.

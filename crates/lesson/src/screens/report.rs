@@ -1,0 +1,93 @@
+//! The report: what is written, the group's own numbers to write with, what the texts hold, how the work stands, the page.
+
+mod found;
+mod page;
+mod present;
+
+use super::doubts::{doubts, settled};
+use super::{Sight, profile};
+use crate::document::ReportPart;
+use crate::questions::standing;
+use crate::view::{ReportCheck, ReportPartView, ReportStand, ReportView, Said};
+use layercast_core::Message;
+
+/// Texts that argue: all but the title.
+const ARGUED: [ReportPart; 4] =
+    [ReportPart::Claim, ReportPart::Evidence, ReportPart::Reasoning, ReportPart::Change];
+
+/// Report.
+pub fn view(sight: &Sight) -> ReportView {
+    let covered = found::any_covered(sight).then(|| Message::new("report-some-covered").into());
+    ReportView {
+        not_yet: profile::not_yet(sight),
+        parts: ReportPart::ALL.iter().map(|part| part_view(sight, *part)).collect(),
+        bank: found::bank(sight),
+        covered,
+        checks: checks(sight),
+        stands: stands(sight),
+        page: page::view(sight),
+    }
+}
+
+fn part_view(sight: &Sight, part: ReportPart) -> ReportPartView {
+    let (name, starters): (&'static str, &[&'static str]) = match part {
+        ReportPart::Title => ("report-title", &[]),
+        ReportPart::Claim => ("report-claim", &["report-start-claim-1", "report-start-claim-2"]),
+        ReportPart::Evidence => ("report-evidence", &["report-start-evidence-1", "report-start-evidence-2"]),
+        ReportPart::Reasoning => {
+            ("report-reasoning", &["report-start-reasoning-1", "report-start-reasoning-2"])
+        }
+        ReportPart::Change => ("report-change", &["report-start-change-1", "report-start-change-2"]),
+    };
+    ReportPartView {
+        part,
+        name: Message::new(name).into(),
+        starters: starters.iter().map(|id| Message::new(id).into()).collect(),
+        text: sight.context.sheet.report.get(part).to_owned(),
+    }
+}
+
+fn checks(sight: &Sight) -> Vec<ReportCheck> {
+    let texts = ARGUED.map(|part| sight.context.sheet.report.get(part));
+    let there = present::present(&texts);
+    let lines = [
+        ("report-check-number", there.number),
+        ("report-check-unit", there.unit),
+        ("report-check-two-depths", there.two_depths),
+        ("report-check-range", there.range),
+    ];
+    lines.map(|(name, there)| ReportCheck { name: Message::new(name).into(), there }).to_vec()
+}
+
+/// How many questions are settled, of how many.
+fn questions(sight: &Sight) -> (usize, usize) {
+    let asked = &sight.paper.asked;
+    let answers = &sight.context.sheet.answers;
+    let settled =
+        asked.iter().filter(|asked| standing(&sight.context, asked, answers.get(&asked.id)).settled);
+    (settled.count(), asked.len())
+}
+
+fn stands(sight: &Sight) -> Vec<ReportStand> {
+    let sheet = sight.context.sheet;
+    let written = ARGUED.iter().filter(|part| !sheet.report.get(**part).trim().is_empty()).count();
+    let decided = settled(sight).len();
+    let of = |name: &'static str, (done, all): (usize, usize)| ReportStand {
+        name: Message::new(name).into(),
+        value: Message::new("report-of").count("done", done).count("all", all).into(),
+    };
+    let marked = match sheet.first_marks {
+        Some(_) => Message::new("report-marks-yes"),
+        None => Message::new("report-marks-not-yet"),
+    };
+    vec![
+        of("report-stand-questions", questions(sight)),
+        of("report-stand-cells", (decided, decided + doubts(sight).len())),
+        ReportStand { name: Message::new("report-stand-marks").into(), value: marked.into() },
+        of("report-stand-parts", (written, ARGUED.len())),
+    ]
+}
+
+fn said(messages: Vec<Message>) -> Vec<Said> {
+    messages.into_iter().map(Into::into).collect()
+}

@@ -1,0 +1,114 @@
+### El informe: escribirlo, la página como se imprime, lo que se entrega.
+### Entre un número y su unidad va un espacio que no se parte.
+
+## Escribir
+
+report-write = Escribe tu informe
+report-not-yet-lead = Un informe necesita lecturas a dos profundidades o más.
+report-title = Título
+report-claim = ¿Qué encontraste?
+report-evidence = ¿Qué lecturas tuyas lo muestran?
+report-reasoning = ¿Por qué lo muestran y con qué seguridad?
+report-change = ¿Qué te haría cambiar de opinión?
+report-start-claim-1 = Nuestra agua tiene …
+report-start-claim-2 = Cambia más deprisa a …
+report-start-evidence-1 = Entre … y … m se enfría …
+report-start-evidence-2 = Por encima y por debajo …
+report-start-reasoning-1 = Esto lo muestra porque …
+report-start-reasoning-2 = Podría variar en … porque …
+report-start-change-1 = Cambiaríamos de opinión si …
+report-start-change-2 = La próxima vez …
+report-put-in = Insertar:
+report-begin = Empezar con:
+report-some-covered = Los números que siguen tapados aparecerán aquí cuando los tengas.
+
+## Los números del grupo
+
+report-word-thermocline = termoclina { $depth } m
+report-word-warms = se calienta más a { $depth } m
+report-word-today = capa cálida de hoy { $depth } m
+report-word-mixed = mezclada hasta { $depth } m
+report-word-mixed-at-least = mezclada al menos hasta { $depth } m
+report-word-deep = profunda desde { $depth } m
+report-word-deep-at-least = brusca al menos hasta { $depth } m
+report-word-gradient = { $gradient } °C por metro
+report-word-warmest = máxima { $temp } °C
+report-word-coldest = mínima { $temp } °C
+report-word-apart = bajar y subir: { $apart } °C
+report-put-depth = { $depth } m ({ $range })
+report-put-metres = { $depth } m
+report-put-temp = { $temp } °C a { $depth } m
+report-put-apart = { $apart } °C
+report-about = { $first } { $second }
+report-about-step = El tramo más brusco, { $range }
+report-covered = tapado hasta que lo compruebes
+
+## La lista
+
+report-check-title = En tus palabras hay:
+report-check-number = un número
+report-check-unit = una unidad
+report-check-two-depths = dos profundidades
+report-check-range = un margen
+report-check-there = sí
+report-check-not = aún no
+report-check-about = Esto solo mira si está, nunca si es correcto.
+
+## Entregar
+
+report-hand-in = Entregar
+report-stand-questions = Preguntas resueltas
+report-stand-cells = Dudas resueltas
+report-stand-marks = Marcas puestas antes
+report-stand-parts = Informe
+report-of = { $done } de { $all }
+report-marks-yes = sí
+report-marks-not-yet = aún no
+report-print = Imprimir, o guardar como PDF
+report-no-names = Basta con la letra de tu grupo. No pongas nombres.
+
+## La página
+
+report-page = La página como se imprimirá
+report-bed = { $depth } m de profundidad
+report-code = cuaderno { $code }
+report-date = fecha: . . . . . . . . . . . . .
+report-no-title = Nuestra agua
+report-caption =
+    { $count ->
+        [one] Una lectura.
+       *[other] { $count } lecturas. Barras: cuántos °C se pierden por metro. Bordes suaves y corchetes: cuánto podría variar cada profundidad.
+    }
+report-caption-gained =
+    { $count ->
+        [one] Una lectura.
+       *[other] { $count } lecturas. Barras: cuántos °C se ganan por metro. Bordes suaves y corchetes: cuánto podría variar cada profundidad.
+    }
+report-caption-covered =
+    { $count ->
+        [one] Una lectura.
+       *[other] { $count } lecturas. Lo que el grupo aún no ha destapado sigue tapado aquí.
+    }
+report-caption-marks = A rayas: donde lo marcamos primero.
+report-head-found = Lo que encontraron las reglas
+report-head-depth = Prof.
+report-head-could-be = Podría ser
+report-head-marked = Marca
+report-rule-warming = Centro del tramo que más se calienta
+report-rule-deep = Debajo de los tramos de al menos { $steep } °C por metro
+report-agree =
+    { $count ->
+        [one] Bajar y subir coinciden en { $s } °C (desviación típica de una lectura, de una pareja).
+       *[other] Bajar y subir coinciden en { $s } °C (desviación típica de una lectura, de { $count } parejas).
+    }
+report-decided = { $first }: { $second }.
+report-open-doubts =
+    { $count ->
+        [one] Queda un lugar por mirar.
+       *[other] Quedan { $count } lugares por mirar.
+    }
+report-how-work = { $done } de { $all } preguntas resueltas.
+report-how-rules = Reglas: la termoclina es el centro del tramo más brusco; la capa mezclada acaba a { $drop } °C de la temperatura a { $reference } m; un tramo es brusco desde { $steep } °C por metro. Densidad del agua dulce según Tanaka y otros, 2001.
+report-how-propagated = Márgenes: tramos que las lecturas no distinguen (desviación típica { $s } °C) y la ley de propagación de la incertidumbre.
+report-how-trials = Márgenes: tramos que las lecturas no distinguen (desviación típica { $s } °C) y { $count } intentos con todo lo inseguro sorteado de nuevo.
+report-credit = Hecho con Layercast. El mismo archivo da siempre esta página.
