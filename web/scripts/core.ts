@@ -132,6 +132,21 @@ export function svg(notebook: string, request: PictureRequest, title: string): s
   return guarded("svg", () => wasm.svg(notebook, request, title, ranges));
 }
 
+/** What is handed in: the file's text. */
+export function hand_in_file(notebook: string): string {
+  return guarded("hand_in_file", () => wasm.hand_in_file(notebook));
+}
+
+/** The same as checked lines. */
+export function hand_in_lines(notebook: string): string {
+  return guarded("hand_in_lines", () => wasm.hand_in_lines(notebook));
+}
+
+/** The short code a student keeps. */
+export function receipt(notebook: string): string {
+  return guarded("receipt", () => wasm.receipt(notebook));
+}
+
 /** The table of an example. */
 export function example(name: ExampleName): string {
   return guarded("example", () => wasm.example(name));

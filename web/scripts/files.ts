@@ -155,8 +155,8 @@ function cell_text(cell: Element): string {
 }
 
 /** Gives a text to the browser as a file to keep. */
-export function save_file(name: string, text: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+export function save_file(name: string, content: string | Blob, type = "application/json"): void {
+  const url = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement("a");
   link.href = url;
   link.download = name;

@@ -271,10 +271,10 @@ function request_for(s: Readonly<State>, screen: Screen, size: FigureSize, live 
 }
 
 /** The printed page's picture, CSS pixels at a root of 14: as wide as the page's lines. */
-const PAGE_PX = { width_px: 680, height_px: 372 };
+const PAGE_PX = { width_px: 680, height_px: 316 };
 
-/** The picture of the printed page, as an SVG document without fonts inside: it stands in the page, which has them. */
-export function page_svg(s: Readonly<State>): string {
+/** The picture of the printed page, as an SVG document. `alone`: with the fonts inside, for a file of its own. */
+export function page_svg(s: Readonly<State>, alone = false): string {
   const request: PictureRequest = {
     screen: "report",
     theme: "day",
@@ -287,7 +287,8 @@ export function page_svg(s: Readonly<State>): string {
     otherwise: null,
     words: words_of(s, "report", false),
   };
-  return svg(s.notebook, request, say(s.look.alt));
+  const made = svg(s.notebook, request, say(s.look.alt));
+  return alone ? with_fonts(made) : made;
 }
 
 /** What lay under a cover, for one notebook on one screen. */

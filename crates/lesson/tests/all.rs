@@ -24,6 +24,7 @@ mod questions_support;
 mod questions_views;
 mod questions_wording;
 mod questions_words;
+mod report;
 mod support;
 mod wild;
 mod words;

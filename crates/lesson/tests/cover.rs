@@ -51,6 +51,19 @@ fn is_plain(path: &str) -> bool {
         "/log/doubts",
         // How many trials, and a sum over the readings.
         "/ranges",
+        "/report/page/rows/depth",
+        "/report/page/rows/mark",
+        "/report/page/rows/down",
+        "/report/page/rows/up",
+        "/report/page/rows/mean",
+        "/report/page/notes",
+        // Warmest, coldest, apart: all that is in the bank before something is uncovered (tests/report.rs).
+        "/report/bank",
+        // How it is computed: the rules' own numbers.
+        "/report/page/how",
+        // How many readings, questions, texts.
+        "/report/page/caption",
+        "/report/stands",
     ];
     plain.iter().any(|start| path.starts_with(start))
 }
@@ -80,7 +93,7 @@ fn answers(notebook: &Notebook) -> Vec<(&'static str, f64)> {
 /// Looks on every screen and at every question; gives every number that is not plainly a reading.
 fn seen(notebook: &Notebook) -> Vec<(String, f64)> {
     let mut seen = Vec::new();
-    for screen in [Screen::Log, Screen::Profile, Screen::Questions] {
+    for screen in [Screen::Log, Screen::Profile, Screen::Questions, Screen::Report] {
         for question in 0..if screen == Screen::Questions { 9 } else { 1 } {
             let at = act(notebook, &Action::Go { screen, question: Some(question) });
             let mut value = serde_json::to_value(look(&at)).unwrap();
@@ -177,7 +190,7 @@ fn scenes_show_nothing_covered() {
     for water in NAMES {
         let notebook = notebook(water);
         let prepared = prepare(&notebook);
-        for screen in [Screen::Log, Screen::Profile, Screen::Questions] {
+        for screen in [Screen::Log, Screen::Profile, Screen::Questions, Screen::Report] {
             let shown = scene(&notebook, &prepared, screen).shown;
             assert!(!shown.steps && !shown.thermocline && !shown.mixed_layer && !shown.deep_layer, "{water}");
             assert!(shown.some_steps.is_empty(), "{water}");

@@ -4,20 +4,19 @@
 ## Writing
 
 report-write = Write your report
-report-not-yet-lead = A report needs readings at two depths or more.
 report-title = Title
 report-claim = What did you find?
 report-evidence = Which of your readings show it?
 report-reasoning = Why do they show it, and how sure are you?
 report-change = What would change your mind?
-report-start-claim-1 = Our water has …
-report-start-claim-2 = It changes fastest at …
-report-start-evidence-1 = Between … and … m it gets …
-report-start-evidence-2 = Above and below that …
-report-start-reasoning-1 = This shows it because …
-report-start-reasoning-2 = It could be off by … because …
-report-start-change-1 = We would change our mind if …
-report-start-change-2 = Next time we would …
+report-start-claim-first = Our water has …
+report-start-claim-then = It changes fastest at …
+report-start-evidence-first = Between … and … m it gets …
+report-start-evidence-then = Above and below that …
+report-start-reasoning-first = This shows it because …
+report-start-reasoning-then = It could be off by … because …
+report-start-change-first = We would change our mind if …
+report-start-change-then = Next time we would …
 report-put-in = Put in:
 report-begin = Begin with:
 report-some-covered = Numbers that are still covered come here once you have them.
@@ -64,6 +63,15 @@ report-stand-parts = Report
 report-of = { $done } of { $all }
 report-marks-yes = yes
 report-marks-not-yet = not yet
+report-save = Save the hand-in
+report-copy = Copy as text
+report-copy-about = Saving blocked on this computer? Copy as text and paste it where your teacher collects work. It holds everything.
+report-receipt = Receipt <b>{ $code }</b>. It changes when your work does.
+report-more = To keep, or to send on:
+report-save-page = the report as one file
+report-save-svg = the picture, SVG
+report-save-png = the picture, PNG
+report-data = This page carries its own data. As a PDF or a file it can be opened again:
 report-print = Print, or save as PDF
 report-no-names = Your group letter is enough. Please leave names out.
 
@@ -77,12 +85,12 @@ report-no-title = Our water
 report-caption =
     { $count ->
         [one] One reading.
-       *[other] { $count } readings. Bars: how many °C are lost per metre. Soft edges and brackets: how far each depth could be off.
+       *[other] { $count } readings. Bars: °C lost per metre. Soft edges and brackets: how far each depth could be off.
     }
 report-caption-gained =
     { $count ->
         [one] One reading.
-       *[other] { $count } readings. Bars: how many °C are gained per metre. Soft edges and brackets: how far each depth could be off.
+       *[other] { $count } readings. Bars: °C gained per metre. Soft edges and brackets: how far each depth could be off.
     }
 report-caption-covered =
     { $count ->

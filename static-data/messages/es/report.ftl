@@ -4,20 +4,19 @@
 ## Escribir
 
 report-write = Escribe tu informe
-report-not-yet-lead = Un informe necesita lecturas a dos profundidades o más.
 report-title = Título
 report-claim = ¿Qué encontraste?
 report-evidence = ¿Qué lecturas tuyas lo muestran?
 report-reasoning = ¿Por qué lo muestran y con qué seguridad?
 report-change = ¿Qué te haría cambiar de opinión?
-report-start-claim-1 = Nuestra agua tiene …
-report-start-claim-2 = Cambia más deprisa a …
-report-start-evidence-1 = Entre … y … m se enfría …
-report-start-evidence-2 = Por encima y por debajo …
-report-start-reasoning-1 = Esto lo muestra porque …
-report-start-reasoning-2 = Podría variar en … porque …
-report-start-change-1 = Cambiaríamos de opinión si …
-report-start-change-2 = La próxima vez …
+report-start-claim-first = Nuestra agua tiene …
+report-start-claim-then = Cambia más deprisa a …
+report-start-evidence-first = Entre … y … m se enfría …
+report-start-evidence-then = Por encima y por debajo …
+report-start-reasoning-first = Esto lo muestra porque …
+report-start-reasoning-then = Podría variar en … porque …
+report-start-change-first = Cambiaríamos de opinión si …
+report-start-change-then = La próxima vez …
 report-put-in = Insertar:
 report-begin = Empezar con:
 report-some-covered = Los números que siguen tapados aparecerán aquí cuando los tengas.
@@ -64,6 +63,15 @@ report-stand-parts = Informe
 report-of = { $done } de { $all }
 report-marks-yes = sí
 report-marks-not-yet = aún no
+report-save = Guardar la entrega
+report-copy = Copiar como texto
+report-copy-about = ¿Este equipo no deja guardar? Cópialo como texto y pégalo donde tu profe recoge los trabajos. Lo contiene todo.
+report-receipt = Recibo <b>{ $code }</b>. Cambia cuando cambia tu trabajo.
+report-more = Para guardar o enviar:
+report-save-page = el informe en un archivo
+report-save-svg = el dibujo, SVG
+report-save-png = el dibujo, PNG
+report-data = Esta página lleva sus propios datos. Como PDF o archivo se puede volver a abrir:
 report-print = Imprimir, o guardar como PDF
 report-no-names = Basta con la letra de tu grupo. No pongas nombres.
 
@@ -77,12 +85,12 @@ report-no-title = Nuestra agua
 report-caption =
     { $count ->
         [one] Una lectura.
-       *[other] { $count } lecturas. Barras: cuántos °C se pierden por metro. Bordes suaves y corchetes: cuánto podría variar cada profundidad.
+       *[other] { $count } lecturas. Barras: °C que pierde por metro. Bordes suaves y corchetes: cuánto podría variar cada profundidad.
     }
 report-caption-gained =
     { $count ->
         [one] Una lectura.
-       *[other] { $count } lecturas. Barras: cuántos °C se ganan por metro. Bordes suaves y corchetes: cuánto podría variar cada profundidad.
+       *[other] { $count } lecturas. Barras: °C que gana por metro. Bordes suaves y corchetes: cuánto podría variar cada profundidad.
     }
 report-caption-covered =
     { $count ->

@@ -5,6 +5,7 @@ import { by_id, list, part, set_attr, set_text, set_value, template, toggle } fr
 import { focus_is_lost } from "../focus";
 import { say, say_into, t } from "../say";
 import { dispatch, on_show, type State, state } from "../state";
+import { mount_report_files } from "./report_files";
 import { mount_page } from "./report_page";
 
 /** Makes the screen work. */
@@ -44,7 +45,7 @@ export function mount_report(): void {
     const text = button?.dataset.put;
     if (text !== undefined) put_in(text);
   });
-  part(hand_in, "print").addEventListener("click", () => print());
+  mount_report_files(hand_in, page);
 
   /** Puts words in where the caret stands, with a space where one is missing. */
   function put_in(text: string): void {

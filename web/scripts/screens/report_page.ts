@@ -2,23 +2,55 @@
 // shown smaller, on paper as it is.
 
 import type { Num, ReadingRow, ReportPage, ReportView } from "../../generated/core";
-import { known_ranges } from "../core";
-import { list, part, set_text, template, toggle } from "../dom";
+import { hand_in_lines, known_ranges } from "../core";
+import { list, part, set_attr, set_text, template, toggle } from "../dom";
+import { is_long } from "../long";
 import { page_svg } from "../picture";
 import { language, num, say, say_into, t } from "../say";
-import type { State } from "../state";
+import { type State, state } from "../state";
 
 /** The page's width in CSS pixels, as in report.css. */
 const PAGE_PX = 794;
-/** Rows of readings that stand in the column at the right; longer casts take the whole width, in columns of so many. */
+/** Between its parts, as in report.css. */
+const GAP_PX = 9;
+/** Letter is the shorter paper: so much of it lies between the margins. */
+const LEAST_PAPER_PX = 960;
+/** Sizes of the page's text; what does not fit at the last one goes on a second page. */
+const SIZES = [1, 0.96, 0.92, 0.88];
+/** Rows of readings that stand in the column at the right; longer casts take the whole width, in so many blocks. */
 const ROWS_AT_THE_RIGHT = 24;
-const MOST_COLUMNS = 4;
+/** More rows than these are not a table but a text a column: each cell adds a hundred bytes to the printed file. */
+const ROWS_OF_A_TABLE = 16;
+const MOST_BLOCKS = 4;
+
+/** The lines of the page's own data come this long after the last key, milliseconds; before printing at once. */
+const PAUSE_MS = 600;
+
+/** The page. */
+export interface Page {
+  /** The element. */
+  el: HTMLElement;
+  /** Shows what the state has. */
+  show(s: Readonly<State>, view: ReportView): void;
+  /** Brings the page's own data up to date, for paper or a file. */
+  ready(): void;
+}
 
 /** Wires the sheet that shows the page. */
-export function mount_page(paper: HTMLElement): { show(s: Readonly<State>, view: ReportView): void } {
+export function mount_page(paper: HTMLElement): Page {
   const page = paper.querySelector<HTMLElement>(".page");
   if (page === null) throw new Error("index.html has no .page");
   let drawn = "";
+  let carried = "";
+  let timer = 0;
+
+  /** Sets a full page a little smaller, as far as it can still be read. */
+  function fill(): void {
+    for (const size of SIZES) {
+      page?.style.setProperty("--fit", String(size));
+      if (page && height_of(page) <= LEAST_PAPER_PX) return;
+    }
+  }
 
   /** The page as large as the sheet is wide. */
   function fit(): void {
@@ -27,10 +59,23 @@ export function mount_page(paper: HTMLElement): { show(s: Readonly<State>, view:
     page?.style.setProperty("--scale", String(scale));
     page?.style.setProperty("margin-bottom", `${((page?.offsetHeight ?? 0) * (scale - 1)).toFixed(1)}px`);
   }
+  /** The hand-in as lines, at the foot of the page: what copies the page's text copies them too. */
+  function ready(): void {
+    clearTimeout(timer);
+    const { notebook, look } = state();
+    if (look.place.screen !== "report" || notebook === carried) return;
+    carried = notebook;
+    const lines = is_long(notebook) ? "" : hand_in_lines(notebook).replaceAll("\n", " ");
+    set_text(part(page as HTMLElement, "data"), lines && `${t("report-data")} ${lines}`);
+    fill();
+  }
+  addEventListener("beforeprint", ready);
   new ResizeObserver(fit).observe(paper);
   new ResizeObserver(fit).observe(page);
 
   return {
+    el: page,
+    ready,
     show(s, view) {
       show_words(page, view);
       const of = JSON.stringify([view.page, s.look.profile.marks, language(), known_ranges()]);
@@ -38,15 +83,32 @@ export function mount_page(paper: HTMLElement): { show(s: Readonly<State>, view:
         drawn = of;
         part(page, "picture").replaceChildren(picture(s));
       }
+      fill();
       fit();
+      clearTimeout(timer);
+      timer = setTimeout(ready, PAUSE_MS);
     },
   };
+}
+
+/** How high everything on the page is together, pixels. */
+function height_of(page: HTMLElement): number {
+  const parts = [...page.children].filter((one): one is HTMLElement => one instanceof HTMLElement);
+  const heights = parts.map((one) => one.offsetHeight).filter((height) => height > 0);
+  return heights.reduce((sum, height) => sum + height + GAP_PX, -GAP_PX);
 }
 
 /** The picture as elements of the page; it has no style, no script and no link of its own. */
 function picture(s: Readonly<State>): Element {
   const made = new DOMParser().parseFromString(page_svg(s), "image/svg+xml");
-  return document.importNode(made.documentElement, true);
+  const drawing = document.importNode(made.documentElement, true);
+  // The same to look at, and no group for each: paper of half the size in bytes.
+  for (const el of drawing.querySelectorAll("[opacity]")) {
+    const opacity = el.getAttribute("opacity");
+    for (const name of ["fill-opacity", "stroke-opacity"]) set_attr(el, name, opacity);
+    el.removeAttribute("opacity");
+  }
+  return drawing;
 }
 
 function show_words(el: HTMLElement, view: ReportView): void {
@@ -92,21 +154,29 @@ const HEADS: readonly { column: Column; head: string }[] = [
   { column: "per_cent", head: "page-readings-per-cent" },
 ];
 
-/** All readings: few in one table at the right, many in tables side by side over the whole width. */
+/** All readings: few as a table, more as a text a column; at the right, or over the whole width in blocks. */
 function show_readings(el: HTMLElement, page: ReportPage): void {
   const heads = HEADS.filter(({ column }) => page.rows.some((row) => row[column] !== null));
   const wide = page.rows.length > ROWS_AT_THE_RIGHT;
-  const columns = wide ? Math.min(MOST_COLUMNS, Math.max(2, Math.floor(20 / heads.length))) : 1;
-  const each = Math.ceil(page.rows.length / columns);
-  const blocks = Array.from({ length: columns }, (_, i) => page.rows.slice(i * each, (i + 1) * each));
   el.classList.toggle("long", wide);
-  list(part(el, "nums"), template("template-report-nums"), blocks, (table, rows) => {
-    list(part(table, "heads"), template("template-report-head"), heads, (th, { head }) => set_text(th, t(head)));
-    list(part(table, "rows"), template("template-report-row"), rows, (tr, row) => {
-      list(tr, template("template-report-cell"), heads, (td, { column }) => set_text(td, cell(row, column)));
+  const is_table = page.rows.length <= ROWS_OF_A_TABLE;
+  toggle(part(el, "table"), is_table);
+  toggle(part(el, "columns"), !is_table);
+  list(part(el, "heads"), template("template-report-head"), heads, (th, { head }) => set_text(th, t(head)));
+  list(part(el, "rows"), template("template-report-row"), is_table ? page.rows : [], (tr, row) => {
+    list(tr, template("template-report-cell"), heads, (td, { column }) => set_text(td, cell(row, column)));
+  });
+  const blocks = wide ? Math.min(MOST_BLOCKS, Math.max(2, Math.floor(20 / heads.length))) : is_table ? 0 : 1;
+  const each = Math.ceil(page.rows.length / blocks);
+  const parts = Array.from({ length: blocks }, (_, i) => page.rows.slice(i * each, (i + 1) * each));
+  list(part(el, "columns"), template("template-report-block"), parts, (block, rows) => {
+    list(block, template("template-report-column"), heads, (div, { column, head }) => {
+      set_text(part(div, "head"), t(head));
+      // Every block has as many lines, so that the heads end at one height.
+      const lines = Array.from({ length: each }, (_, i) => (rows[i] && cell(rows[i], column)) || "\u00A0");
+      set_text(part(div, "cells"), lines.join("\n"));
     });
   });
-  toggle(part(el, "nums"), page.rows.length > 0);
 }
 
 function cell(row: ReadingRow, column: Column): string {

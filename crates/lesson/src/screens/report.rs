@@ -32,12 +32,14 @@ pub fn view(sight: &Sight) -> ReportView {
 fn part_view(sight: &Sight, part: ReportPart) -> ReportPartView {
     let (name, starters): (&'static str, &[&'static str]) = match part {
         ReportPart::Title => ("report-title", &[]),
-        ReportPart::Claim => ("report-claim", &["report-start-claim-1", "report-start-claim-2"]),
-        ReportPart::Evidence => ("report-evidence", &["report-start-evidence-1", "report-start-evidence-2"]),
-        ReportPart::Reasoning => {
-            ("report-reasoning", &["report-start-reasoning-1", "report-start-reasoning-2"])
+        ReportPart::Claim => ("report-claim", &["report-start-claim-first", "report-start-claim-then"]),
+        ReportPart::Evidence => {
+            ("report-evidence", &["report-start-evidence-first", "report-start-evidence-then"])
         }
-        ReportPart::Change => ("report-change", &["report-start-change-1", "report-start-change-2"]),
+        ReportPart::Reasoning => {
+            ("report-reasoning", &["report-start-reasoning-first", "report-start-reasoning-then"])
+        }
+        ReportPart::Change => ("report-change", &["report-start-change-first", "report-start-change-then"]),
     };
     ReportPartView {
         part,
