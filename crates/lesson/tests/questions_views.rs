@@ -117,8 +117,10 @@ fn far_off(asked: &Asked) -> Fields {
             ("share_deep", "777"),
         ],
         13 => &[("apart", "77"), ("unit", "c"), ("way", "unsigned")],
+        16 => &[("rate", "77"), ("apart", "777")],
         101 => &[("apart", "77"), ("unit", "c")],
         102 => &[("limit", "77"), ("unit", "c")],
+        106 => &[("time", "777"), ("unit", "h")],
         _ => &[],
     };
     fields(list)
@@ -173,6 +175,8 @@ fn secrets(pond: &Pond, asked: &Asked) -> Vec<Secret> {
             let s = pond.analysis.pairs.s_c.unwrap();
             vec![Secret::Between(s - 0.05, s + 0.05)]
         }
+        16 => vec![Secret::Between(0.538, 0.56), Secret::Between(3.53, 3.67)],
+        106 => vec![Secret::Between(6.76, 7.18)],
         102 => {
             let s = pond.analysis.pairs.s_used_c;
             vec![Secret::Between(2.8 * s * 0.8, 2.8 * s * 1.2)]
@@ -270,10 +274,10 @@ fn a_locked_question_waits_for_the_marks_and_hides_even_its_words_where_they_tel
         let paper = pond.paper();
         for (index, asked) in paper.asked.iter().enumerate() {
             let view = questions::view(&pond.context(), &paper, index).unwrap();
-            let waits = matches!(asked.kind, 6..=9 | 11 | 12 | 103..=105);
+            let waits = matches!(asked.kind, 6..=9 | 11 | 12 | 103..=106);
             assert_eq!(view.locked.is_some(), waits, "{} {}", pond.name, asked.id);
             assert_eq!(view.parts.is_empty(), waits);
-            assert_eq!(view.ask.id == "ask-locked-ask", matches!(asked.kind, 103..=105));
+            assert_eq!(view.ask.id == "ask-locked-ask", matches!(asked.kind, 103..=106));
             assert_eq!(
                 questions::standing(&pond.context(), asked, None).step_m.is_some(),
                 matches!(asked.kind, 4 | 5)

@@ -136,3 +136,148 @@ ask-dropped-12-today = “How thick is each layer?” is left out: with a warm l
 ask-dropped-12-thin = “How thick is each layer?” is left out: one of your layers is too thin for its sum to show a step left out.
 ask-locked-first = This question builds on your answer to question { $number }.
 ask-locked-go-first = Go to question { $number }
+
+## Which way was warmer
+
+ask-14 = Was your water warmer going down or coming up, where was it so, and what does that suggest?
+ask-14-lead = At each mark, compare the reading going down with the one coming up.
+ask-14-label-side = Warmer
+ask-14-label-place = It was so
+ask-14-label-why = That suggests
+ask-14-name-side = which way was warmer
+ask-14-name-place = where it was so
+ask-14-name-why = what that suggests
+ask-14-choose = choose one
+ask-14-down = going down
+ask-14-up = coming up
+ask-14-small = too small to say
+ask-14-everywhere = at all depths alike
+ask-14-steep = mostly where the water is steep
+ask-14-no-pattern = in no pattern
+ask-14-settling = a probe that had not settled yet
+ask-14-marks = other depths at the same mark
+ask-14-drift = a change of probe or water in between
+ask-14-chance = nothing but chance
+ask-14-wrong = that one of the two ways is wrong
+ask-14-note = Three parts, three verdicts. Each goes by your own answer to the one before.
+ask-14-yes-side = That is what most of your marks show.
+ask-14-yes-small = Right: which way is warmer is by turns, or too little to be told from chance.
+ask-14-yes-steep = Beside the steep steps the two ways are further apart than elsewhere.
+ask-14-yes-everywhere = Away from the steep steps the two ways are as far apart, or nearly.
+ask-14-yes-no-pattern = Where nothing is left over but chance, there is no place for it either.
+ask-14-yes-why = That would leave just such a pattern.
+ask-14-yes-chance = Two readings of the same water differ a little, by turns this way and that.
+ask-14-not-small = It is more than chance: count at how many marks going down is warmer, and at how many coming up.
+ask-14-no-side = Count at how many marks going down is warmer, and at how many coming up.
+ask-14-no-place = Compare the marks beside steep steps with the marks where the water hardly changes.
+ask-14-one-is-wrong = Pairs of readings always differ. The question is which <b>pattern</b> they differ in, and what would leave such a pattern.
+ask-14-no-why = That would leave another pattern. What would it do where the water is steep, and what elsewhere?
+ask-14-waits = Your choice is kept. It is judged when the one before it is found.
+ask-14-hint-side-1 = Look at the two columns of readings, mark by mark.
+ask-14-hint-side-2 = Take coming up from going down at each mark, with its sign. Are nearly all of one sign, or is it by turns?
+ask-14-hint-side-3 = In another water going down was warmer at 15 of 17 marks: that is no chance. At 9 of 17 it would be.
+ask-14-hint-place-1 = Find the steep steps first. How far apart are the two ways there?
+ask-14-hint-place-2 = Then look where the line goes straight down. Are the two ways as far apart there?
+ask-14-hint-place-3 = In another water they were 0.6 °C apart beside the steep steps and 0.1 °C elsewhere: mostly where it is steep.
+ask-14-hint-why-1 = A slow probe still reads a little of the water it has just come from. Where would that matter most?
+ask-14-hint-why-2 = A mark at another depth matters only where the water changes with depth. A probe that drifts reads differently everywhere.
+ask-14-hint-why-3 = In another water coming up was 0.3 °C colder at every depth: something changed in between, the probe or the water.
+ask-14-count = { $n ->
+    [one] One mark was read both ways.
+   *[other] Of { $n } marks read both ways, going down is warmer at { $down }, coming up at { $up }.
+}
+ask-14-sum-mean = Down less up, mean:
+ask-14-sum-steep = Beside steep steps:
+ask-14-sum-rest = At the other marks:
+ask-14-also = On this pattern a slow probe cannot be told from other depths at the same mark: a slanted cable, or layers that moved.
+ask-14-why-not-wrong = Which of the two ways is nearer to the truth, the pattern alone does not say. The mean of both leans to neither.
+ask-14-own-words = In your own words: what pattern would a slow probe leave?
+ask-dropped-14 = “Was it warmer going down or coming up?” is left out: fewer than 4 marks were read both ways.
+ask-dropped-14-same = “Was it warmer going down or coming up?” is left out: your two readings are the same at every mark.
+
+## Which reading to take again
+
+ask-15 = Which of these readings would you take again, if you could?
+ask-15-lead = All of them are from your own cast. Perhaps one of them needs it, perhaps none.
+ask-15-label = I would take again
+ask-15-name = reading to take again
+ask-15-down = { $depth } m going down: { $temp } °C
+ask-15-up = { $depth } m coming up: { $temp } °C
+ask-15-one = { $depth } m: { $temp } °C
+ask-15-none = none of them
+ask-15-note = A good reason is worth a line in “How I know”.
+ask-15-yes = That one is worth a second look.
+ask-15-yes-none = Right: no check points to any of your readings.
+ask-15-yes-fine = Nothing points to that one, and taking it again does no harm. Say why.
+ask-15-not-none = At least one of them sticks out. Compare each with its neighbours and with the other way.
+ask-15-no = Nothing points to that one. Another sticks out more: compare each with its neighbours and with the other way.
+ask-15-shoulder = There the layer begins or ends. Both ways agree on it, so it is real.
+ask-15-shoulder-once = There the layer begins or ends. The readings below go on from it, so it is real.
+ask-15-hint-1 = Look for a reading that does not fit the ones above and below it.
+ask-15-hint-2 = Compare going down with coming up at the same mark. Beside a steep step they may lie further apart.
+ask-15-hint-3 = In another water, 14.2 °C stood between 18.1 and 17.9 °C going down, and coming up had 18.0: that one was taken again.
+ask-15-why-range = Lake water cannot have that temperature.
+ask-15-why-spike = It sticks out from the readings above and below it.
+ask-15-why-pair = Going down and coming up are further apart there than such readings should be.
+ask-15-why-heavier = It makes heavier water lie on top of lighter water. Either the reading is off, or the water was cooling at that moment.
+ask-15-why-none = Neighbours fit, and where there are two ways they agree.
+ask-15-all-count = Every reading that a check points to counts as right.
+ask-15-own-words = In your own words: what makes a reading worth taking again?
+ask-dropped-15 = “Which reading would you take again?” is left out: there are too few readings to choose from.
+
+## Other units
+
+ask-16 = How would you say these in °F and feet?
+ask-16-label-rate = 1.0 °C per metre is
+ask-16-label-apart = 2 °C colder is colder by
+ask-16-name-rate = rate in the other units
+ask-16-name-apart = difference in the other unit
+ask-16-after-rate = °F per foot
+ask-16-after-apart = °F
+ask-16-note = 1 °C is as large as 1.8 °F. A foot is 0.3048 m.
+ask-16-yes = <mine>{ $yours }</mine> is right.
+ask-16-almost = <mine>{ $yours }</mine> is close. Work it out once more.
+ask-16-thirty-two = <mine>{ $yours }</mine> has the 32 in it. That belongs to a temperature; there is no 32 in a <b>difference</b>.
+ask-16-still-metres = <mine>{ $yours }</mine> is °F, still per <b>metre</b>. A foot is shorter: how much of it lies in one foot?
+ask-16-upside-down = <mine>{ $yours }</mine> is what a longer piece would lose. A foot is <b>shorter</b> than a metre, so it loses less.
+ask-16-no-rate = <mine>{ $yours }</mine> is not it. First: how many °F are lost in each metre?
+ask-16-no-apart = <mine>{ $yours }</mine> is not it. How many °F are as large as one °C?
+ask-16-hint-rate-1 = Two things change: the degrees get smaller, and the piece of water gets shorter.
+ask-16-hint-rate-2 = Multiply by 1.8 for the degrees. Then take 0.3048 of that, for one foot instead of a metre.
+ask-16-hint-apart-1 = On a thermometer with both scales, how far apart are two marks of °C, counted in °F?
+ask-16-hint-apart-2 = Multiply the difference by 1.8. Where 0 stands on each scale does not matter for a difference.
+ask-16-sum-times = { $a } × { $b } =
+ask-16-gloss-per-metre = °F per metre
+ask-16-gloss-per-foot = °F per foot
+ask-16-gloss-f = °F
+ask-16-value-rate = { $value } °F per foot
+ask-16-value-apart = { $value } °F
+ask-16-why = A temperature of 2 °C is 35.6 °F. A difference of 2 °C is 3.6 °F.
+ask-16-own-words = In your own words: why is there no 32 in a difference?
+
+## Even water: sun needed
+
+ask-106 = How long must the sun shine to warm the top metre of your water by { $warmer } °C?
+ask-106-lead = It takes { $heat } million joules to warm a cubic metre of water by 1 °C. Good sun brings { $sun } joules every second to each square metre; take it that all of that stays in the top metre.
+ask-106-label = It takes
+ask-106-name = how long it takes
+ask-106-note = The unit of time is yours to choose.
+ask-106-yes = <mine>{ $yours }</mine> is right.
+ask-106-almost = <mine>{ $yours }</mine> is close. Work it out once more.
+ask-106-one-degree = <mine>{ $yours }</mine> would warm it by one degree. The question asks for { $warmer }.
+ask-106-seconds = <mine>{ $yours }</mine> is the right number of <b>seconds</b>. Choose that unit, or make hours of it.
+ask-106-no = <mine>{ $yours }</mine> is not it. First: how many joules does the top metre need, under each square metre?
+ask-106-hint-1 = Under each square metre the top metre is one cubic metre of water.
+ask-106-hint-2 = Joules needed = joules for one degree × degrees. Divide by the joules that come each second, then make hours of the seconds.
+ask-106-gloss-heat = million J needed
+ask-106-sum-seconds = { $a } million ÷ { $b } =
+ask-106-gloss-seconds = seconds
+ask-106-sum-hours = { $a } ÷ 3600 =
+ask-106-gloss-hours = hours
+ask-106-value = { $value } h
+ask-106-why = It takes longer outside: some light is thrown back, some goes deeper, and the surface gives heat away. So on a calm sunny day even water can get a warm layer by the afternoon.
+ask-106-own-words = In your own words: why can a windy night undo a day of sun?
+ask-unit-s = seconds
+ask-unit-min = minutes
+ask-unit-h = hours
+ask-unit-d = days

@@ -136,3 +136,148 @@ ask-dropped-12-today = «¿Qué espesor tiene cada capa?» se queda fuera: con u
 ask-dropped-12-thin = «¿Qué espesor tiene cada capa?» se queda fuera: una de tus capas es tan fina que en la cuenta no se notaría un paso olvidado.
 ask-locked-first = Esta pregunta se apoya en tu respuesta a la pregunta { $number }.
 ask-locked-go-first = Ir a la pregunta { $number }
+
+## En qué pasada estaba más caliente
+
+ask-14 = ¿Estaba tu agua más caliente al bajar o al subir, dónde, y qué hace pensar eso?
+ask-14-lead = En cada marca, compara la lectura al bajar con la lectura al subir.
+ask-14-label-side = Más caliente
+ask-14-label-place = Fue así
+ask-14-label-why = Hace pensar en
+ask-14-name-side = en qué pasada estaba más caliente
+ask-14-name-place = dónde fue así
+ask-14-name-why = en qué hace pensar
+ask-14-choose = elige una
+ask-14-down = al bajar
+ask-14-up = al subir
+ask-14-small = demasiado poco para decirlo
+ask-14-everywhere = a todas las profundidades por igual
+ask-14-steep = sobre todo donde el agua es brusca
+ask-14-no-pattern = sin orden
+ask-14-settling = una sonda que aún no se había asentado
+ask-14-marks = otras profundidades en la misma marca
+ask-14-drift = un cambio de la sonda o del agua entre medias
+ask-14-chance = nada más que azar
+ask-14-wrong = que una de las dos pasadas está mal
+ask-14-note = Tres partes, tres respuestas. Cada una sigue tu propia respuesta a la anterior.
+ask-14-yes-side = Es lo que muestra la mayoría de tus marcas.
+ask-14-yes-small = Así es: unas veces una y otras la otra, o demasiado poco para distinguirlo del azar.
+ask-14-yes-steep = Junto a los tramos bruscos las dos pasadas se separan más que en el resto.
+ask-14-yes-everywhere = Lejos de los tramos bruscos las dos pasadas se separan lo mismo, o casi.
+ask-14-yes-no-pattern = Donde no queda más que azar, tampoco hay un sitio para ello.
+ask-14-yes-why = Dejaría justo un orden como ese.
+ask-14-yes-chance = Dos lecturas de la misma agua difieren un poco, unas veces hacia un lado y otras hacia el otro.
+ask-14-not-small = Es más que azar: cuenta en cuántas marcas está más caliente al bajar y en cuántas al subir.
+ask-14-no-side = Cuenta en cuántas marcas está más caliente al bajar y en cuántas al subir.
+ask-14-no-place = Compara las marcas junto a tramos bruscos con las marcas donde el agua apenas cambia.
+ask-14-one-is-wrong = Los pares de lecturas siempre difieren. La pregunta es con qué <b>orden</b> difieren, y qué dejaría un orden así.
+ask-14-no-why = Eso dejaría otro orden. ¿Qué haría donde el agua es brusca, y qué en el resto?
+ask-14-waits = Tu elección queda guardada. Se mira cuando esté la anterior.
+ask-14-hint-side-1 = Mira las dos columnas de lecturas, marca por marca.
+ask-14-hint-side-2 = En cada marca, al bajar menos al subir, con su signo. ¿Casi todas tienen el mismo signo, o se turnan?
+ask-14-hint-side-3 = En otra agua estaba más caliente al bajar en 15 de 17 marcas: eso no es azar. En 9 de 17 lo sería.
+ask-14-hint-place-1 = Busca primero los tramos bruscos. ¿Cuánto se separan ahí las dos pasadas?
+ask-14-hint-place-2 = Mira luego donde la línea baja recta. ¿Se separan ahí lo mismo?
+ask-14-hint-place-3 = En otra agua se separaban 0,6 °C junto a los tramos bruscos y 0,1 °C en el resto: sobre todo donde es brusca.
+ask-14-hint-why-1 = Una sonda lenta todavía marca algo del agua de la que acaba de venir. ¿Dónde se notaría más?
+ask-14-hint-why-2 = Una marca a otra profundidad solo se nota donde el agua cambia con la profundidad. Una sonda que se desvía marca distinto en todas partes.
+ask-14-hint-why-3 = En otra agua, al subir estaba 0,3 °C más fría a todas las profundidades: algo cambió entre medias, la sonda o el agua.
+ask-14-count = { $n ->
+    [one] Una marca se leyó en las dos pasadas.
+   *[other] De { $n } marcas leídas en las dos pasadas, está más caliente al bajar en { $down } y al subir en { $up }.
+}
+ask-14-sum-mean = Bajar menos subir, media:
+ask-14-sum-steep = Junto a tramos bruscos:
+ask-14-sum-rest = En las otras marcas:
+ask-14-also = Con este orden, una sonda lenta no se distingue de otras profundidades en la misma marca: un cable inclinado, o capas que se movieron.
+ask-14-why-not-wrong = Cuál de las dos pasadas está más cerca de la verdad no lo dice el orden solo. La media de las dos no se inclina hacia ninguna.
+ask-14-own-words = Con tus palabras: ¿qué orden dejaría una sonda lenta?
+ask-dropped-14 = «¿Estaba más caliente al bajar o al subir?» se queda fuera: menos de 4 marcas se leyeron en las dos pasadas.
+ask-dropped-14-same = «¿Estaba más caliente al bajar o al subir?» se queda fuera: tus dos lecturas son iguales en todas las marcas.
+
+## Qué lectura volver a tomar
+
+ask-15 = ¿Cuál de estas lecturas volverías a tomar, si pudieras?
+ask-15-lead = Todas son de tu propia medición. Quizá una lo necesita, quizá ninguna.
+ask-15-label = Volvería a tomar
+ask-15-name = lectura que volver a tomar
+ask-15-down = { $depth } m al bajar: { $temp } °C
+ask-15-up = { $depth } m al subir: { $temp } °C
+ask-15-one = { $depth } m: { $temp } °C
+ask-15-none = ninguna de ellas
+ask-15-note = Una buena razón merece una línea en «Cómo lo sé».
+ask-15-yes = Esa merece una segunda mirada.
+ask-15-yes-none = Así es: ninguna comprobación señala ninguna de tus lecturas.
+ask-15-yes-fine = Nada señala esa, y volver a tomarla no hace daño. Di por qué.
+ask-15-not-none = Al menos una se sale. Compara cada una con sus vecinas y con la otra pasada.
+ask-15-no = Nada señala esa. Otra se sale más: compara cada una con sus vecinas y con la otra pasada.
+ask-15-shoulder = Ahí empieza o acaba la capa. Las dos pasadas coinciden, así que es real.
+ask-15-shoulder-once = Ahí empieza o acaba la capa. Las lecturas de debajo siguen desde ella, así que es real.
+ask-15-hint-1 = Busca una lectura que no encaje con las de encima y debajo.
+ask-15-hint-2 = Compara al bajar con al subir en la misma marca. Junto a un tramo brusco pueden separarse más.
+ask-15-hint-3 = En otra agua, al bajar había 14,2 °C entre 18,1 y 17,9 °C, y al subir 18,0: esa se volvió a tomar.
+ask-15-why-range = El agua de un lago no puede tener esa temperatura.
+ask-15-why-spike = Se sale de las lecturas de encima y debajo.
+ask-15-why-pair = Al bajar y al subir se separan ahí más de lo que deberían.
+ask-15-why-heavier = Con ella hay agua más pesada encima de agua más ligera. O la lectura falla, o el agua se estaba enfriando en ese momento.
+ask-15-why-none = Las vecinas encajan y, donde hay dos pasadas, coinciden.
+ask-15-all-count = Vale cualquier lectura que señale una comprobación.
+ask-15-own-words = Con tus palabras: ¿qué hace que merezca la pena volver a tomar una lectura?
+ask-dropped-15 = «¿Qué lectura volverías a tomar?» se queda fuera: hay muy pocas lecturas para elegir.
+
+## Otras unidades
+
+ask-16 = ¿Cómo dirías esto en °F y pies?
+ask-16-label-rate = 1,0 °C por metro son
+ask-16-label-apart = 2 °C más fría es más fría en
+ask-16-name-rate = ritmo en las otras unidades
+ask-16-name-apart = diferencia en la otra unidad
+ask-16-after-rate = °F por pie
+ask-16-after-apart = °F
+ask-16-note = 1 °C es tan grande como 1,8 °F. Un pie son 0,3048 m.
+ask-16-yes = <mine>{ $yours }</mine> está bien.
+ask-16-almost = <mine>{ $yours }</mine> está cerca. Haz la cuenta otra vez.
+ask-16-thirty-two = <mine>{ $yours }</mine> lleva el 32. Eso es de una temperatura; en una <b>diferencia</b> no hay 32.
+ask-16-still-metres = <mine>{ $yours }</mine> son °F, todavía por <b>metro</b>. Un pie es más corto: ¿cuánto de eso cabe en un pie?
+ask-16-upside-down = <mine>{ $yours }</mine> es lo que perdería un trozo más largo. Un pie es <b>más corto</b> que un metro, así que pierde menos.
+ask-16-no-rate = <mine>{ $yours }</mine> no es. Primero: ¿cuántos °F se pierden en cada metro?
+ask-16-no-apart = <mine>{ $yours }</mine> no es. ¿Cuántos °F son tan grandes como un °C?
+ask-16-hint-rate-1 = Cambian dos cosas: los grados se hacen más pequeños y el trozo de agua, más corto.
+ask-16-hint-rate-2 = Multiplica por 1,8 para los grados. Toma después 0,3048 de eso, para un pie en vez de un metro.
+ask-16-hint-apart-1 = En un termómetro con las dos escalas, ¿cuánto se separan dos marcas de °C, contado en °F?
+ask-16-hint-apart-2 = Multiplica la diferencia por 1,8. Dónde está el 0 de cada escala no importa para una diferencia.
+ask-16-sum-times = { $a } × { $b } =
+ask-16-gloss-per-metre = °F por metro
+ask-16-gloss-per-foot = °F por pie
+ask-16-gloss-f = °F
+ask-16-value-rate = { $value } °F por pie
+ask-16-value-apart = { $value } °F
+ask-16-why = Una temperatura de 2 °C son 35,6 °F. Una diferencia de 2 °C son 3,6 °F.
+ask-16-own-words = Con tus palabras: ¿por qué no hay 32 en una diferencia?
+
+## Agua uniforme: el sol que hace falta
+
+ask-106 = ¿Cuánto tiene que brillar el sol para calentar { $warmer } °C el primer metro de tu agua?
+ask-106-lead = Hacen falta { $heat } millones de julios para calentar 1 °C un metro cúbico de agua. Un buen sol trae { $sun } julios cada segundo a cada metro cuadrado; supón que todo eso se queda en el primer metro.
+ask-106-label = Tarda
+ask-106-name = cuánto tarda
+ask-106-note = La unidad de tiempo la eliges tú.
+ask-106-yes = <mine>{ $yours }</mine> está bien.
+ask-106-almost = <mine>{ $yours }</mine> está cerca. Haz la cuenta otra vez.
+ask-106-one-degree = <mine>{ $yours }</mine> la calentaría un grado. La pregunta pide { $warmer }.
+ask-106-seconds = <mine>{ $yours }</mine> es el número correcto de <b>segundos</b>. Elige esa unidad, o pásalo a horas.
+ask-106-no = <mine>{ $yours }</mine> no es. Primero: ¿cuántos julios necesita el primer metro debajo de cada metro cuadrado?
+ask-106-hint-1 = Debajo de cada metro cuadrado, el primer metro es un metro cúbico de agua.
+ask-106-hint-2 = Julios necesarios = julios para un grado × grados. Divide entre los julios que llegan cada segundo y pasa los segundos a horas.
+ask-106-gloss-heat = millones de J
+ask-106-sum-seconds = { $a } millones ÷ { $b } =
+ask-106-gloss-seconds = segundos
+ask-106-sum-hours = { $a } ÷ 3600 =
+ask-106-gloss-hours = horas
+ask-106-value = { $value } h
+ask-106-why = Fuera tarda más: parte de la luz se refleja, parte va más abajo y la superficie pierde calor. Así, un día de sol sin viento puede dejar por la tarde una capa cálida hasta en agua uniforme.
+ask-106-own-words = Con tus palabras: ¿por qué una noche de viento puede deshacer un día de sol?
+ask-unit-s = segundos
+ask-unit-min = minutos
+ask-unit-h = horas
+ask-unit-d = días

@@ -165,7 +165,7 @@ fn in_fahrenheit(typed: &Typed, x: f64) -> Option<f64> {
         Measure::Difference | Measure::PerMetre => {
             (typed.unit_is_wrong || !typed.unit_given).then_some(x / 1.8)
         }
-        Measure::Length => None,
+        Measure::Length | Measure::FahrenheitApart | Measure::FahrenheitPerFoot | Measure::Time => None,
     }
 }
 

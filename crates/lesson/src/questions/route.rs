@@ -9,10 +9,16 @@ use layercast_core::{Message, State};
 /// Questions of a state's own, asked whatever the lesson lists; of those with a number below 101 only what it lists.
 fn own(state: State) -> &'static [u8] {
     match state {
-        State::Mixed => &[101, 13, 102, 103, 104],
+        State::Mixed => &[101, 13, 102, 103, 104, 106],
         State::Unstable => &[13, 105],
         _ => &[],
     }
+}
+
+/// Questions that come before all others, whatever the lesson lists: where heavier water lies on top, which reading would
+/// be taken again.
+fn first(state: State) -> &'static [u8] {
+    if state == State::Unstable { &[15] } else { &[] }
 }
 
 /// The first number of kinds that no lesson lists.
@@ -56,13 +62,14 @@ fn id(kind: u8, depths_m: &[f64]) -> String {
 /// picture.
 fn kinds_of(water: &Water) -> Vec<u8> {
     let lesson = &water.context.lesson.kinds;
-    let own = own(water.state());
+    let (first, own) = (first(water.state()), own(water.state()));
     let on_route = |k: u8| kinds::kind(k).is_some_and(|kind| kind.routes().contains(&water.state()));
-    let kept: Vec<u8> = lesson.iter().copied().filter(|k| on_route(*k) && !own.contains(k)).collect();
+    let kept: Vec<u8> =
+        lesson.iter().copied().filter(|k| on_route(*k) && !own.contains(k) && !first.contains(k)).collect();
     let own = own.iter().copied().filter(|k| *k >= FIRST_OWN || lesson.contains(k));
     let after = kept.iter().rposition(|k| READING.contains(k)).map_or(0, |at| at + 1);
-    let (first, rest) = kept.split_at_checked(after).unwrap_or((&kept, &[]));
-    first.iter().copied().chain(own).chain(rest.iter().copied()).collect()
+    let (reading, rest) = kept.split_at_checked(after).unwrap_or((&kept, &[]));
+    first.iter().chain(reading).copied().chain(own).chain(rest.iter().copied()).collect()
 }
 
 /// Why these questions, and whether saying so tells what is covered.

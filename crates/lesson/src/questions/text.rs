@@ -24,6 +24,12 @@ pub(crate) enum Measure {
     PerMetre,
     /// A depth or a length, metres.
     Length,
+    /// A difference of temperatures, °F.
+    FahrenheitApart,
+    /// °F per foot.
+    FahrenheitPerFoot,
+    /// A time, hours.
+    Time,
 }
 
 /// Values of the unit list.
@@ -32,6 +38,22 @@ pub(crate) const UNIT_C: &str = "c";
 pub(crate) const UNIT_C_PER_M: &str = "c_per_m";
 /// See [`UNIT_C`].
 pub(crate) const UNIT_M: &str = "m";
+/// See [`UNIT_C`].
+pub(crate) const UNIT_S: &str = "s";
+/// See [`UNIT_C`].
+pub(crate) const UNIT_MIN: &str = "min";
+/// See [`UNIT_C`].
+pub(crate) const UNIT_H: &str = "h";
+/// See [`UNIT_C`].
+pub(crate) const UNIT_D: &str = "d";
+
+/// Units of time with their hours, and the words for them; those that end in another's come before it.
+const TIMES: [(&str, f64, &[&str]); 4] = [
+    (UNIT_MIN, 1.0 / 60.0, &["minutes", "minute", "minutos", "minuto", "min"]),
+    (UNIT_H, 1.0, &["hours", "hour", "horas", "hora", "hrs", "hr", "h"]),
+    (UNIT_D, 24.0, &["days", "day", "días", "dias", "día", "dia", "d"]),
+    (UNIT_S, 1.0 / 3600.0, &["seconds", "second", "segundos", "segundo", "sec", "seg", "s"]),
+];
 
 impl Measure {
     /// Its value in the unit list.
@@ -40,6 +62,8 @@ impl Measure {
             Self::Temperature | Self::Difference => UNIT_C,
             Self::PerMetre => UNIT_C_PER_M,
             Self::Length => UNIT_M,
+            Self::FahrenheitApart | Self::FahrenheitPerFoot => "",
+            Self::Time => UNIT_H,
         }
     }
 }
@@ -67,6 +91,9 @@ pub(crate) struct Typed {
 ///
 /// A unit typed behind the number counts more than the list.
 pub(crate) fn read(text: &str, chosen: Option<&str>, measure: Measure) -> Option<Typed> {
+    if measure == Measure::Time {
+        return read_time(text, chosen);
+    }
     let q = quantity(text)?;
     let number = |value: f64, to: Option<f64>, unit_is_wrong: bool| Typed {
         value,
@@ -82,6 +109,8 @@ pub(crate) fn read(text: &str, chosen: Option<&str>, measure: Measure) -> Option
         (_, None, _) => {
             number(q.value, q.to, chosen.is_some_and(|unit| !unit.is_empty() && unit != measure.unit()))
         }
+        (Measure::FahrenheitApart, Some(Unit::F), None)
+        | (Measure::FahrenheitPerFoot, Some(Unit::F), Some(Unit::Ft)) => number(q.value, q.to, false),
         (Measure::Length, Some(unit), None) if unit.is_length() => scale(&|x| unit.to_m_or_c(x)),
         (Measure::Temperature, Some(unit), None) if !unit.is_length() => scale(&|x| unit.to_m_or_c(x)),
         (Measure::Difference, Some(unit), None) if !unit.is_length() => scale(&|x| x * unit.step_in_m_or_c()),
@@ -96,9 +125,42 @@ pub(crate) fn read(text: &str, chosen: Option<&str>, measure: Measure) -> Option
     })
 }
 
+/// A time in any unit, as hours: the unit typed behind it, else the chosen one.
+fn read_time(text: &str, chosen: Option<&str>) -> Option<Typed> {
+    let typed = time_unit(text);
+    let q = quantity(typed.map_or(text, |(rest, _)| rest))?;
+    let listed = TIMES.iter().find(|(unit, ..)| Some(*unit) == chosen).map(|(_, hours, _)| *hours);
+    let scale = typed.map(|(_, hours)| hours).or(listed);
+    let unit_given = scale.is_some() || q.unit.is_some() || chosen.is_some_and(|unit| !unit.is_empty());
+    let hours = scale.unwrap_or(1.0);
+    Some(Typed {
+        value: q.value * hours,
+        to: q.to.map(|to| to * hours),
+        decimals: q.decimals,
+        unit_is_wrong: q.unit.is_some() || (unit_given && scale.is_none()),
+        measure: Measure::Time,
+        degrees_typed: false,
+        unit_given,
+    })
+}
+
+/// What stands before a unit of time, and the hours of that unit.
+fn time_unit(text: &str) -> Option<(&str, f64)> {
+    let text = text.trim();
+    let words = TIMES.iter().flat_map(|(_, hours, words)| words.iter().map(move |word| (*word, *hours)));
+    let ends = |word: &str| {
+        let at = text.len().checked_sub(word.len())?;
+        let (rest, end) = (text.get(..at)?, text.get(at..)?);
+        let before = rest.chars().next_back()?;
+        (end.to_lowercase() == word && !before.is_alphabetic()).then_some(rest)
+    };
+    words.into_iter().find_map(|(word, hours)| Some((ends(word)?, hours)))
+}
+
 /// A field holds a unit of its own, so that the list need not be chosen.
 pub(crate) fn has_unit(text: &str) -> bool {
     quantity(text).is_some_and(|Quantity { unit, .. }| unit.is_some())
+        || time_unit(text).is_some_and(|(rest, _)| quantity(rest).is_some_and(|q| q.unit.is_none()))
 }
 
 /// Two depth fields of a from–to, either of which may hold a whole range; shallower first. `None`: not both are numbers.
@@ -174,6 +236,25 @@ mod tests {
         assert_eq!(value("50 °F", None, Measure::Temperature), Some((10.0, false)));
         assert!((read("9 °F", None, Measure::Difference).unwrap().value - 5.0).abs() < 1e-12);
         assert_eq!(value("deep", None, Measure::Length), None);
+    }
+
+    #[test]
+    fn times_and_units_of_elsewhere() {
+        let hours = |text, chosen| read(text, chosen, Measure::Time).map(|t| (t.value, t.unit_is_wrong));
+        assert_eq!(hours("7 h", None), Some((7.0, false)));
+        assert_eq!(hours("7,5", Some("h")), Some((7.5, false)));
+        assert_eq!(hours("420 minutos", Some("h")), Some((7.0, false)));
+        assert_eq!(hours("25200", Some("s")), Some((7.0, false)));
+        assert_eq!(hours("0.5d", None), Some((12.0, false)));
+        assert_eq!(hours("7", Some("c")), Some((7.0, true)));
+        assert_eq!(hours("7 m", Some("h")), Some((7.0, true)));
+        assert_eq!(hours("soon", Some("h")), None);
+        assert!(has_unit("7 h") && !has_unit("7") && has_unit("7 m") && !has_unit("h"));
+        let f = |text, measure| read(text, None, measure).map(|t| (t.value, t.unit_is_wrong));
+        assert_eq!(f("0,549", Measure::FahrenheitPerFoot), Some((0.549, false)));
+        assert_eq!(f("0.549 °F/ft", Measure::FahrenheitPerFoot), Some((0.549, false)));
+        assert_eq!(f("3.6 °F", Measure::FahrenheitApart), Some((3.6, false)));
+        assert_eq!(f("2 °C", Measure::FahrenheitApart), Some((2.0, true)));
     }
 
     #[test]

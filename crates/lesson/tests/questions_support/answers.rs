@@ -1,4 +1,6 @@
 //! Right and wrong answers to every question, worked out from the rows alone, apart from the code under test.
+//!
+//! Long because every answer and idea of every kind is worked out here.
 #![allow(dead_code, reason = "each test file uses its own part")]
 
 use super::{By, Fields, Pond, fields, one, two};
@@ -197,6 +199,38 @@ pub fn wrongs(pond: &Pond, asked: &Asked) -> Vec<Wrong> {
             add("mean_with_signs", 0, with(signed));
             add("mean_with_signs", 0, with(signed.abs()));
         }
+        14 => {
+            let [side, place, _] = two_ways(pond);
+            let chosen = fields(&[("side", side), ("place", place), ("why", "wrong")]);
+            add("one_leg_is_wrong", 2, chosen);
+        }
+        15 => {
+            let bend = |z: f64| bend_at(&means, z);
+            let plain = read_again_lines(pond).into_iter().filter(|(_, _, points)| !points);
+            let most = plain.max_by(|a, b| bend(a.1).total_cmp(&bend(b.1)));
+            if let Some((value, z, _)) = most
+                && bend(z) >= 1.0 - 1e-9
+            {
+                add("shoulder_of_the_layer", 0, fields(&[("reading", &value)]));
+            }
+        }
+        16 => {
+            for (rate, idea) in [
+                ("1.8", "still_per_metre"),
+                ("5.9", "feet_upside_down"),
+                ("33.8", "thirty_two_in_a_difference"),
+                ("10.3", "thirty_two_in_a_difference"),
+            ] {
+                add(idea, 0, fields(&[("rate", rate)]));
+            }
+            add("thirty_two_in_a_difference", 1, fields(&[("apart", "35.6")]));
+            add("thirty_two_in_a_difference", 1, fields(&[("apart", "35,6 °F")]));
+        }
+        106 => {
+            add("one_degree_only", 0, fields(&[("time", "2.3"), ("unit", "h")]));
+            add("one_degree_only", 0, fields(&[("time", "140 min")]));
+            add("seconds_taken_for_hours", 0, fields(&[("time", "25080"), ("unit", "h")]));
+        }
         101 => {
             let warm = means.iter().map(|p| p.1).fold(f64::NEG_INFINITY, f64::max);
             let cold = means.iter().map(|p| p.1).fold(f64::INFINITY, f64::min);
@@ -273,6 +307,65 @@ pub fn lit_changes(pond: &Pond, asked: &Asked) -> Vec<(&'static str, f64)> {
 pub fn steep_layer(pond: &Pond) -> Option<(f64, f64, bool)> {
     let today = || pond.analysis.warm_layer_today.filter(|w| w.only).map(|w| (w.top_m, w.bottom_m, false));
     pond.analysis.metalimnion.map(|m| (m.top_m, m.bottom_m, m.cut_off)).or_else(today)
+}
+
+/// How much the slope changes at a mark, °C per metre.
+fn bend_at(series: &[(f64, f64)], z: f64) -> f64 {
+    let all = steps(series);
+    let met = all.windows(2).find(|w| (w[0].1 - z).abs() < 1e-9);
+    met.map_or(0.0, |w| (w[0].2 - w[1].2).abs())
+}
+
+/// The steeper of the steps at a mark, with its sign, °C lost per metre.
+fn slope_at(series: &[(f64, f64)], z: f64) -> f64 {
+    let near = steps(series).into_iter().filter(|s| (s.0 - z).abs() < 1e-9 || (s.1 - z).abs() < 1e-9);
+    near.map(|s| s.2).fold(0.0, |best: f64, s| if s.abs() > best.abs() { s } else { best })
+}
+
+/// Lines of kind 15 that are readings: value, depth, whether a doubt, the limits of a pair or the state points to it.
+fn read_again_lines(pond: &Pond) -> Vec<(String, f64, bool)> {
+    use layercast_lesson::view::FieldKind;
+    let field = lines_of(pond, 15).into_iter().next().unwrap();
+    let FieldKind::Choice { options } = field.kind else { panic!() };
+    let means = pond.means();
+    let line = |value: String| {
+        let at: usize = value.strip_prefix('r')?.parse().unwrap();
+        let z = pond.cast.readings[at].depth_m;
+        let row = pond.rows.iter().find(|r| (r.0 - z).abs() < 1e-9).unwrap();
+        let apart = row.2.map_or(0.0, |up| (row.1 - up).abs());
+        let wide = apart > 0.2 + 0.1 * slope_at(&means, z).abs() + 1e-9;
+        let pair = pond.analysis.facts.and_then(|f| f.inversion_pair_m);
+        let upside_down = pair.is_some_and(|(a, b)| (a - z).abs() < 1e-9 || (b - z).abs() < 1e-9);
+        Some((value, z, pond.analysis.checked[at].doubt.is_some() || wide || upside_down))
+    };
+    options.into_iter().filter_map(|o| line(o.value)).collect()
+}
+
+/// Which way was warmer, where, and what that suggests, by the rows: values of kind 14's lists.
+fn two_ways(pond: &Pond) -> [&'static str; 3] {
+    let means = pond.means();
+    let d: Vec<(f64, f64)> =
+        pond.rows.iter().filter_map(|r| Some((slope_at(&means, r.0), r.1 - r.2?))).collect();
+    let n = d.len() as f64;
+    let mean = d.iter().map(|p| p.1).sum::<f64>() / n;
+    let sd = (d.iter().map(|p| (p.1 - mean) * (p.1 - mean)).sum::<f64>() / (n - 1.0)).sqrt();
+    if mean.abs() <= 2.0 * sd / n.sqrt() + 1e-9 {
+        return ["small", "no_pattern", "chance"];
+    }
+    let side = if mean > 0.0 { "down" } else { "up" };
+    let steepest = d.iter().map(|p| p.0.abs()).fold(0.0, f64::max);
+    let of = |steep: bool| {
+        let list: Vec<f64> = d
+            .iter()
+            .filter(|p| (p.0.abs() >= 0.5 * steepest - 1e-9) == steep)
+            .map(|p| p.1.abs() * p.1.signum() * mean.signum())
+            .collect();
+        list.iter().sum::<f64>() / list.len().max(1) as f64
+    };
+    if of(true) <= 0.0 || of(false) >= 0.5 * of(true) {
+        return [side, "everywhere", "drift"];
+    }
+    [side, "steep", "marks"]
 }
 
 /// End of the mixed layer by the class rule.
@@ -476,6 +569,32 @@ pub fn rights(pond: &Pond, asked: &Asked) -> Vec<Fields> {
             list.push(fields(&[("apart", &two(s)), ("unit", "c"), ("way", "squares")]));
             list.push(fields(&[("apart", &two(0.886 * mean)), ("unit", "c"), ("way", "unsigned")]));
             list.push(fields(&[("apart", &two(mean)), ("unit", "c"), ("way", "unsigned")]));
+        }
+        14 => {
+            let [side, place, why] = two_ways(pond);
+            list.push(fields(&[("side", side), ("place", place), ("why", why)]));
+        }
+        15 => {
+            let pointed: Vec<String> =
+                read_again_lines(pond).into_iter().filter(|l| l.2).map(|l| l.0).collect();
+            if pointed.is_empty() {
+                list.push(fields(&[("reading", "none")]));
+            }
+            list.extend(pointed.iter().map(|value| fields(&[("reading", value)])));
+        }
+        16 => {
+            for (rate, apart) in
+                [("0.549", "3.6"), ("0,55", "3,6 °F"), ("0.549 °F/ft", "3.60"), ("0.54", "-3.6")]
+            {
+                list.push(fields(&[("rate", rate), ("apart", apart)]));
+            }
+        }
+        106 => {
+            for (time, unit) in
+                [("7", "h"), ("6.97", "h"), ("25080", "s"), ("418 min", ""), ("7,0 h", "s"), ("0.29", "d")]
+            {
+                list.push(fields(&[("time", time), ("unit", unit)]));
+            }
         }
         101 => {
             let all = || pond.rows.iter().flat_map(|r| [Some(r.1), r.2]).flatten();

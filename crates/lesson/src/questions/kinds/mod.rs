@@ -10,14 +10,18 @@ pub(crate) mod how_sure;
 pub(crate) mod layer_shares;
 pub(crate) mod legs_agree;
 pub(crate) mod mixed_layer;
+pub(crate) mod other_units;
 pub(crate) mod own;
 pub(crate) mod per_metre;
+pub(crate) mod read_again;
 pub(crate) mod steep_layer;
 pub(crate) mod steepest_step;
+pub(crate) mod sun_needed;
 pub(crate) mod temperature_at;
 pub(crate) mod thermocline_depth;
 pub(crate) mod three_facts;
 pub(crate) mod warmest_coldest;
+pub(crate) mod which_way_warmer;
 
 use super::kind::Kind;
 
@@ -36,11 +40,15 @@ pub(crate) const KINDS: &[(u8, &dyn Kind)] = &[
     (11, &steep_layer::SteepLayer),
     (12, &layer_shares::LayerShares),
     (13, &legs_agree::LegsAgree),
+    (14, &which_way_warmer::WhichWayWarmer),
+    (15, &read_again::ReadAgain),
+    (16, &other_units::OtherUnits),
     (101, &warmest_coldest::WarmestColdest),
     (102, &believable::Believable),
     (103, &any_step::AnyStep),
     (104, &three_facts::ThreeFacts),
     (105, &heavier_on_top::HeavierOnTop),
+    (106, &sun_needed::SunNeeded),
 ];
 
 /// The kind of a number.
