@@ -109,6 +109,9 @@ async function take_opened(opened: Opened, name: string): Promise<boolean> {
     case "newer":
       await refuse({ kind: "newer", name, version: opened.version, readings: opened.readings });
       return true;
+    case "lesson":
+      await refuse({ kind: "lesson", name, lesson: opened });
+      return true;
     case "table":
       return take_table(opened.text, "take_file");
     case "no":
@@ -117,10 +120,13 @@ async function take_opened(opened: Opened, name: string): Promise<boolean> {
   }
 }
 
+/** What has the focus when a file is asked about or refused. */
+const FIRST_WAY = { newer: "newer-leave", lesson: "lesson-take", no: "no-open", large: "no-open" } as const;
+
 async function refuse(file: FileTrouble): Promise<void> {
   await to_log();
   set_ui({ file, pasting: false, menu: null });
-  focus_seen(by_id(file.kind === "newer" ? "newer-leave" : "no-open"));
+  focus_seen(by_id(FIRST_WAY[file.kind]));
 }
 
 async function to_log(): Promise<void> {

@@ -1,7 +1,7 @@
 // One state, one writer, one whole redraw. Handlers only call `dispatch` (the notebook changes) or `set_ui` (only what is
 // on the page changes); every screen registers one `show` that may run twice.
 
-import type { Action, Look, Otherwise, Said } from "../generated/core";
+import type { Action, Look, Opened, Otherwise, Said } from "../generated/core";
 import { begin_busy } from "./busy";
 import * as core from "./core";
 import { hold_field } from "./dom";
@@ -12,9 +12,10 @@ import type { Lang } from "./say";
 /** The four themes. */
 export type Theme = "day" | "night" | "sunlight" | "projector";
 
-/** A file or text that did not become a notebook or a table. */
+/** A file or text that did not become a notebook or a table at once. */
 export type FileTrouble =
   | { kind: "newer"; name: string; version: number; readings: string | null }
+  | { kind: "lesson"; name: string; lesson: Extract<Opened, { kind: "lesson" }> }
   | { kind: "no"; name: string; said: Said[] }
   | { kind: "large"; name: string };
 

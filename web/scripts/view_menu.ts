@@ -63,8 +63,8 @@ export function mount_view_menu(): void {
   menu.addEventListener("change", (event) => {
     const field = event.target as HTMLInputElement;
     const theme = THEMES.find((one) => one === field.value);
-    if (field.name === "theme" && theme) change({ theme });
-    if (field.name === "lang" && (field.value === "en" || field.value === "es")) change({ lang: field.value });
+    if (field.name === "theme" && theme) change_view({ theme });
+    if (field.name === "lang" && (field.value === "en" || field.value === "es")) change_view({ lang: field.value });
   });
   by_id("view-smaller").addEventListener("click", () => step(-1));
   by_id("view-larger").addEventListener("click", () => step(1));
@@ -74,10 +74,11 @@ export function mount_view_menu(): void {
 function step(by: number): void {
   const at = SIZES.indexOf(state().ui.text_size as (typeof SIZES)[number]);
   const text_size = SIZES[at + by];
-  if (text_size) change({ text_size });
+  if (text_size) change_view({ text_size });
 }
 
-function change(to: Partial<View>): void {
+/** Changes theme, language or size of the text, and keeps the choice in this browser. */
+export function change_view(to: Partial<View>): void {
   for (const [name, value] of Object.entries(to)) write_setting(name, String(value));
   apply_view({ ...state().ui, ...to });
   set_ui(to);

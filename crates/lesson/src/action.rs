@@ -23,6 +23,8 @@ pub enum Action {
     Paste { text: String },
     /// As `Paste`, of a file that was opened.
     TakeFile { text: String },
+    /// Works by a teacher's lesson, given as the text of its file.
+    TakeLesson { text: String },
     /// As `Paste`, of one of the examples.
     TakeExample { text: String },
     /// Opens the table view again ("Not right?").

@@ -10,7 +10,7 @@ pub use lesson::{
 };
 pub(crate) use open::{
     MOST_CELL_CHARS, MOST_CORRECTIONS, MOST_ENTRIES, MOST_MARKS, MOST_PROSE_CHARS, MOST_TABLE_ENTRIES,
-    is_short, is_sound, is_sound_cast,
+    is_fit, is_short, is_sound, is_sound_cast,
 };
 pub use open::{Unopened, fuzz_notebook_json};
 pub use report::{ReportPart, ReportText};

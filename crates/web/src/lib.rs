@@ -2,6 +2,7 @@
 //! kept between calls. A notebook is a JSON text for the page; only Rust reads inside it.
 
 mod hand_in;
+mod lesson;
 #[cfg(feature = "measured")]
 mod measured;
 mod notebook;
@@ -11,6 +12,7 @@ mod trials;
 mod view;
 
 pub use hand_in::{hand_in_file, hand_in_lines, receipt};
+pub use lesson::{lesson_act, lesson_look, lesson_of_ours};
 #[cfg(feature = "measured")]
 pub use measured::analyses;
 pub use notebook::{Opened, Stepped, act, example, look, look_from, new_notebook, open_bytes, step};

@@ -4,6 +4,7 @@ use crate::view::{beside, large_view};
 use layercast_exchange::read::{self as tables, Outcome};
 use layercast_lesson::action::Action;
 use layercast_lesson::document::{Lesson, Notebook, Unopened};
+use layercast_lesson::maker;
 use layercast_lesson::view::{Look, Said};
 use serde::Serialize;
 use tsify::{Ts, Tsify};
@@ -25,6 +26,19 @@ pub enum Opened {
         version: u32,
         /// A new notebook with its readings alone, when they could be read.
         readings: Option<String>,
+    },
+    /// A teacher's lesson.
+    Lesson {
+        /// Its text: give it back as the action `take_lesson`.
+        lesson: String,
+        /// "9 questions, 40 points, about 35 minutes."
+        sum: Said,
+        /// What the teacher calls it; may be empty.
+        title: String,
+        /// Language it opens in, or empty.
+        language: String,
+        /// What this page cannot do with it.
+        said: Vec<Said>,
     },
     /// A table, decoded to text: give it back as the action `take_file`, or `paste` where it was pasted.
     Table {
@@ -139,6 +153,16 @@ fn opened(bytes: &[u8]) -> Opened {
             Err(Unopened::NotANotebook) => {}
         }
     }
+    if let Some(opened) = std::str::from_utf8(bytes).ok().and_then(maker::open) {
+        let look = maker::look(&opened.lesson);
+        return Opened::Lesson {
+            lesson: maker::file_text(&opened.lesson, &opened.rest),
+            sum: look.sum,
+            title: look.title,
+            language: look.language,
+            said: opened.said.into_iter().map(Said::from).collect(),
+        };
+    }
     let table = tables::read(bytes, &Default::default());
     match table.outcome {
         Outcome::Error => no(table.messages),
@@ -167,6 +191,12 @@ mod tests {
     #[test]
     fn a_picture_is_refused_in_words() {
         assert!(matches!(opened(b"\x89PNG\r\n\x1a\n"), Opened::No { said } if !said.is_empty()));
+    }
+
+    #[test]
+    fn a_lesson_is_a_lesson() {
+        let lesson = crate::lesson_of_ours(true);
+        assert!(matches!(opened(lesson.as_bytes()), Opened::Lesson { said, .. } if said.is_empty()));
     }
 
     #[test]

@@ -21,3 +21,5 @@ ask-own-dropped-depth = One of your teacher’s own questions is about { $depth 
 ask-own-dropped-marks = One of your teacher’s own questions needs a reading at { $top } m and one at { $bottom } m. They are not both there, so it is not asked.
 ask-own-dropped-never = One of your teacher’s own questions asks where your water is { $temp } °C. It is so nowhere, so it is not asked.
 ask-own-dropped-often = One of your teacher’s own questions asks where your water is { $temp } °C. It is so in more than one place, so it is not asked.
+# The teacher's words to the class.
+ask-lesson-note = { $note }

@@ -63,3 +63,10 @@ lesson-open-unknown =
        *[other] It has { $count } questions that this page does not know. They are not asked, and stay in the file.
     }
 lesson-open-part = A part of this lesson could not be read. Its questions and rules are used; the rest stays in the file.
+# A lesson's file that a student opened.
+page-lesson-title = A lesson from your teacher
+page-lesson-lead = <b>{ $title }</b>
+page-lesson-lead-untitled = The file <b>{ $name }</b> is a lesson.
+page-lesson-take = Work by this lesson
+page-lesson-leave = Leave it
+page-lesson-foot = What you have answered and marked stays.

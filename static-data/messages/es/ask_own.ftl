@@ -21,3 +21,5 @@ ask-own-dropped-depth = Una pregunta propia de tu clase trata de { $depth } m. 
 ask-own-dropped-marks = Una pregunta propia de tu clase necesita una lectura a { $top } m y otra a { $bottom } m. No están las dos, así que no se hace.
 ask-own-dropped-never = Una pregunta propia de tu clase pregunta dónde está tu agua a { $temp } °C. No lo está en ninguna parte, así que no se hace.
 ask-own-dropped-often = Una pregunta propia de tu clase pregunta dónde está tu agua a { $temp } °C. Lo está en más de un sitio, así que no se hace.
+# The teacher's words to the class.
+ask-lesson-note = { $note }

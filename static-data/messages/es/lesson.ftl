@@ -63,3 +63,10 @@ lesson-open-unknown =
        *[other] Tiene { $count } preguntas que esta página no conoce. No se hacen, y quedan en el archivo.
     }
 lesson-open-part = Una parte de esta lección no se pudo leer. Se usan sus preguntas y reglas; lo demás queda en el archivo.
+# El archivo de una lección que alguien abrió.
+page-lesson-title = Una lección de tu clase
+page-lesson-lead = <b>{ $title }</b>
+page-lesson-lead-untitled = El archivo <b>{ $name }</b> es una lección.
+page-lesson-take = Trabajar con esta lección
+page-lesson-leave = Dejarla
+page-lesson-foot = Lo que has contestado y marcado se queda.

@@ -1,7 +1,7 @@
 // Log: readings at their depths. The picture and the table share one axis; the panel says what was understood, what is
 // doubted, and what comes next.
 
-import type { Action, DoubtView, LogView, Said } from "../../generated/core";
+import type { Action, DoubtView, LogView, Opened, Said } from "../../generated/core";
 import { go } from "../bar";
 import type { ExampleName } from "../core";
 import { by_id, focus_seen, list, part, set_attr, set_text, set_value, template, toggle } from "../dom";
@@ -11,7 +11,7 @@ import { open_example, open_made } from "../notebooks";
 import { mount_picture, type Picture } from "../picture";
 import { say, say_into, speak, t, t_into } from "../say";
 import { dispatch, list_from, on_show, type State, set_ui, state } from "../state";
-import { is_stacked } from "../view_menu";
+import { change_view, is_stacked } from "../view_menu";
 import { show_ways } from "../ways";
 import { mount_log_doors, show_log_doors } from "./log_doors";
 import {
@@ -122,6 +122,16 @@ function mount_file_states(): void {
   };
   by_id("newer-leave").addEventListener("click", close);
   by_id("no-close").addEventListener("click", close);
+  by_id("lesson-leave").addEventListener("click", close);
+  by_id("lesson-take").addEventListener("click", () => {
+    const { file } = state().ui;
+    if (file?.kind !== "lesson") return;
+    const { lesson, language } = file.lesson;
+    dispatch({ do: "take_lesson", text: lesson });
+    set_ui({ file: null });
+    if (language === "en" || language === "es") change_view({ lang: language });
+    keep_focus();
+  });
   by_id("newer-take").addEventListener("click", () => {
     const file = state().ui.file;
     if (file?.kind === "newer" && file.readings !== null) void open_made(file.readings).then(after_open);
@@ -168,7 +178,7 @@ function show_log(s: Readonly<State>): void {
   }
   const pending = look.log.pending;
   const shows = which(s);
-  for (const one of ["empty", "pasting", "newer", "no", "pending", ...DOORS, "main"])
+  for (const one of ["empty", "pasting", "newer", "lesson", "no", "pending", ...DOORS, "main"])
     toggle(by_id(`log-${one}`), one === shows);
   const as_table = shows === "pending" && pending !== null && pending.columns.length > 0;
   toggle(by_id("log-sheet"), !as_table);
@@ -182,6 +192,7 @@ function show_log(s: Readonly<State>): void {
     t_into(by_id("newer-lead"), "page-newer-lead", { name: ui.file.name, version: ui.file.version });
     toggle(by_id("newer-take"), ui.file.readings !== null);
   }
+  if (shows === "lesson" && ui.file?.kind === "lesson") show_lesson(ui.file.name, ui.file.lesson);
   if (shows === "no" && ui.file) show_no(ui.file);
   if (shows === "main" && panel) show_main(s, panel);
   show_log_doors(s);
@@ -192,11 +203,18 @@ function show_log(s: Readonly<State>): void {
   }
 }
 
+function show_lesson(name: string, lesson: Extract<Opened, { kind: "lesson" }>): void {
+  const { title, sum, said } = lesson;
+  t_into(by_id("lesson-lead"), title === "" ? "page-lesson-lead-untitled" : "page-lesson-lead", { name, title });
+  say_into(by_id("lesson-sum"), sum);
+  list(by_id("lesson-said"), template("template-line"), said, (el, one) => say_into(el, one));
+}
+
 function which(
   s: Readonly<State>,
-): "empty" | "pasting" | "newer" | "no" | "pending" | "corrections" | "companions" | "main" {
+): "empty" | "pasting" | "newer" | "lesson" | "no" | "pending" | "corrections" | "companions" | "main" {
   if (s.ui.pasting) return "pasting";
-  if (s.ui.file) return s.ui.file.kind === "newer" ? "newer" : "no";
+  if (s.ui.file) return s.ui.file.kind === "large" ? "no" : s.ui.file.kind;
   if (s.look.log.pending) return "pending";
   return s.ui.log_door ?? (panel_empty ? "empty" : "main");
 }

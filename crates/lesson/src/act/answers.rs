@@ -161,8 +161,9 @@ fn give(notebook: &mut Notebook, hand: &InHand, tried: Try) {
 
 /// Opens the next hint.
 pub fn hint(notebook: &mut Notebook, question: usize, ready: &mut Ready) {
+    let help = notebook.lesson.help;
     if let Some(answer) = InHand::new(notebook, question, ready).and_then(|hand| hand.answer_mut(notebook)) {
-        answer.hints = answer.hints.saturating_add(1).min(3);
+        answer.hints = answer.hints.max(help.given()).saturating_add(1).min(help.most());
     }
 }
 

@@ -5,6 +5,7 @@ mod cells;
 mod code;
 mod companions;
 mod corrections;
+mod lesson;
 mod marks;
 mod table;
 mod undo;
@@ -97,6 +98,7 @@ fn act_with(mut next: Notebook, action: &Action, ready: &mut Ready) -> Notebook 
         Action::RemoveCorrection { correction } => corrections::remove(&mut next, *correction),
         Action::Undo => undo::undo(&mut next),
 
+        Action::TakeLesson { text } => lesson::take(&mut next, text),
         Action::TypeMark { mark, text } => marks::type_depth(&mut next, *mark, text, ready),
         Action::TypeGive { mark, text } => marks::type_give(&mut next, *mark, text),
         Action::DragMark { mark, y_px, surface_y_px, px_per_m } => {
@@ -167,6 +169,7 @@ fn changes_cast(action: &Action) -> bool {
         | Action::Undo => true,
         Action::Go { .. }
         | Action::AddMark
+        | Action::TakeLesson { .. }
         | Action::SetSeat { .. }
         | Action::SetClass { .. }
         | Action::OpenTable

@@ -92,6 +92,7 @@ impl Fields {
             "go" => Action::Go { screen: screen?, question },
             "paste" => Action::Paste { text: text? },
             "take_file" => Action::TakeFile { text: text? },
+            "take_lesson" => Action::TakeLesson { text: text? },
             "take_example" => Action::TakeExample { text: text? },
             "open_table" => Action::OpenTable,
             "set_role" => Action::SetRole { column: column?, role: role? },

@@ -75,6 +75,16 @@ pub enum Help {
 }
 
 impl Help {
+    /// Hints that stand open from the start.
+    pub fn given(self) -> u8 {
+        u8::from(self == Self::More)
+    }
+
+    /// Hints there are.
+    pub fn most(self) -> u8 {
+        if self == Self::Less { 2 } else { 3 }
+    }
+
     /// Whether nothing needs to be written.
     pub fn is_usual(&self) -> bool {
         *self == Self::Usual

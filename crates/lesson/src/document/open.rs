@@ -1,6 +1,8 @@
 //! A notebook as JSON: written, and read with care. A file from elsewhere is read into today's version or refused in words.
 
-use super::{Answer, Lesson, MarkDoc, MarkDocs, Notebook, ReportPart, SCHEMA, Sheet, VERSION};
+use super::{
+    Answer, Lesson, MOST_OWN, MarkDoc, MarkDocs, Notebook, OwnQuestion, ReportPart, SCHEMA, Sheet, VERSION,
+};
 use layercast_core::Message;
 use layercast_exchange::document::{CastDoc, Cell, Entry};
 use serde::Deserialize;
@@ -98,8 +100,7 @@ fn check(notebook: &Notebook) -> Result<(), Message> {
     if !(step > 0.0 && step <= 1000.0) || notebook.mark_count > MOST_MARKS || notebook.undo.len() > 100 {
         return Err(Message::new("log-file-absurd-marks"));
     }
-    if notebook.sheets.is_empty() || notebook.sheets.len() > 1000 || notebook.lesson.kinds.len() > MOST_KINDS
-    {
+    if notebook.sheets.is_empty() || notebook.sheets.len() > 1000 || !is_fit(&notebook.lesson) {
         return Err(Message::new("log-file-absurd-sheets"));
     }
     if notebook.code.chars().count() > MOST_CELL_CHARS || notebook.bed_text.chars().count() > MOST_CELL_CHARS
@@ -109,9 +110,22 @@ fn check(notebook: &Notebook) -> Result<(), Message> {
     notebook.sheets.iter().try_for_each(check_sheet)
 }
 
+/// Whether a lesson is of a size that a page can ask.
+pub(crate) fn is_fit(lesson: &Lesson) -> bool {
+    let long = |text: &String| text.len() <= 4 * MOST_PROSE_CHARS;
+    let own = |own: &OwnQuestion| {
+        long(&own.ask) && long(&own.hint) && own.by.rubric.len() <= 10 && own.by.rubric.iter().all(long)
+    };
+    lesson.kinds.len() <= MOST_KINDS
+        && lesson.own.len() <= MOST_OWN
+        && is_short(&lesson.id)
+        && [&lesson.title, &lesson.note, &lesson.run_note, &lesson.language].into_iter().all(long)
+        && lesson.own.iter().all(own)
+}
+
 /// Whether a cast, a sheet and a lesson from elsewhere can be worked with.
 pub(crate) fn is_sound(cast: &CastDoc, sheet: &Sheet, lesson: &Lesson) -> bool {
-    let is_fit = lesson.kinds.len() <= MOST_KINDS && is_short(&lesson.id);
+    let is_fit = is_fit(lesson);
     is_fit && is_sound_cast(cast) && check_sheet(sheet).is_ok()
 }
 

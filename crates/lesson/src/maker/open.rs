@@ -1,6 +1,6 @@
 //! A lesson as a file: written, and opened whatever version of the page wrote it.
 
-use crate::document::{FIRST_OWN, LESSON_SCHEMA, LESSON_VERSION, Lesson, MOST_OWN};
+use crate::document::{FIRST_OWN, LESSON_SCHEMA, LESSON_VERSION, Lesson, MOST_OWN, is_fit};
 use crate::questions::all_kinds;
 use layercast_core::Message;
 use serde_json::Value;
@@ -52,6 +52,9 @@ pub fn open(text: &str) -> Option<OpenedLesson> {
         }
     };
     lesson.own.truncate(MOST_OWN);
+    if !is_fit(&lesson) {
+        return None;
+    }
     if version > u64::from(LESSON_VERSION) {
         let version = usize::try_from(version).unwrap_or(usize::MAX);
         said.insert(0, Message::new("lesson-open-newer").count("version", version));

@@ -32,6 +32,10 @@ pub(crate) fn paper(water: &Water) -> Paper {
     if water.levels().is_empty() {
         return paper;
     }
+    let note = water.context.lesson.note.trim();
+    if !note.is_empty() {
+        paper.about.push(Message::new("ask-lesson-note").text("note", note));
+    }
     let marks_in = water.marks_are_in();
     if let Some((why, tells)) = why(water)
         && (!tells || marks_in)

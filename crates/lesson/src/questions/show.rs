@@ -9,7 +9,7 @@ use super::text::{Fields, Measure, field, read};
 use super::water::Water;
 use super::{Asked, Paper, kinds};
 use crate::action::Action;
-use crate::document::{Answer, Screen};
+use crate::document::{Answer, Help, Screen};
 use crate::view::{
     FieldKind, FieldLine, FieldView, GripView, HintView, OptionView, PartView, QuestionView, Sign,
     VerdictView, Way,
@@ -72,7 +72,12 @@ impl Desk<'_> {
     }
 
     fn hints(&self) -> u8 {
-        self.answer.hints.min(HINTS)
+        self.answer.hints.max(self.help().given()).min(self.help().most())
+    }
+
+    /// How much of it the lesson gives.
+    fn help(&self) -> Help {
+        self.water.context.lesson.help
     }
 
     fn explain(&self, part: usize) -> Explained {
@@ -304,10 +309,10 @@ impl Desk<'_> {
     fn open_buttons(&self) -> Vec<Way> {
         let question = self.index;
         let help = match self.hints() {
+            open if open >= self.help().most() => self.way("ask-show-me", Action::ShowMe { question }, false),
             0 => self.way("ask-hint", Action::Hint { question }, false),
             1 => self.way("ask-hint-another", Action::Hint { question }, false),
-            2 => self.way("ask-hint-elsewhere", Action::Hint { question }, false),
-            _ => self.way("ask-show-me", Action::ShowMe { question }, false),
+            _ => self.way("ask-hint-elsewhere", Action::Hint { question }, false),
         };
         let mut check = self.way("ask-check", Action::Check { question }, true);
         check.waits = self.waits();
@@ -366,7 +371,7 @@ impl Desk<'_> {
         }
         if !self.replay.open() {
             notes.push(Message::new("ask-note-first-stays"));
-        } else if self.hints() >= HINTS {
+        } else if self.hints() >= self.help().most() {
             notes.push(Message::new("ask-note-show-me"));
         } else if self.round().parts.iter().any(|p| p.misses > 0) {
             notes.push(Message::new("ask-note-first-stays"));
