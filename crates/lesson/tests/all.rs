@@ -4,6 +4,10 @@
 
 mod actions;
 mod alike;
+mod class_import;
+mod class_marks;
+mod class_support;
+mod class_wall;
 mod corrections;
 mod cover;
 mod doors;

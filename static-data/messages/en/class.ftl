@@ -27,3 +27,155 @@ class-why-lines = Of the { $of } lines of { $name }, { $missing ->
     }
 } Copy them again, all of them.
 class-why-lines-unreadable = All lines of { $name } are here, but what they hold cannot be read. Ask for them again.
+
+class-file-none = This is no class.
+class-file-newer = Saved by a newer Layercast (version { $version }). Open it with that one.
+class-file-broken = This class cannot be read to its end.
+class-why-newer = It was handed in from a newer Layercast (version { $version }). Open the class with that one.
+class-why-too-many = The class is full: no more hand-ins are taken.
+class-why-zip-broken = This zip, or a file in it, is broken. Fetch it again.
+class-why-zip-empty = The zip is empty.
+class-why-zip-locked = It has a password. Unpack it first.
+class-why-zip-method = It is packed in a way that is not read here. Unpack it first.
+class-why-zip-too-much = There is far too much in it.
+class-why-zip-too-deep = It lies too many zips deep.
+class-why-zip-document = It is a document of an office program. Copy the lines out of it and paste them.
+class-row-same = It is here already.
+class-row-same-work = The same marks, tries and words are here already.
+class-row-older = An older copy. The newer one stays.
+class-row-newer = It goes on where the copy here ends, and takes its place.
+class-row-beside = This seat has another sheet here, and neither holds all of the other. Choose one, or keep both.
+class-row-other-class = It says class { $code }.
+class-row-other-lesson = It is of another lesson: { $lesson }.
+class-look-no-seat = It has no seat code.
+class-look-edited = It was changed after it was written: its sum does not agree. What counts is computed from what stands in it now.
+class-look-other-version = It was made with another version of this lesson. It is read by yours.
+class-look-example = Its readings are an example: nobody measured them.
+class-look-fahrenheit = Water of { $warmest } °C? These look like °F.
+class-look-feet = { $depth } m deep, where the others have { $usual } m: these look like feet.
+class-look-station = { $depth } m deep, where the others have { $usual } m: perhaps another place.
+class-look-near = Nearly the cast of { $group }: { $count ->
+    [one] one reading differs
+   *[other] { $count } readings differ
+}. One of them may be a copy with a slip.
+class-aside-class = of another class
+class-aside-lesson = of another lesson
+class-aside-beside = a second sheet of this seat
+class-aside-out = taken out by you
+class-way-take-in = Take it in
+class-way-take-out = Take it out
+class-way-keep-this = Keep this one
+class-way-keep-both = Keep both
+class-way-seen = It is all right so
+class-way-feet = Read as feet
+class-way-fahrenheit = Read as °F
+class-way-station = Another place
+class-way-practice = Count it as practice
+class-way-this-cast = This cast for both
+class-way-that-cast = The other cast for both
+class-way-both-casts = They are two
+class-repaired-group = Group { $group }, put right by you
+class-repaired-seat = Seat { $seat }, put right by you
+class-repaired-feet = Read as feet
+class-repaired-fahrenheit = Read as °F
+class-repaired-zero = Marks read { $height } above the water
+class-repaired-station = Another place
+class-undo = Undo
+class-title = { $casts ->
+    [one] One cast
+   *[other] { $casts } casts
+}, { $sheets ->
+    [one] one sheet
+   *[other] { $sheets } sheets
+}
+class-cast-mixed = mixed to the bottom
+class-cast-none = none
+class-cast-today = only today’s warm layer
+class-cast-too-few = too few readings
+class-cast-unstable = heavier water on top
+class-wall-empty = Nothing is here yet. Add hand-ins.
+class-wall-none = No group found a thermocline.
+class-wall-one = Only { $group } found a thermocline.
+class-wall-all-share = All { $found } ranges share { $range }. The groups do not contradict each other.{ $none ->
+    [0] {""}
+    [one] {" "}One group has none.
+   *[other] {" "}{ $none } groups have none.
+}
+class-wall-all-touch = All { $found } ranges share { $depth } m. The groups do not contradict each other.{ $none ->
+    [0] {""}
+    [one] {" "}One group has none.
+   *[other] {" "}{ $none } groups have none.
+}
+class-wall-some-share = { $most } of { $found } ranges overlap: { $range }.{ $none ->
+    [0] {""}
+    [one] {" "}One group has none.
+   *[other] {" "}{ $none } groups have none.
+}
+class-wall-some-touch = { $most } of { $found } ranges share { $depth } m.{ $none ->
+    [0] {""}
+    [one] {" "}One group has none.
+   *[other] {" "}{ $none } groups have none.
+}
+class-wall-apart = No two of the { $found } ranges share a depth: the groups found different depths.{ $none ->
+    [0] {""}
+    [one] {" "}One group has none.
+   *[other] {" "}{ $none } groups have none.
+}
+class-talk-station = <b>{ $group }</b> measured at another place, { $depth } m deep. It may be different there.
+class-talk-widest = <b>{ $group }</b> has the widest range. Ask: what would make it narrower?
+class-talk-widest-apart = <b>{ $group }</b> differs most between down and up, so its range is widest.
+class-talk-deepest = <b>{ $group }</b> lies deepest. Ask: a slanted cable, or did the layer sink?
+class-right-first = right first
+class-right-later = right later
+class-not-yet = not yet
+class-blank = blank
+class-cannot-tell = cannot be told
+class-idea-count = { $students ->
+    [one] one student
+   *[other] { $students } students
+}, { $groups ->
+    [one] one group
+   *[other] { $groups } groups
+}
+class-given = { $text }
+class-report = Report
+class-next-idea = Ask next: { $ask } { $students } answers show the same idea. Put two side by side: which fits the water, and how do you see it?
+class-next-not-yet = Ask next: { $ask } { $students ->
+    [one] One did not have it
+   *[other] { $students } did not have it
+} at the first try.
+class-next-why = Ask next: why do the groups differ, and could anybody tell?
+class-note-late = Handed in late.
+class-note-practice = Practice.
+class-why-title = { $one } and { $other }
+class-why-group = { $group }
+class-why-the-rest = the rest
+class-why-too-few = They share too few depths to be compared.
+class-why-too-little = They share too little water to be compared.
+class-why-apart = They are { $apart } °C apart, taken over all depths.
+class-why-chance = Nothing but chance is needed: readings of the same water differ so much.
+class-why-none-alone = They differ by more than chance, and no cause by itself says why.
+class-why-cannot-be-told = These readings cannot tell it from: { $cause }.
+class-why-no-clock = Without clock times nobody can say whether the sun could have done it.
+class-why-sun-could = The sun could have done it: { $power } W/m².
+class-why-sun-cannot = The sun cannot have done it: that is { $power } W/m².
+class-why-sun-unsure = Whether the sun could have done it is too close to tell: { $power } W/m².
+class-why-sun-cooled = The later cast holds less heat: that is no work of the sun.
+class-why-not-even = The water is too even to tell.
+class-why-not-top = Nothing was read near the surface.
+class-why-not-layer = There is no layer that could move.
+class-cause-offset = the probe
+class-cause-zero = the zero of the marks
+class-cause-stretch = a stretched or slanted cable
+class-cause-top = the sun in between
+class-cause-moved = moved water, or another place
+class-fit-offset-more = The probe reads { $size } °C more. That would explain { $explains } % of it.
+class-fit-offset-less = The probe reads { $size } °C less. That would explain { $explains } % of it.
+class-fit-zero-deeper = The probe hung { $size } m deeper than its marks say. That would explain { $explains } % of it.
+class-fit-zero-shallower = The probe hung { $size } m shallower than its marks say. That would explain { $explains } % of it.
+class-fit-stretch-longer = The cable reached { $size } % deeper than its marks say. That would explain { $explains } % of it.
+class-fit-stretch-shorter = The cable reached { $size } % less deep than its marks say, as a slanted one does. That would explain { $explains } % of it.
+class-fit-top-warmer = The top was { $size } °C warmer. That would explain { $explains } % of it.
+class-fit-top-colder = The top was { $size } °C colder. That would explain { $explains } % of it.
+class-fit-moved-deeper = The layer lay { $size } m deeper. That would explain { $explains } % of it.
+class-fit-moved-shallower = The layer lay { $size } m shallower. That would explain { $explains } % of it.

@@ -27,3 +27,155 @@ class-why-lines = De las { $of } líneas de { $name }, { $missing ->
     }
 } Cópialas otra vez, todas.
 class-why-lines-unreadable = Están todas las líneas de { $name }, pero lo que contienen no se puede leer. Pídelas otra vez.
+
+class-file-none = Esto no es una clase.
+class-file-newer = Guardado con un Layercast más nuevo (versión { $version }). Ábrelo con ese.
+class-file-broken = Esta clase no se puede leer hasta el final.
+class-why-newer = Se entregó desde un Layercast más nuevo (versión { $version }). Abre la clase con ese.
+class-why-too-many = La clase está llena: no se toman más entregas.
+class-why-zip-broken = Este zip, o un archivo dentro, está dañado. Descárgalo otra vez.
+class-why-zip-empty = El zip está vacío.
+class-why-zip-locked = Tiene contraseña. Descomprímelo antes.
+class-why-zip-method = Está comprimido de un modo que aquí no se lee. Descomprímelo antes.
+class-why-zip-too-much = Contiene demasiado.
+class-why-zip-too-deep = Está dentro de demasiados zips.
+class-why-zip-document = Es un documento de oficina. Copia las líneas y pégalas.
+class-row-same = Ya está aquí.
+class-row-same-work = Las mismas marcas, intentos y textos ya están aquí.
+class-row-older = Una copia más antigua. Se queda la más nueva.
+class-row-newer = Sigue donde acaba la copia de aquí y la sustituye.
+class-row-beside = Este puesto ya tiene otra hoja, y ninguna contiene toda la otra. Elige una o deja las dos.
+class-row-other-class = Dice clase { $code }.
+class-row-other-lesson = Es de otra lección: { $lesson }.
+class-look-no-seat = No tiene código de puesto.
+class-look-edited = Se cambió después de escribirla: su suma no coincide. Lo que cuenta se calcula con lo que hay ahora.
+class-look-other-version = Se hizo con otra versión de esta lección. Se lee con la tuya.
+class-look-example = Sus lecturas son un ejemplo: nadie las midió.
+class-look-fahrenheit = ¿Agua a { $warmest } °C? Parecen °F.
+class-look-feet = { $depth } m de fondo, donde los demás tienen { $usual } m: parecen pies.
+class-look-station = { $depth } m de fondo, donde los demás tienen { $usual } m: quizá otro lugar.
+class-look-near = Casi la medición de { $group }: { $count ->
+    [one] difiere una lectura
+   *[other] difieren { $count } lecturas
+}. Una puede ser una copia con un despiste.
+class-aside-class = de otra clase
+class-aside-lesson = de otra lección
+class-aside-beside = una segunda hoja de este puesto
+class-aside-out = apartada por ti
+class-way-take-in = Admitirla
+class-way-take-out = Apartarla
+class-way-keep-this = Dejar esta
+class-way-keep-both = Dejar las dos
+class-way-seen = Está bien así
+class-way-feet = Leer en pies
+class-way-fahrenheit = Leer en °F
+class-way-station = Otro lugar
+class-way-practice = Contarla como práctica
+class-way-this-cast = Esta medición para las dos
+class-way-that-cast = La otra para las dos
+class-way-both-casts = Son dos
+class-repaired-group = Grupo { $group }, corregido por ti
+class-repaired-seat = Puesto { $seat }, corregido por ti
+class-repaired-feet = Leída en pies
+class-repaired-fahrenheit = Leída en °F
+class-repaired-zero = Marcas leídas a { $height } sobre el agua
+class-repaired-station = Otro lugar
+class-undo = Deshacer
+class-title = { $casts ->
+    [one] Una medición
+   *[other] { $casts } mediciones
+}, { $sheets ->
+    [one] una hoja
+   *[other] { $sheets } hojas
+}
+class-cast-mixed = mezclada hasta el fondo
+class-cast-none = no hay
+class-cast-today = solo la capa cálida de hoy
+class-cast-too-few = pocas lecturas
+class-cast-unstable = agua más pesada arriba
+class-wall-empty = Aún no hay nada. Añade entregas.
+class-wall-none = Ningún grupo encontró una termoclina.
+class-wall-one = Solo { $group } encontró una termoclina.
+class-wall-all-share = Los { $found } márgenes comparten { $range }. Los grupos no se contradicen.{ $none ->
+    [0] {""}
+    [one] {" "}Un grupo no tiene.
+   *[other] {" "}{ $none } grupos no tienen.
+}
+class-wall-all-touch = Los { $found } márgenes comparten { $depth } m. Los grupos no se contradicen.{ $none ->
+    [0] {""}
+    [one] {" "}Un grupo no tiene.
+   *[other] {" "}{ $none } grupos no tienen.
+}
+class-wall-some-share = { $most } de { $found } márgenes coinciden: { $range }.{ $none ->
+    [0] {""}
+    [one] {" "}Un grupo no tiene.
+   *[other] {" "}{ $none } grupos no tienen.
+}
+class-wall-some-touch = { $most } de { $found } márgenes comparten { $depth } m.{ $none ->
+    [0] {""}
+    [one] {" "}Un grupo no tiene.
+   *[other] {" "}{ $none } grupos no tienen.
+}
+class-wall-apart = Ningún par de los { $found } márgenes comparte una profundidad: los grupos encontraron profundidades distintas.{ $none ->
+    [0] {""}
+    [one] {" "}Un grupo no tiene.
+   *[other] {" "}{ $none } grupos no tienen.
+}
+class-talk-station = <b>{ $group }</b> midió en otro lugar, de { $depth } m. Allí puede ser distinto.
+class-talk-widest = <b>{ $group }</b> tiene el margen más ancho. Pregunta: ¿qué lo haría más estrecho?
+class-talk-widest-apart = <b>{ $group }</b> difiere más entre bajar y subir; por eso su margen es el más ancho.
+class-talk-deepest = <b>{ $group }</b> queda más profunda. Pregunta: ¿cable inclinado o bajó la capa?
+class-right-first = bien a la primera
+class-right-later = bien después
+class-not-yet = todavía no
+class-blank = en blanco
+class-cannot-tell = no se puede saber
+class-idea-count = { $students ->
+    [one] un estudiante
+   *[other] { $students } estudiantes
+}, { $groups ->
+    [one] un grupo
+   *[other] { $groups } grupos
+}
+class-given = { $text }
+class-report = Informe
+class-next-idea = Pregunta ahora: { $ask } { $students } respuestas muestran la misma idea. Pon dos juntas: ¿cuál encaja con el agua y en qué se ve?
+class-next-not-yet = Pregunta ahora: { $ask } { $students ->
+    [one] Uno no lo tuvo
+   *[other] { $students } no lo tuvieron
+} a la primera.
+class-next-why = Pregunta ahora: ¿por qué difieren los grupos, y podría saberlo alguien?
+class-note-late = Entregado tarde.
+class-note-practice = Práctica.
+class-why-title = { $one } y { $other }
+class-why-group = { $group }
+class-why-the-rest = el resto
+class-why-too-few = Comparten muy pocas profundidades para compararlas.
+class-why-too-little = Comparten muy poca agua para compararlas.
+class-why-apart = Difieren { $apart } °C en el conjunto de profundidades.
+class-why-chance = Basta el azar: lecturas de la misma agua difieren así.
+class-why-none-alone = Difieren más que por azar, y ninguna causa sola lo explica.
+class-why-cannot-be-told = Estas lecturas no lo distinguen de: { $cause }.
+class-why-no-clock = Sin horas nadie puede decir si el sol pudo hacerlo.
+class-why-sun-could = El sol pudo hacerlo: { $power } W/m².
+class-why-sun-cannot = El sol no pudo hacerlo: serían { $power } W/m².
+class-why-sun-unsure = Si el sol pudo hacerlo está demasiado justo: { $power } W/m².
+class-why-sun-cooled = La medición posterior tiene menos calor: eso no lo hace el sol.
+class-why-not-even = El agua es demasiado uniforme para saberlo.
+class-why-not-top = No se leyó nada cerca de la superficie.
+class-why-not-layer = No hay capa que pueda moverse.
+class-cause-offset = la sonda
+class-cause-zero = el cero de las marcas
+class-cause-stretch = un cable estirado o inclinado
+class-cause-top = el sol entre medias
+class-cause-moved = agua que se movió, u otro lugar
+class-fit-offset-more = La sonda marca { $size } °C más. Explicaría un { $explains } %.
+class-fit-offset-less = La sonda marca { $size } °C menos. Explicaría un { $explains } %.
+class-fit-zero-deeper = La sonda colgaba { $size } m más abajo de lo que dicen las marcas. Explicaría un { $explains } %.
+class-fit-zero-shallower = La sonda colgaba { $size } m más arriba de lo que dicen las marcas. Explicaría un { $explains } %.
+class-fit-stretch-longer = El cable llegaba un { $size } % más hondo de lo que dicen las marcas. Explicaría un { $explains } %.
+class-fit-stretch-shorter = El cable llegaba un { $size } % menos hondo de lo que dicen las marcas, como uno inclinado. Explicaría un { $explains } %.
+class-fit-top-warmer = La superficie estaba { $size } °C más caliente. Explicaría un { $explains } %.
+class-fit-top-colder = La superficie estaba { $size } °C más fría. Explicaría un { $explains } %.
+class-fit-moved-deeper = La capa estaba { $size } m más honda. Explicaría un { $explains } %.
+class-fit-moved-shallower = La capa estaba { $size } m más arriba. Explicaría un { $explains } %.

@@ -142,7 +142,7 @@ fn by_schema(head: &Head, json: &str, form: Form) -> Vec<Result<Opened, Refused>
         document::SCHEMA => of_notebook(json),
         document::LESSON_SCHEMA => vec![Err(Refused::NotOurs(Message::new("class-why-lesson")))],
         cast_document::SCHEMA => vec![Err(Refused::NotOurs(Message::new("class-why-cast")))],
-        "layercast-class" => vec![Err(Refused::NotOurs(Message::new("class-why-class")))],
+        crate::class::SCHEMA => vec![Err(Refused::NotOurs(Message::new("class-why-class")))],
         _ => vec![Err(Refused::NotOurs(Message::new("class-why-unknown")))],
     }
 }

@@ -9,6 +9,7 @@ mod kind;
 mod kinds;
 mod locked;
 mod ranges;
+mod record;
 mod replay;
 mod route;
 mod rules;
@@ -19,6 +20,7 @@ mod text;
 mod water;
 
 pub use kind::{Idea, Verdict};
+pub use record::{Judgement, Record, records};
 pub use water::Source;
 
 use crate::document::{Answer, Lesson, Sheet};

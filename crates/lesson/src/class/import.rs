@@ -1,0 +1,297 @@
+//! What was dropped or pasted, taken into the class: one row for each thing, and nothing else touched.
+
+use super::document::{Aside, Class, Decided, MOST_PAPERS, Member, Paper, UndoWhat};
+use super::join::{held_by, holds_all, is_same_work, owner};
+use super::looks::Sights;
+use super::repairs::Repair;
+use super::room::Room;
+use crate::document::Lesson;
+use crate::hand_in::{self, HandIn, Opened, Refused};
+use layercast_core::Message;
+use layercast_exchange::zip::{self, Refusal};
+
+/// Something dropped: a file, or a pasted text.
+#[derive(Clone, Copy, Debug)]
+pub struct Dropped<'a> {
+    /// What to call it in its row. It decides nothing and is not stored: names of files can be names of people.
+    pub name: &'a str,
+    /// Its bytes.
+    pub bytes: &'a [u8],
+}
+
+/// What became of a thing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Outcome {
+    /// New.
+    New,
+    /// Here already, or an older copy of what is here.
+    SameAgain,
+    /// A newer copy of what was here, which it replaces.
+    NewerThan,
+    /// Something about it must be looked at.
+    NeedsALook,
+    /// Not a hand-in, or of another class or lesson.
+    NotOurs,
+}
+
+/// One thing that was dropped.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Row {
+    /// Which of the dropped, from 0.
+    pub dropped: usize,
+    /// Its name, with the zips it was in.
+    pub name: String,
+    /// What became of it.
+    pub outcome: Outcome,
+    /// Why, most important first.
+    pub why: Vec<Message>,
+    /// Key of the member it is or belongs to.
+    pub member: Option<String>,
+}
+
+/// How many of each; they add up to the number of rows.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Counts {
+    /// [`Outcome::New`].
+    pub new: usize,
+    /// [`Outcome::SameAgain`].
+    pub same_again: usize,
+    /// [`Outcome::NewerThan`].
+    pub newer_than: usize,
+    /// [`Outcome::NeedsALook`].
+    pub needs_a_look: usize,
+    /// [`Outcome::NotOurs`].
+    pub not_ours: usize,
+}
+
+impl Counts {
+    /// Counts rows.
+    pub fn of(rows: &[Row]) -> Self {
+        let count = |outcome: Outcome| rows.iter().filter(|row| row.outcome == outcome).count();
+        Self {
+            new: count(Outcome::New),
+            same_again: count(Outcome::SameAgain),
+            newer_than: count(Outcome::NewerThan),
+            needs_a_look: count(Outcome::NeedsALook),
+            not_ours: count(Outcome::NotOurs),
+        }
+    }
+
+    /// All of them.
+    pub fn all(self) -> usize {
+        self.new + self.same_again + self.newer_than + self.needs_a_look + self.not_ours
+    }
+}
+
+/// A thing found in what was dropped.
+struct Thing {
+    dropped: usize,
+    name: String,
+    found: Result<Opened, Refused>,
+}
+
+/// The class with what was dropped, and one row for each thing in it: a file is one, each file of a zip (and of zips in
+/// it) is one, each hand-in of a paste is one.
+///
+/// A class without a code or a lesson takes those that most of the first hand-ins have. Undone in one step.
+pub fn import(class: &Class, batch: &[Dropped]) -> (Class, Vec<Row>) {
+    let things: Vec<Thing> = batch.iter().enumerate().flat_map(|(at, dropped)| things(at, dropped)).collect();
+    let mut next = class.clone();
+    let was = next.now.clone();
+    adopt(&mut next, &things);
+    let mut rows: Vec<Row> = things.into_iter().map(|thing| take(&mut next, thing)).collect();
+    look_again(&next, &mut rows);
+    if next.now != was {
+        next.remember(UndoWhat::Import, was);
+    }
+    (next, rows)
+}
+
+/// Everything in one dropped thing.
+fn things(at: usize, dropped: &Dropped) -> Vec<Thing> {
+    let opened = |name: &str, bytes: &[u8]| {
+        let thing = |found| Thing { dropped: at, name: name.to_owned(), found };
+        hand_in::open(bytes).into_iter().map(thing).collect::<Vec<_>>()
+    };
+    if !zip::is_zip(dropped.bytes) {
+        return opened(dropped.name, dropped.bytes);
+    }
+    let part = |part: zip::Part| {
+        let name = match part.name.as_str() {
+            "" => dropped.name.to_owned(),
+            inner => format!("{}/{inner}", dropped.name),
+        };
+        match part.bytes {
+            Ok(bytes) => opened(&name, &bytes),
+            Err(refusal) => vec![Thing { dropped: at, name, found: Err(refused(refusal)) }],
+        }
+    };
+    zip::parts(dropped.bytes).into_iter().flat_map(part).collect()
+}
+
+fn refused(refusal: Refusal) -> Refused {
+    let not_ours = |id| Refused::NotOurs(Message::new(id));
+    match refusal {
+        Refusal::Broken => Refused::Broken(Message::new("class-why-zip-broken")),
+        Refusal::Empty => not_ours("class-why-zip-empty"),
+        Refusal::Locked => Refused::Broken(Message::new("class-why-zip-locked")),
+        Refusal::OtherMethod => Refused::Broken(Message::new("class-why-zip-method")),
+        Refusal::TooMuch => not_ours("class-why-zip-too-much"),
+        Refusal::TooDeep => not_ours("class-why-zip-too-deep"),
+        Refusal::Document => not_ours("class-why-zip-document"),
+    }
+}
+
+/// The value most of a list have; of several the one that comes first.
+fn most_common<T: PartialEq>(list: Vec<T>) -> Option<T> {
+    let count = |one: &T| list.iter().filter(|other| *other == one).count();
+    let best = list.iter().map(count).max()?;
+    let at = list.iter().position(|one| count(one) == best)?;
+    list.into_iter().nth(at)
+}
+
+/// Code and lesson of the first hand-ins, where the teacher gave none.
+fn adopt(class: &mut Class, things: &[Thing]) {
+    let hand_ins =
+        || things.iter().filter_map(|thing| thing.found.as_ref().ok()).map(|opened| &opened.hand_in);
+    if class.code.is_empty() {
+        let codes = hand_ins().map(|hand_in| hand_in.sheet.class.trim()).filter(|code| !code.is_empty());
+        class.code = most_common(codes.collect()).unwrap_or_default().to_owned();
+    }
+    if class.lesson.is_none() {
+        let ours = hand_ins().filter(|hand_in| is_class(class, hand_in));
+        let lessons: Vec<&Lesson> = ours.map(|hand_in| &hand_in.lesson).collect();
+        class.lesson = most_common(lessons).cloned();
+    }
+}
+
+/// It says this class, or none.
+fn is_class(class: &Class, hand_in: &HandIn) -> bool {
+    let code = hand_in.sheet.class.trim();
+    code.is_empty() || class.code.is_empty() || code.to_lowercase() == class.code.trim().to_lowercase()
+}
+
+fn take(class: &mut Class, thing: Thing) -> Row {
+    let row =
+        |outcome, why, member| Row { dropped: thing.dropped, name: thing.name.clone(), outcome, why, member };
+    let opened = match thing.found {
+        Ok(opened) => opened,
+        Err(Refused::NotOurs(why)) => return row(Outcome::NotOurs, vec![why], None),
+        Err(Refused::Broken(why)) => return row(Outcome::NeedsALook, vec![why], None),
+        Err(Refused::Newer { version, .. }) => {
+            let version = usize::try_from(version).unwrap_or(usize::MAX);
+            let why = Message::new("class-why-newer").count("version", version);
+            return row(Outcome::NeedsALook, vec![why], None);
+        }
+    };
+    let hand_in = &opened.hand_in;
+    let id = hand_in.id();
+    if let Some(member) = class.now.members.iter().find(|m| m.paper == id || m.older.contains(&id)) {
+        let why = if member.paper == id { "class-row-same" } else { "class-row-older" };
+        let key = Some(member.key.clone());
+        return row(Outcome::SameAgain, vec![Message::new(why)], key);
+    }
+    if class.papers.len() >= MOST_PAPERS {
+        return row(Outcome::NotOurs, vec![Message::new("class-why-too-many")], None);
+    }
+    let paper = Paper { hand_in: hand_in.clone(), form: opened.form, check: opened.check };
+    let lesson_id = class.lesson.as_ref().map(|lesson| lesson.id.clone()).unwrap_or_default();
+    if !is_class(class, hand_in) {
+        let why = Message::new("class-row-other-class").text("code", hand_in.sheet.class.trim());
+        return row(Outcome::NotOurs, vec![why], Some(add(class, id, paper, Some(Aside::OtherClass))));
+    }
+    if hand_in.lesson.id != lesson_id {
+        let why = Message::new("class-row-other-lesson").text("lesson", hand_in.lesson.id.clone());
+        return row(Outcome::NotOurs, vec![why], Some(add(class, id, paper, Some(Aside::OtherLesson))));
+    }
+    let who = owner(hand_in, &hand_in.sheet.seat);
+    let held =
+        held_by(class, &who).and_then(|member| Some((member.key.clone(), class.paper(member)?.clone())));
+    let Some((key, old)) = held else {
+        let key = add(class, id, paper, None);
+        return row(Outcome::New, Vec::new(), Some(key));
+    };
+    let (new_sheet, old_sheet) = (&hand_in.sheet, &old.hand_in.sheet);
+    let same_cast = hand_in.cast_id() == old.hand_in.cast_id();
+    if same_cast && is_same_work(new_sheet, old_sheet) {
+        set_aside_copy(class, &key, id, paper);
+        return row(Outcome::SameAgain, vec![Message::new("class-row-same-work")], Some(key));
+    }
+    match (holds_all(new_sheet, old_sheet), holds_all(old_sheet, new_sheet)) {
+        (true, false) => {
+            replace(class, &key, id, paper);
+            row(Outcome::NewerThan, vec![Message::new("class-row-newer")], Some(key))
+        }
+        (false, true) => {
+            set_aside_copy(class, &key, id, paper);
+            row(Outcome::SameAgain, vec![Message::new("class-row-older")], Some(key))
+        }
+        _ => {
+            let beside = add(class, id, paper, Some(Aside::Beside(key)));
+            row(Outcome::NeedsALook, vec![Message::new("class-row-beside")], Some(beside))
+        }
+    }
+}
+
+/// Adds a member; gives its key.
+fn add(class: &mut Class, id: String, paper: Paper, aside: Option<Aside>) -> String {
+    let is_taken = |key: &str| class.now.members.iter().any(|member| member.key == key);
+    let short = id.get(..6).unwrap_or(&id).to_owned();
+    let key = if is_taken(&short) { id.clone() } else { short };
+    class.papers.insert(id.clone(), paper);
+    class.now.members.push(Member {
+        key: key.clone(),
+        paper: id,
+        older: Vec::new(),
+        aside,
+        repair: Repair::default(),
+        seen: Vec::new(),
+        late: false,
+        practice: false,
+        marks: std::collections::BTreeMap::new(),
+    });
+    key
+}
+
+/// Keeps a copy that does not count.
+fn set_aside_copy(class: &mut Class, key: &str, id: String, paper: Paper) {
+    class.papers.insert(id.clone(), paper);
+    if let Some(member) = class.now.members.iter_mut().find(|member| member.key == key) {
+        member.older.push(id);
+    }
+}
+
+/// Puts a newer copy in place of the one that counts.
+fn replace(class: &mut Class, key: &str, id: String, paper: Paper) {
+    class.papers.insert(id.clone(), paper);
+    if let Some(member) = class.now.members.iter_mut().find(|member| member.key == key) {
+        let old = std::mem::replace(&mut member.paper, id);
+        member.older.push(old);
+        member.seen.clear();
+    }
+}
+
+/// Rows of new members that need a look, seen beside the whole class.
+fn look_again(class: &Class, rows: &mut [Row]) {
+    let room = Room::of(class);
+    let sights = Sights::of(&room);
+    for row in rows.iter_mut().filter(|row| matches!(row.outcome, Outcome::New | Outcome::NewerThan)) {
+        let seat = row.member.as_deref().and_then(|key| room.seat_of(key));
+        let looks = seat.map(|seat| sights.looks(&room, seat)).unwrap_or_default();
+        if !looks.is_empty() {
+            row.outcome = Outcome::NeedsALook;
+            let more = std::mem::take(&mut row.why);
+            row.why = looks.into_iter().map(|look| look.said).chain(more).collect();
+        }
+    }
+}
+
+impl Class {
+    /// Keeps an earlier state for undo.
+    pub(super) fn remember(&mut self, what: UndoWhat, was: Decided) {
+        self.undo.push(super::document::Undone { what, was });
+        if self.undo.len() > 30 {
+            self.undo.remove(0);
+        }
+    }
+}

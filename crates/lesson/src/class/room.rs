@@ -1,0 +1,212 @@
+//! Everything of a class computed again: each cast once, each sheet by the teacher's lesson.
+
+use super::document::{Class, Member, Paper};
+use crate::document::Lesson;
+use crate::questions::{self, Context, Judgement, Record, Verdict};
+use layercast_core::{Analysis, Cast, analyse};
+use layercast_exchange::document::{CastDoc, content_id, corrected};
+
+/// A cast and its analysis.
+#[derive(Clone, Debug)]
+pub struct Work {
+    /// The document it is of, as it is read here.
+    pub doc: CastDoc,
+    /// Corrected.
+    pub cast: Cast,
+    /// By the teacher's method.
+    pub analysis: Analysis,
+}
+
+/// How a question stands on a sheet, as a class counts it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum AnswerState {
+    /// Right at the first try.
+    RightFirst,
+    /// Right after a miss.
+    RightLater,
+    /// Not right.
+    NotYet,
+    /// Never tried.
+    Blank,
+    /// "I can't tell", and nobody could.
+    CannotTell,
+}
+
+/// One question on one sheet.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Answered {
+    /// The first answer.
+    pub record: Record,
+    /// As a class counts it.
+    pub state: AnswerState,
+    /// Hints opened.
+    pub hints: u8,
+    /// "How I know", or the text of an answer in words.
+    pub reason: String,
+}
+
+impl Answered {
+    /// Ideas that were named, each once, in order.
+    pub fn ideas(&self) -> Vec<&'static str> {
+        let mut ideas: Vec<&'static str> = Vec::new();
+        for idea in self.record.judgements.iter().filter_map(|judged| judged.idea) {
+            if !ideas.contains(&idea) {
+                ideas.push(idea);
+            }
+        }
+        ideas
+    }
+
+    /// The judgement that named an idea.
+    pub fn with_idea(&self, idea: &str) -> Option<&Judgement> {
+        self.record.judgements.iter().find(|judged| judged.idea == Some(idea))
+    }
+}
+
+/// One sheet that counts, or is practice.
+#[derive(Clone, Debug)]
+pub struct Seat<'a> {
+    /// What is decided of it.
+    pub member: &'a Member,
+    /// Its hand-in.
+    pub paper: &'a Paper,
+    /// Group code, repaired.
+    pub group: String,
+    /// Seat code, repaired; may be empty.
+    pub seat: String,
+    /// Content id of its readings as handed in.
+    pub cast_id: String,
+    /// Content id of the cast it is counted with.
+    pub counted_as: String,
+    /// Its cast as it was held: answers are judged on it. Index into [`Room::works`].
+    pub held: usize,
+    /// Its cast as repaired: the wall shows it. Index into [`Room::works`].
+    pub drawn: usize,
+    /// The questions asked of it, in order.
+    pub answers: Vec<Answered>,
+}
+
+/// A class, computed.
+#[derive(Clone, Debug)]
+pub struct Room<'a> {
+    /// The class.
+    pub class: &'a Class,
+    /// The lesson that counts.
+    pub lesson: Lesson,
+    /// Casts, each analysed once.
+    pub works: Vec<Work>,
+    /// Members that count, practice included, in the order they came.
+    pub seats: Vec<Seat<'a>>,
+}
+
+impl<'a> Room<'a> {
+    /// Computes everything.
+    ///
+    /// Answers are judged on the water as the seat held it, read in the units it was read in: whoever took feet for metres
+    /// answered about those numbers. The wall, the spans and the comparison take the repaired casts.
+    pub fn of(class: &'a Class) -> Self {
+        let lesson = class.lesson.clone().unwrap_or_default();
+        let mut room = Self { class, lesson, works: Vec::new(), seats: Vec::new() };
+        for member in class.now.members.iter().filter(|member| member.aside.is_none()) {
+            if let Some(paper) = class.paper(member) {
+                let seat = room.seat(member, paper);
+                room.seats.push(seat);
+            }
+        }
+        room
+    }
+
+    fn seat(&mut self, member: &'a Member, paper: &'a Paper) -> Seat<'a> {
+        let hand_in = &paper.hand_in;
+        let cast_id = content_id(&hand_in.cast);
+        let held = self.work(&hand_in.cast);
+        let drawn = if member.repair.changes_readings() {
+            self.work(&member.repair.cast(&hand_in.cast))
+        } else {
+            held
+        };
+        let counted_as = self.class.now.same_cast.get(&cast_id).unwrap_or(&cast_id).clone();
+        let answers = self.answers(held, paper, &cast_id);
+        Seat {
+            member,
+            paper,
+            group: member.repair.group(hand_in).to_owned(),
+            seat: member.repair.seat(hand_in).to_owned(),
+            cast_id,
+            counted_as,
+            held,
+            drawn,
+            answers,
+        }
+    }
+
+    /// The cast of a document, analysed now or before.
+    fn work(&mut self, doc: &CastDoc) -> usize {
+        // What tells two documents apart for the science: readings, switches, corrections, the bed.
+        let same = |work: &Work| {
+            work.doc.entries == doc.entries
+                && work.doc.corrections == doc.corrections
+                && work.doc.bed_m == doc.bed_m
+                && work.doc.digit_c.to_bits() == doc.digit_c.to_bits()
+        };
+        if let Some(at) = self.works.iter().position(same) {
+            return at;
+        }
+        let cast = corrected(doc).cast;
+        let analysis = analyse(&cast, &self.lesson.method.to_method());
+        self.works.push(Work { doc: doc.clone(), cast, analysis });
+        self.works.len() - 1
+    }
+
+    fn answers(&self, held: usize, paper: &Paper, cast_id: &str) -> Vec<Answered> {
+        let Some(work) = self.works.get(held) else { return Vec::new() };
+        let sheet = &paper.hand_in.sheet;
+        let context =
+            Context { cast: &work.cast, analysis: &work.analysis, lesson: &self.lesson, sheet, cast_id };
+        let mut asked = questions::paper(&context);
+        // A lesson may name a kind twice; a sheet holds one answer to it.
+        let mut ids = std::collections::BTreeSet::new();
+        asked.asked.retain(|asked| ids.insert(asked.id.clone()));
+        let answered = |record: Record| {
+            let answer = sheet.answers.get(&record.id);
+            Answered {
+                state: state(&record),
+                hints: answer.map_or(0, |answer| answer.hints.min(3)),
+                reason: answer.map_or_else(String::new, |answer| answer.reason.trim().to_owned()),
+                record,
+            }
+        };
+        questions::records(&context, &asked).into_iter().map(answered).collect()
+    }
+
+    /// The repaired cast of a seat.
+    pub fn drawn(&self, seat: &Seat) -> Option<&Work> {
+        self.works.get(seat.drawn)
+    }
+
+    /// Seats that are no practice.
+    pub fn counted(&self) -> impl Iterator<Item = &Seat<'a>> {
+        self.seats.iter().filter(|seat| !seat.member.practice)
+    }
+
+    /// A seat by the key of its member.
+    pub fn seat_of(&self, key: &str) -> Option<&Seat<'a>> {
+        self.seats.iter().find(|seat| seat.member.key == key)
+    }
+}
+
+fn state(record: &Record) -> AnswerState {
+    let missed = record.judgements.iter().any(|judged| judged.verdict.is_miss());
+    if record.right {
+        let untold = record.judgements.iter().any(|judged| judged.verdict == Verdict::CannotTell);
+        match (untold, missed) {
+            (true, _) => AnswerState::CannotTell,
+            (_, false) => AnswerState::RightFirst,
+            (_, true) => AnswerState::RightLater,
+        }
+    } else if record.tries == 0 && !record.shown {
+        AnswerState::Blank
+    } else {
+        AnswerState::NotYet
+    }
+}

@@ -1,0 +1,238 @@
+//! What the Class screen shows: plain values, words as messages, switches with their actions.
+
+use super::action::ClassAction;
+use super::looks::LookAt;
+use crate::view::{Num, Said};
+use serde::Serialize;
+
+/// The whole screen.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct ClassView {
+    /// Code of the class; may be empty.
+    pub code: String,
+    /// "8 groups, 28 sheets".
+    pub title: Said,
+    /// The one sentence about the ranges.
+    pub sentence: Said,
+    /// The depths the ranges share, metres; equal where they only touch.
+    pub shared_m: Option<(f64, f64)>,
+    /// One row a cast, in the order of the wall.
+    pub casts: Vec<CastRow>,
+    /// What to talk about: a shallower place, the widest range, the deepest.
+    pub talk: Vec<Said>,
+    /// Middle and range of the class at each depth.
+    pub middle: Vec<MiddleRow>,
+    /// One row a sheet that counts or is practice.
+    pub sheets: Vec<SheetRow>,
+    /// Those that stand aside.
+    pub aside: Vec<AsideRow>,
+    /// Question by question.
+    pub questions: Vec<QuestionRow>,
+    /// What to ask the room next.
+    pub next: Option<Said>,
+    /// Its question in `questions`.
+    pub next_question: Option<usize>,
+    /// Names are hidden.
+    pub hidden: bool,
+    /// The groups are shuffled.
+    pub shuffled: bool,
+    /// Undoes the last step.
+    pub undo: Option<ClassWay>,
+}
+
+/// A switch or button.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct ClassWay {
+    /// Its words.
+    pub label: Said,
+    /// What it does.
+    pub action: ClassAction,
+}
+
+/// One cast of the list beside the wall.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct CastRow {
+    /// What stands over its core.
+    pub name: String,
+    /// Content id.
+    pub cast_id: String,
+    /// Sheets that hold it.
+    pub sheets: usize,
+    /// Thermocline, metres; `None`: none, see `said`.
+    pub value: Option<Num>,
+    /// "3.5 to 4.0 m", or "none", "mixed to the bottom", "can’t tell".
+    pub said: Said,
+    /// Measured at another station.
+    pub other_station: bool,
+    /// Repaired here.
+    pub repaired: bool,
+}
+
+/// The class at one depth.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct MiddleRow {
+    /// Depth, metres.
+    pub depth: Num,
+    /// Coldest, °C.
+    pub low: Num,
+    /// Middle, °C.
+    pub middle: Num,
+    /// Warmest, °C.
+    pub high: Num,
+    /// Casts that reach it.
+    pub casts: usize,
+}
+
+/// One sheet.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct SheetRow {
+    /// Key of the member.
+    pub key: String,
+    /// Group code.
+    pub group: String,
+    /// Seat code; may be empty.
+    pub seat: String,
+    /// Receipt code.
+    pub receipt: String,
+    /// Content id of its cast.
+    pub cast_id: String,
+    /// Things to look at, each with its ways.
+    pub looks: Vec<LookRow>,
+    /// Repairs in force, each with its way back.
+    pub repairs: Vec<ClassWay>,
+    /// Repairs that can be made.
+    pub can: Vec<ClassWay>,
+    /// Late.
+    pub late: bool,
+    /// Practice.
+    pub practice: bool,
+    /// Points.
+    pub points: Num,
+    /// Most points.
+    pub max: Num,
+    /// Questions right, of those asked.
+    pub right: usize,
+    /// Questions asked.
+    pub asked: usize,
+    /// Older copies that do not count.
+    pub older: usize,
+    /// Its answers in order.
+    pub answers: Vec<AnswerRow>,
+}
+
+/// One answer of a sheet.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct AnswerRow {
+    /// Id of the question.
+    pub question: String,
+    /// The question.
+    pub ask: Said,
+    /// How it stands, in words.
+    pub state: Said,
+    /// What was answered last.
+    pub given: Vec<Said>,
+    /// What was said to it.
+    pub said: Option<Said>,
+    /// The student's reason.
+    pub reason: String,
+    /// Points that count.
+    pub points: Num,
+    /// Most points.
+    pub max: Num,
+    /// Computed points were replaced.
+    pub by_hand: bool,
+    /// Level of the prose.
+    pub level: Option<u8>,
+    /// Why the teacher gave other points.
+    pub why: String,
+    /// Comment for the student.
+    pub comment: String,
+}
+
+/// Something to look at.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct LookRow {
+    /// What.
+    pub at: LookAt,
+    /// In words.
+    pub said: Said,
+    /// Ways out.
+    pub ways: Vec<ClassWay>,
+    /// Of nearly equal casts: reading by reading, where they differ.
+    pub differ: Vec<DifferRow>,
+}
+
+/// A reading that is not the same in two casts.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct DifferRow {
+    /// Depth, metres.
+    pub depth: Num,
+    /// Way of the probe.
+    pub leg: layercast_exchange::document::LegDoc,
+    /// Here, °C; empty where there is none.
+    pub here: String,
+    /// There.
+    pub there: String,
+}
+
+/// A member that does not count.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct AsideRow {
+    /// Key.
+    pub key: String,
+    /// Group code.
+    pub group: String,
+    /// Seat code.
+    pub seat: String,
+    /// Receipt code.
+    pub receipt: String,
+    /// Why it stands aside.
+    pub said: Said,
+    /// Ways.
+    pub ways: Vec<ClassWay>,
+}
+
+/// One question over the class.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct QuestionRow {
+    /// The question as most were asked it.
+    pub ask: Said,
+    /// Every group at its own depths.
+    pub varies: bool,
+    /// Sheets it was asked of.
+    pub asked: usize,
+    /// Right at the first try.
+    pub right_first: usize,
+    /// Right after a miss.
+    pub right_later: usize,
+    /// Not yet.
+    pub not_yet: usize,
+    /// Blank.
+    pub blank: usize,
+    /// Cannot be told.
+    pub cannot_tell: usize,
+    /// The commonest idea: "4 students in 3 groups", and what was said to one.
+    pub idea: Option<(Said, Said)>,
+    /// Two answers without names: what was answered, and the reason. The first is right.
+    pub pair: Option<(AnswerCard, AnswerCard)>,
+}
+
+/// An answer without a name.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct AnswerCard {
+    /// What was answered.
+    pub given: Vec<Said>,
+    /// The reason; may be empty.
+    pub reason: String,
+}

@@ -1,0 +1,183 @@
+//! Why two casts of the class differ, or one and the rest, in words: `core::compare`, with what cannot be told apart.
+
+use super::room::Room;
+use super::wall::{Core, cores, middle};
+use crate::numbers::{WithNum, rounded};
+use crate::view::Said;
+use layercast_core::compare::{
+    Cause, Comparison, Fit, NotTried, Options, Pair, Refusal, Side, Sun, TRIALS, Verdict,
+};
+use layercast_core::{Level, Message};
+use serde::Serialize;
+
+/// Why two casts differ.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct WhyView {
+    /// "A and the rest", "A and B".
+    pub title: Said,
+    /// What the readings say, most important first.
+    pub said: Vec<Said>,
+    /// Each cause that was tried.
+    pub causes: Vec<CauseView>,
+}
+
+/// One cause.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct CauseView {
+    /// "the probe reads otherwise".
+    pub name: Said,
+    /// How large it would be, and what it leaves; or why it was not tried.
+    pub said: Said,
+    /// The readings say it, or cannot tell it from the one they say.
+    pub possible: bool,
+}
+
+/// What is compared.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Against<'a> {
+    /// Content id of one cast.
+    pub one: &'a str,
+    /// Content id of the other; `None`: the middle of the rest.
+    pub other: Option<&'a str>,
+    /// Minutes from the one to the other, where clocks were read.
+    pub minutes_apart: Option<f64>,
+}
+
+/// Why they differ; `None` for casts that are not there. Values are those of the one less the other.
+pub fn why(class: &super::Class, against: Against) -> Option<WhyView> {
+    let room = Room::of(class);
+    let cores = cores(&room);
+    let (one, one_core) = side(&room, &cores, against.one)?;
+    let (other, other_name) = match against.other {
+        Some(id) => {
+            let (side, core) = side(&room, &cores, id)?;
+            (side, Message::new("class-why-group").text("group", core.name.clone()))
+        }
+        None => (rest(&room, &cores, against.one), Message::new("class-why-the-rest")),
+    };
+    let title = Message::new("class-why-title")
+        .text("one", one_core.name.clone())
+        .message("other", other_name.clone());
+    let options = Options { minutes_apart: against.minutes_apart.map(|m| -m), ..Options::default() };
+    // b less a: the other is a, so that the values are those of the one.
+    let view = match Pair::new(&other, &one, &options) {
+        Err(refusal) => {
+            let id = match refusal {
+                Refusal::TooFewDepths => "class-why-too-few",
+                Refusal::TooLittleWater => "class-why-too-little",
+            };
+            WhyView { title: title.into(), said: vec![Message::new(id).into()], causes: Vec::new() }
+        }
+        Ok(pair) => {
+            let found = pair.comparison(&pair.chance(0, TRIALS));
+            WhyView { title: title.into(), said: sentences(&found), causes: causes(&found) }
+        }
+    };
+    Some(view)
+}
+
+fn side<'c>(room: &Room, cores: &'c [Core], id: &str) -> Option<(Side, &'c Core)> {
+    let core = cores.iter().find(|core| core.cast_id == id)?;
+    let work = core.of(room)?;
+    Some((Side::of(&work.cast, &work.analysis), core))
+}
+
+/// The middle of the others as one cast. Its spread is that of one of them, not of their mean: whoever differs from the
+/// rest differs from groups, not from a truth.
+fn rest(room: &Room, cores: &[Core], id: &str) -> Side {
+    let others = cores.iter().filter(|core| core.cast_id != id && !core.other_station);
+    let sd_c = others
+        .filter_map(|core| core.of(room))
+        .map(|work| work.analysis.pairs.s_used_c)
+        .fold(0.0, f64::max)
+        .max(0.05);
+    let levels = middle(room, cores, Some(id));
+    Side::bare(levels.iter().map(|level| Level::bare(level.depth_m, level.middle_c, sd_c)).collect())
+}
+
+/// What the readings say.
+fn sentences(found: &Comparison) -> Vec<Said> {
+    let mut said = vec![Message::new("class-why-apart").temp("apart", rounded(found.rms_c, 2))];
+    match found.verdict {
+        Some(Verdict::Chance) | None => said.push(Message::new("class-why-chance")),
+        Some(Verdict::NoneAlone) => said.push(Message::new("class-why-none-alone")),
+        Some(Verdict::Cause(cause)) => {
+            let fit = found.fit(cause);
+            said.push(match fit {
+                Some(fit) => sized(cause, fit),
+                None => name(cause),
+            });
+            for other in &found.cannot_be_told_from {
+                said.push(Message::new("class-why-cannot-be-told").message("cause", name(*other)));
+            }
+            if cause == Cause::WarmTop
+                && let Some(heat) = fit.and_then(|fit| fit.heat)
+            {
+                let id = match heat.sun {
+                    Sun::Could => "class-why-sun-could",
+                    Sun::Cannot => "class-why-sun-cannot",
+                    Sun::Unsure => "class-why-sun-unsure",
+                    Sun::Cooled => "class-why-sun-cooled",
+                };
+                said.push(Message::new(id).number("power", heat.power_w_m2.round(), 0));
+            }
+        }
+    }
+    if let (None, true) = (found.heat, found.verdict == Some(Verdict::Cause(Cause::WarmTop))) {
+        said.push(Message::new("class-why-no-clock"));
+    }
+    said.into_iter().map(Into::into).collect()
+}
+
+fn causes(found: &Comparison) -> Vec<CauseView> {
+    let named = match found.verdict {
+        Some(Verdict::Cause(cause)) => Some(cause),
+        _ => None,
+    };
+    let view = |explanation: &layercast_core::compare::Explanation| {
+        let cause = explanation.cause;
+        let said = match &explanation.fit {
+            Ok(fit) => sized(cause, fit),
+            Err(NotTried::EvenWater) => Message::new("class-why-not-even"),
+            Err(NotTried::TopNotRead) => Message::new("class-why-not-top"),
+            Err(NotTried::NoLayer) => Message::new("class-why-not-layer"),
+        };
+        let possible =
+            named.is_some() && (named == Some(cause) || found.cannot_be_told_from.contains(&cause));
+        CauseView { name: name(cause).into(), said: said.into(), possible }
+    };
+    found.explanations.iter().map(view).collect()
+}
+
+/// A cause without its size.
+fn name(cause: Cause) -> Message {
+    Message::new(match cause {
+        Cause::Offset => "class-cause-offset",
+        Cause::Zero => "class-cause-zero",
+        Cause::Stretch => "class-cause-stretch",
+        Cause::WarmTop => "class-cause-top",
+        Cause::MovedWater => "class-cause-moved",
+    })
+}
+
+/// A cause with its size and how much it explains.
+fn sized(cause: Cause, fit: &Fit) -> Message {
+    let size = fit.value.abs();
+    let more = fit.value >= 0.0;
+    let explains = (100.0 * fit.explains).round().clamp(0.0, 100.0);
+    let message = match (cause, more) {
+        (Cause::Offset, true) => Message::new("class-fit-offset-more").number("size", size, 2),
+        (Cause::Offset, false) => Message::new("class-fit-offset-less").number("size", size, 2),
+        (Cause::Zero, true) => Message::new("class-fit-zero-deeper").number("size", size, 2),
+        (Cause::Zero, false) => Message::new("class-fit-zero-shallower").number("size", size, 2),
+        (Cause::Stretch, true) => Message::new("class-fit-stretch-longer").number("size", 100.0 * size, 0),
+        (Cause::Stretch, false) => Message::new("class-fit-stretch-shorter").number("size", 100.0 * size, 0),
+        (Cause::WarmTop, true) => Message::new("class-fit-top-warmer").number("size", size, 1),
+        (Cause::WarmTop, false) => Message::new("class-fit-top-colder").number("size", size, 1),
+        (Cause::MovedWater, true) => Message::new("class-fit-moved-deeper").number("size", size, 1),
+        (Cause::MovedWater, false) => Message::new("class-fit-moved-shallower").number("size", size, 1),
+    };
+    message.number("explains", explains, 0)
+}

@@ -1,0 +1,242 @@
+//! What the class knows, and marks: counted by hand beside what is counted by the program.
+
+use crate::class_support::{acted, answers, key, seat, taken, upside_down};
+use crate::support::{Words, doing};
+use layercast_lesson::action::Action;
+use layercast_lesson::class::export::{Options, harmless, long, slips, wide};
+use layercast_lesson::class::{Class, ClassAction, look};
+use layercast_lesson::document::{Notebook, ReportPart};
+
+/// Six seats of three groups on question 1. By hand:
+///
+/// | seat | group | tries | credit |
+/// | 01 | A | right | 1 |
+/// | 02 | A | upside down, 33 °C, right | 0.75 |
+/// | 03 | B | upside down, 33 °C, 34 °C | 0 |
+/// | 04 | B | upside down, right | 1 |
+/// | 05 | C | nothing | 0 |
+/// | 06 | C | right | 1 |
+fn six() -> Vec<Notebook> {
+    let at = |water: &str, group: &str, code: &str| seat(water, group, code);
+    let tried = |notebook: &Notebook, wrong: usize, right: bool| {
+        let text = upside_down(notebook);
+        let mut tries: Vec<Option<&str>> = [Some(text.as_str()), Some("33"), Some("34")][..wrong].to_vec();
+        tries.extend(right.then_some(None));
+        answers(notebook, &tries)
+    };
+    vec![
+        tried(&at("group_a", "A", "01"), 0, true),
+        tried(&at("group_a", "A", "02"), 2, true),
+        tried(&at("group_b", "B", "03"), 3, false),
+        tried(&at("group_b", "B", "04"), 1, true),
+        at("group_c", "C", "05"),
+        tried(&at("group_c", "C", "06"), 0, true),
+    ]
+}
+
+fn class() -> Class {
+    taken(&Class::new("", None), &six()).0
+}
+
+/// Cells of a CSV as RFC 4180 has them.
+fn cells(csv: &str, between: char) -> Vec<Vec<String>> {
+    let text = csv.strip_prefix('\u{feff}').expect("a byte order mark");
+    let (mut rows, mut row, mut cell, mut inside) = (Vec::new(), Vec::new(), String::new(), false);
+    let mut chars = text.chars().peekable();
+    while let Some(c) = chars.next() {
+        match c {
+            '"' if inside && chars.peek() == Some(&'"') => {
+                chars.next();
+                cell.push('"');
+            }
+            '"' => inside = !inside,
+            c if c == between && !inside => row.push(std::mem::take(&mut cell)),
+            '\r' if !inside => {}
+            '\n' if !inside => {
+                row.push(std::mem::take(&mut cell));
+                rows.push(std::mem::take(&mut row));
+            }
+            c => cell.push(c),
+        }
+    }
+    assert!(row.is_empty() && cell.is_empty(), "the last line is ended");
+    assert!(rows.iter().all(|row: &Vec<String>| row.len() == rows[0].len()));
+    rows
+}
+
+fn column(rows: &[Vec<String>], name: &str) -> Vec<String> {
+    let at = rows[0].iter().position(|head| head == name).unwrap();
+    rows[1..].iter().map(|row| row[at].clone()).collect()
+}
+
+fn sum(texts: &[String]) -> f64 {
+    texts
+        .iter()
+        .filter(|text| !text.is_empty())
+        .map(|text| text.replace(',', ".").parse::<f64>().unwrap())
+        .sum()
+}
+
+#[test]
+fn sums_agree_with_a_count_by_hand() {
+    let class = class();
+    let rows = cells(&long(&class, &Options::default()), ',');
+    assert_eq!(
+        rows[0][..13].join(","),
+        "class,seat,group,cast,question,points,max,tries,hints,idea,override,rule,lesson_version"
+    );
+    let of_first: Vec<Vec<String>> = rows
+        .iter()
+        .enumerate()
+        .filter(|(at, row)| *at == 0 || row[4].starts_with("1-"))
+        .map(|(_, row)| row.clone())
+        .collect();
+    assert_eq!(column(&of_first, "points"), ["1", "0.75", "0", "1", "0", "1"]);
+    assert_eq!(column(&of_first, "tries"), ["1", "3", "3", "2", "0", "1"]);
+    assert_eq!(
+        column(&of_first, "idea"),
+        ["", "depth_as_height", "depth_as_height", "depth_as_height", "", ""]
+    );
+    assert_eq!(
+        column(&of_first, "state"),
+        ["right_first", "right_later", "not_yet", "right_later", "blank", "right_first"]
+    );
+    // 1 + 0.75 + 0 + 1 + 0 + 1.
+    assert!((sum(&column(&rows, "points")) - 3.75).abs() < 1e-9);
+    let across = cells(&wide(&class, &Options::default()), ',');
+    assert_eq!(column(&across, "total"), ["1", "0.75", "0", "1", "0", "1"]);
+    assert_eq!(column(&across, "question_1"), column(&across, "total"));
+    assert!((sum(&column(&across, "max")) - sum(&column(&rows, "max"))).abs() < 1e-9);
+    assert_eq!(column(&across, "seat"), ["01", "02", "03", "04", "05", "06"]);
+}
+
+#[test]
+fn the_questions_of_the_class_are_counted() {
+    let view = look(&class(), None);
+    let first = view.questions.iter().position(|row| row.idea.is_some()).unwrap();
+    let row = &view.questions[first];
+    assert_eq!(
+        (row.asked, row.right_first, row.right_later, row.not_yet, row.blank, row.cannot_tell),
+        (6, 2, 2, 1, 1, 0)
+    );
+    for row in &view.questions {
+        assert_eq!(row.asked, row.right_first + row.right_later + row.not_yet + row.blank + row.cannot_tell);
+    }
+    let words = Words::new("en");
+    let (count, said) = row.idea.clone().unwrap();
+    assert_eq!(words.say(&count), "3 students, 2 groups");
+    assert!(words.say(&said).contains("0 is at the top"), "{}", words.say(&said));
+    let (right, wrong) = row.pair.clone().unwrap();
+    assert_ne!(words.say(&right.given[0]), words.say(&wrong.given[0]));
+    assert_eq!(view.next_question, Some(first));
+    assert!(words.say(view.next.as_ref().unwrap()).contains("3 answers show the same idea"));
+}
+
+#[test]
+fn practice_is_counted_apart() {
+    let class = class();
+    let apart = acted(&class, &[ClassAction::Practice { member: key(&class, "03"), on: true }]);
+    let view = look(&apart, None);
+    assert_eq!((view.questions[0].asked, view.sheets.len()), (5, 6));
+    let rows = cells(&long(&apart, &Options::default()), ',');
+    assert_eq!(column(&rows, "practice").iter().filter(|text| *text == "yes").count(), 8);
+}
+
+#[test]
+fn a_teachers_marks_are_kept_with_their_reasons() {
+    let class = class();
+    let question = look(&class, None).sheets[2].answers[0].question.clone();
+    let member = key(&class, "03");
+    let set = |text: &str| ClassAction::SetPoints {
+        member: member.clone(),
+        question: question.clone(),
+        text: text.into(),
+    };
+    let given = acted(
+        &class,
+        &[
+            set("0,5"),
+            ClassAction::SetWhy {
+                member: member.clone(),
+                question: question.clone(),
+                text: "=said it aloud".into(),
+            },
+            ClassAction::SetComment {
+                member: member.clone(),
+                question: question.clone(),
+                text: "Look up, Ö.".into(),
+            },
+            ClassAction::Late { member: member.clone(), on: true },
+        ],
+    );
+    let rows = cells(&long(&given, &Options::default()), ',');
+    let line = rows.iter().find(|row| row[1] == "03" && row[4] == question).unwrap();
+    assert_eq!((line[5].as_str(), line[10].as_str()), ("0.5", "'=said it aloud"));
+    assert!((sum(&column(&rows, "points")) - 4.25).abs() < 1e-9);
+    assert_eq!(acted(&given, &[set("a lot"), set("-1"), set("2000")]), given);
+    let slip = slips(&given).remove(2);
+    assert_eq!(
+        (slip.seat.as_str(), slip.lines[0].why.as_str(), slip.lines[0].comment.as_str()),
+        ("03", "=said it aloud", "Look up, Ö.")
+    );
+    assert_eq!(slip.notes.len(), 1);
+    assert_eq!(slip.points.value, 0.5);
+    let taken_back = acted(&given, &[set("")]);
+    assert!(
+        (sum(&column(&cells(&long(&taken_back, &Options::default()), ','), "points")) - 3.75).abs() < 1e-9
+    );
+    // Four steps and four back.
+    assert_eq!(acted(&given, &vec![ClassAction::Undo; 4]).now, class.now);
+}
+
+#[test]
+fn prose_is_marked_in_four_levels() {
+    let write = |seat: &Notebook| {
+        doing(seat, &[Action::SetReport { part: ReportPart::Claim, text: "It is layered.".into() }])
+    };
+    let mut all = six();
+    all[0] = write(&all[0]);
+    let class = taken(&Class::new("", None), &all).0;
+    let member = key(&class, "01");
+    let total = |class: &Class| look(class, None).sheets[0].points.value;
+    // Prose that waits for its level counts nothing yet.
+    assert_eq!((total(&class), look(&class, None).sheets[0].max.value), (1.0, 9.0));
+    for (level, points) in [(0, 1.0), (1, 1.33), (2, 1.67), (3, 2.0), (9, 2.0)] {
+        let set =
+            ClassAction::SetLevel { member: member.clone(), question: "report".into(), level: Some(level) };
+        assert_eq!(total(&acted(&class, &[set])), points, "{level}");
+    }
+    let across = cells(&wide(&class, &Options::default()), ',');
+    assert_eq!(column(&across, "report"), ["0", "", "", "", "", ""]);
+}
+
+#[test]
+fn a_list_of_students_is_joined_and_kept_nowhere() {
+    let class = class();
+    let before = class.clone();
+    let options = Options { comma: true, students: "01\tAnn Smith\n \"02\";\"Bo; =Li\"\n3,nobody".into() };
+    let rows = cells(&wide(&class, &options), ';');
+    assert_eq!(rows[0][0], "student");
+    assert_eq!(column(&rows, "student"), ["Ann Smith", "Bo; =Li", "", "", "", ""]);
+    assert_eq!(column(&rows, "total"), ["1", "0,75", "0", "1", "0", "1"]);
+    assert_eq!(class, before);
+    assert!(!class.to_json().contains("Ann"));
+    assert!(!long(&class, &Options::default()).contains("Ann"));
+}
+
+#[test]
+fn formulas_are_made_harmless_and_numbers_are_left_alone() {
+    for wild in ["=1+1", "+1+1", "-1+1", "@SUM(A1)", " =1", "\t=1", "＝1", "-", "=cmd|'/c calc'!A0", "%0A=1"]
+    {
+        assert_eq!(harmless(wild), format!("'{wild}"));
+    }
+    for plain in ["", "C", "07", "-1", "-1.5", "+3", "-1,5", "a=b", "1-4.0", "x@y"] {
+        assert_eq!(harmless(plain), plain);
+    }
+    let mut notebook = six().remove(0);
+    notebook.sheets[0].seat = "=1+\"1".into();
+    notebook.cast.group = "a;b,c\n@d".into();
+    let class = taken(&Class::new("", None), &[notebook]).0;
+    let rows = cells(&long(&class, &Options::default()), ',');
+    assert_eq!((rows[1][1].as_str(), rows[1][2].as_str()), ("'=1+\"1", "a;b,c\n@d"));
+}
