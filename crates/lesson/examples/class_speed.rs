@@ -5,6 +5,7 @@ use layercast_core::{Method, analyse};
 use layercast_exchange::document::corrected;
 use layercast_lesson::action::Action;
 use layercast_lesson::class::import::{Dropped, import};
+use layercast_lesson::class::why::{Against, why};
 use layercast_lesson::class::{Class, look};
 use layercast_lesson::document::{Lesson, Notebook};
 use layercast_lesson::hand_in::{file_text, lines, receipt};
@@ -83,9 +84,18 @@ fn main() {
     let opened = fastest_ms(10, || {
         black_box(Class::from_json(&text).ok());
     });
-    for (name, ms) in
-        [("40 hand-ins taken in", taken), ("the class looked at", shown), ("the class's file opened", opened)]
-    {
+    let ids: Vec<String> = look(&class, None).casts.into_iter().map(|cast| cast.cast_id).collect();
+    let (Some(first), Some(second)) = (ids.first(), ids.get(1)) else { return };
+    let against = Against { one: first, other: Some(second), minutes_apart: None };
+    let told = fastest_ms(3, || {
+        black_box(why(&class, against));
+    });
+    for (name, ms) in [
+        ("why two of them differ", told),
+        ("40 hand-ins taken in", taken),
+        ("the class looked at", shown),
+        ("the class's file opened", opened),
+    ] {
         println!("{name}: {ms:.1} ms, {:.0} times one analysis ({one:.3} ms)", ms / one);
     }
 }

@@ -6,6 +6,7 @@ mod actions;
 mod alike;
 mod class_import;
 mod class_marks;
+mod class_repairs;
 mod class_support;
 mod class_wall;
 mod corrections;

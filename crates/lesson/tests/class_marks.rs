@@ -7,7 +7,7 @@ use layercast_lesson::class::export::{Options, harmless, long, slips, wide};
 use layercast_lesson::class::{Class, ClassAction, look};
 use layercast_lesson::document::{Notebook, ReportPart};
 
-/// Six seats of three groups on question 1. By hand:
+/// Six seats of three groups on question 1, which gives four points. By hand:
 ///
 /// | seat | group | tries | credit |
 /// | 01 | A | right | 1 |
@@ -91,7 +91,7 @@ fn sums_agree_with_a_count_by_hand() {
         .filter(|(at, row)| *at == 0 || row[4].starts_with("1-"))
         .map(|(_, row)| row.clone())
         .collect();
-    assert_eq!(column(&of_first, "points"), ["1", "0.75", "0", "1", "0", "1"]);
+    assert_eq!(column(&of_first, "points"), ["4", "3", "0", "4", "0", "4"]);
     assert_eq!(column(&of_first, "tries"), ["1", "3", "3", "2", "0", "1"]);
     assert_eq!(
         column(&of_first, "idea"),
@@ -101,10 +101,10 @@ fn sums_agree_with_a_count_by_hand() {
         column(&of_first, "state"),
         ["right_first", "right_later", "not_yet", "right_later", "blank", "right_first"]
     );
-    // 1 + 0.75 + 0 + 1 + 0 + 1.
-    assert!((sum(&column(&rows, "points")) - 3.75).abs() < 1e-9);
+    // 4 + 3 + 0 + 4 + 0 + 4.
+    assert!((sum(&column(&rows, "points")) - 15.0).abs() < 1e-9);
     let across = cells(&wide(&class, &Options::default()), ',');
-    assert_eq!(column(&across, "total"), ["1", "0.75", "0", "1", "0", "1"]);
+    assert_eq!(column(&across, "total"), ["4", "3", "0", "4", "0", "4"]);
     assert_eq!(column(&across, "question_1"), column(&across, "total"));
     assert!((sum(&column(&across, "max")) - sum(&column(&rows, "max"))).abs() < 1e-9);
     assert_eq!(column(&across, "seat"), ["01", "02", "03", "04", "05", "06"]);
@@ -172,7 +172,7 @@ fn a_teachers_marks_are_kept_with_their_reasons() {
     let rows = cells(&long(&given, &Options::default()), ',');
     let line = rows.iter().find(|row| row[1] == "03" && row[4] == question).unwrap();
     assert_eq!((line[5].as_str(), line[10].as_str()), ("0.5", "'=said it aloud"));
-    assert!((sum(&column(&rows, "points")) - 4.25).abs() < 1e-9);
+    assert!((sum(&column(&rows, "points")) - 15.5).abs() < 1e-9);
     assert_eq!(acted(&given, &[set("a lot"), set("-1"), set("2000")]), given);
     let slip = slips(&given).remove(2);
     assert_eq!(
@@ -183,7 +183,7 @@ fn a_teachers_marks_are_kept_with_their_reasons() {
     assert_eq!(slip.points.value, 0.5);
     let taken_back = acted(&given, &[set("")]);
     assert!(
-        (sum(&column(&cells(&long(&taken_back, &Options::default()), ','), "points")) - 3.75).abs() < 1e-9
+        (sum(&column(&cells(&long(&taken_back, &Options::default()), ','), "points")) - 15.0).abs() < 1e-9
     );
     // Four steps and four back.
     assert_eq!(acted(&given, &vec![ClassAction::Undo; 4]).now, class.now);
@@ -200,8 +200,8 @@ fn prose_is_marked_in_four_levels() {
     let member = key(&class, "01");
     let total = |class: &Class| look(class, None).sheets[0].points.value;
     // Prose that waits for its level counts nothing yet.
-    assert_eq!((total(&class), look(&class, None).sheets[0].max.value), (1.0, 9.0));
-    for (level, points) in [(0, 1.0), (1, 1.33), (2, 1.67), (3, 2.0), (9, 2.0)] {
+    assert_eq!((total(&class), look(&class, None).sheets[0].max.value), (4.0, 36.0));
+    for (level, points) in [(0, 4.0), (1, 5.33), (2, 6.67), (3, 8.0), (9, 8.0)] {
         let set =
             ClassAction::SetLevel { member: member.clone(), question: "report".into(), level: Some(level) };
         assert_eq!(total(&acted(&class, &[set])), points, "{level}");
@@ -212,13 +212,16 @@ fn prose_is_marked_in_four_levels() {
 
 #[test]
 fn a_list_of_students_is_joined_and_kept_nowhere() {
-    let class = class();
+    // Question 1 gives two points in this lesson.
+    let mut all = six();
+    all.iter_mut().for_each(|seat| seat.lesson.points.extend([(1, 2)]));
+    let class = taken(&Class::new("", None), &all).0;
     let before = class.clone();
     let options = Options { comma: true, students: "01\tAnn Smith\n \"02\";\"Bo; =Li\"\n3,nobody".into() };
     let rows = cells(&wide(&class, &options), ';');
     assert_eq!(rows[0][0], "student");
     assert_eq!(column(&rows, "student"), ["Ann Smith", "Bo; =Li", "", "", "", ""]);
-    assert_eq!(column(&rows, "total"), ["1", "0,75", "0", "1", "0", "1"]);
+    assert_eq!(column(&rows, "total"), ["2", "1,5", "0", "2", "0", "2"]);
     assert_eq!(class, before);
     assert!(!class.to_json().contains("Ann"));
     assert!(!long(&class, &Options::default()).contains("Ann"));

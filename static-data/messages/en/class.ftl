@@ -58,6 +58,7 @@ class-look-near = Nearly the cast of { $group }: { $count ->
     [one] one reading differs
    *[other] { $count } readings differ
 }. One of them may be a copy with a slip.
+class-look-group-twice = Others of group { $group } handed in another cast. Is the group right?
 class-aside-class = of another class
 class-aside-lesson = of another lesson
 class-aside-beside = a second sheet of this seat

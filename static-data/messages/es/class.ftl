@@ -58,6 +58,7 @@ class-look-near = Casi la medición de { $group }: { $count ->
     [one] difiere una lectura
    *[other] difieren { $count } lecturas
 }. Una puede ser una copia con un despiste.
+class-look-group-twice = Otros del grupo { $group } entregaron otra medición. ¿Es ese el grupo?
 class-aside-class = de otra clase
 class-aside-lesson = de otra lección
 class-aside-beside = una segunda hoja de este puesto

@@ -15,7 +15,7 @@ const MOST_POINTS: f64 = 1_000.0;
 /// The class after an action.
 ///
 /// Total: an action that makes no sense changes nothing. The hand-ins stay as they came. All but undoing itself and the
-/// class's code can be undone, the last thirty steps.
+/// class's code can be undone, the last twenty steps.
 pub fn act(class: &Class, action: &ClassAction) -> Class {
     let mut next = class.clone();
     if *action == ClassAction::Undo {

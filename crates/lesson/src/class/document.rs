@@ -13,6 +13,8 @@ pub const SCHEMA: &str = "layercast-class";
 pub const VERSION: u32 = 1;
 /// Most hand-ins of a class, older copies included.
 pub(super) const MOST_PAPERS: usize = 2_000;
+/// Most steps that can be undone.
+pub(super) const MOST_UNDO: usize = 20;
 /// Longest class file that is read, bytes.
 const MOST_BYTES: usize = 256 << 20;
 
@@ -36,7 +38,7 @@ pub struct Class {
     /// What is decided now.
     #[serde(default)]
     pub now: Decided,
-    /// What was decided before, newest last, for undo (at most 30).
+    /// What was decided before, newest last, for undo (at most 20).
     #[serde(default)]
     pub undo: Vec<Undone>,
 }
@@ -212,6 +214,12 @@ impl Class {
             members
         }
         .all(is_member)
+    }
+
+    /// The class with the teacher's own lesson: everything is then computed by it.
+    #[must_use]
+    pub fn with_lesson(self, lesson: Lesson) -> Self {
+        Self { lesson: Some(lesson), ..self }
     }
 
     /// A member.

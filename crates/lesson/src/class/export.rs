@@ -5,6 +5,7 @@ use super::points::{Points, REPORT, any_report, points, total};
 use super::room::{Answered, Room, Seat};
 use super::screen::state_said;
 use super::wall::cores;
+use crate::hand_in::Check;
 use crate::view::{Num, Said};
 use layercast_core::Message;
 use layercast_exchange::document::short_hash;
@@ -26,10 +27,10 @@ pub struct Options {
 pub fn long(class: &Class, options: &Options) -> String {
     let room = Room::of(class);
     let mut table = Table::new(&room, options);
-    let head = "class,seat,group,cast,question,points,max,tries,hints,idea,override,rule,lesson_version,state,late,practice";
+    let head = "class,seat,group,cast,question,points,max,tries,hints,idea,override,rule,lesson_version,state,late,practice,edited";
     table.head(&head.split(',').map(str::to_owned).collect::<Vec<_>>());
     for seat in &room.seats {
-        for points in points(seat) {
+        for points in points(&room.lesson, seat) {
             let answered = seat.answers.iter().find(|answered| answered.record.id == points.question);
             let line = table.line(seat, &points, answered);
             table.row(seat, line);
@@ -55,7 +56,7 @@ pub fn wide(class: &Class, options: &Options) -> String {
     head.extend(["total", "max", "late", "practice"].map(str::to_owned));
     table.head(&head);
     for seat in &room.seats {
-        let all = points(seat);
+        let all = points(&room.lesson, seat);
         let mut line = table.who(seat);
         for kind in &kinds {
             // A kind may be asked once of a cast; where it is not, the cell is empty.
@@ -159,7 +160,8 @@ impl Table {
         line.push(self.rule.clone());
         line.push(self.lesson_version.clone());
         line.push(answered.map(|a| state_word(a).to_owned()).unwrap_or_default());
-        line.extend([yes(seat.member.late), yes(seat.member.practice)]);
+        let edited = seat.paper.check == Check::Edited;
+        line.extend([yes(seat.member.late), yes(seat.member.practice), yes(edited)]);
         line
     }
 
@@ -274,11 +276,11 @@ pub struct SlipLine {
 /// One slip a seat, in the order they came.
 pub fn slips(class: &Class) -> Vec<Slip> {
     let room = Room::of(class);
-    room.seats.iter().map(|seat| slip(class, seat)).collect()
+    room.seats.iter().map(|seat| slip(&room, seat)).collect()
 }
 
-fn slip(class: &Class, seat: &Seat) -> Slip {
-    let all = points(seat);
+fn slip(room: &Room, seat: &Seat) -> Slip {
+    let all = points(&room.lesson, seat);
     let (sum, max) = total(&all);
     let num = |value: f64, decimals| Num { value: crate::numbers::rounded(value, decimals), decimals };
     let line = |points: &Points| {
@@ -300,7 +302,7 @@ fn slip(class: &Class, seat: &Seat) -> Slip {
     };
     let notes = [(seat.member.late, "class-note-late"), (seat.member.practice, "class-note-practice")];
     Slip {
-        class: class.code.clone(),
+        class: room.class.code.clone(),
         seat: seat.seat.clone(),
         group: seat.group.clone(),
         receipt: seat.paper.hand_in.receipt(),

@@ -1,6 +1,6 @@
 //! What was dropped or pasted, taken into the class: one row for each thing, and nothing else touched.
 
-use super::document::{Aside, Class, Decided, MOST_PAPERS, Member, Paper, UndoWhat};
+use super::document::{Aside, Class, Decided, MOST_PAPERS, MOST_UNDO, Member, Paper, UndoWhat};
 use super::join::{held_by, holds_all, is_same_work, owner};
 use super::looks::Sights;
 use super::repairs::Repair;
@@ -290,7 +290,7 @@ impl Class {
     /// Keeps an earlier state for undo.
     pub(super) fn remember(&mut self, what: UndoWhat, was: Decided) {
         self.undo.push(super::document::Undone { what, was });
-        if self.undo.len() > 30 {
+        if self.undo.len() > MOST_UNDO {
             self.undo.remove(0);
         }
     }

@@ -33,6 +33,8 @@ pub enum LookAt {
     OtherStation,
     /// Its cast is nearly another's.
     NearCast,
+    /// Others of its group have another cast.
+    GroupTwice,
     /// Readings of an example: nobody measured them.
     Example,
 }
@@ -105,6 +107,8 @@ impl Sights {
         }
         if let Some(said) = self.near(room, seat) {
             add(LookAt::NearCast, said);
+        } else if has_a_strange_cast(room, seat) {
+            add(LookAt::GroupTwice, Message::new("class-look-group-twice").text("group", seat.group.clone()));
         }
         looks
     }
@@ -146,6 +150,23 @@ impl Sights {
         let core = self.cores.iter().find(|core| core.cast_id == other.cast_id)?;
         Some(Message::new("class-look-near").text("group", core.name.clone()).count("count", differ.len()))
     }
+}
+
+/// Its group has another cast, which more of its seats hold, or which came first.
+fn has_a_strange_cast(room: &Room, seat: &Seat) -> bool {
+    if seat.group.is_empty() || seat.member.practice {
+        return false;
+    }
+    let group = || room.counted().filter(|other| other.group.eq_ignore_ascii_case(&seat.group));
+    let holders = |cast: &str| group().filter(|other| other.counted_as == cast).count();
+    let own = holders(&seat.counted_as);
+    let first = group().next().map(|other| other.counted_as.as_str());
+    let is_other = |other: &&Seat| {
+        let theirs = holders(&other.counted_as);
+        other.counted_as != seat.counted_as
+            && (theirs > own || (theirs == own && first == Some(other.counted_as.as_str())))
+    };
+    group().any(|other| is_other(&other))
 }
 
 /// How deep a cast goes: the bed where it is known, else the last reading, metres.
@@ -265,7 +286,7 @@ pub fn differences(one: &CastDoc, other: &CastDoc) -> Vec<Difference> {
 fn is_near(one: &CastDoc, other: &CastDoc) -> bool {
     let most = one.entries.len().max(other.entries.len());
     // Casts of thousands of readings are loggers'; nobody copies those by hand.
-    if most < 4 || most > 2_000 || one.entries.len().abs_diff(other.entries.len()) * 5 > most {
+    if !(4..=2_000).contains(&most) || one.entries.len().abs_diff(other.entries.len()) * 5 > most {
         return false;
     }
     let differ = differences(one, other).len();

@@ -3,9 +3,8 @@
 use super::act::MOST_LEVEL;
 use super::document::Mark;
 use super::room::{Answered, Room, Seat};
+use crate::document::{Lesson, USUAL_POINTS};
 
-/// Points of a question, until a lesson gives its own.
-pub const POINTS: f64 = 1.0;
 /// Stands for the report among the questions.
 pub const REPORT: &str = "report";
 
@@ -30,22 +29,24 @@ impl Points {
 }
 
 /// Points of every question of a seat in order, and of its report where it wrote one.
-pub fn points(seat: &Seat) -> Vec<Points> {
+pub fn points(lesson: &Lesson, seat: &Seat) -> Vec<Points> {
     let mark = |question: &str| seat.member.marks.get(question);
     let of = |answered: &Answered| {
         let given = mark(&answered.record.id);
-        let by_level = given.and_then(|mark| of_level(mark, POINTS));
+        let max = f64::from(lesson.points_of(answered.record.kind));
+        let by_level = given.and_then(|mark| of_level(mark, max));
         Points {
             question: answered.record.id.clone(),
-            max: POINTS,
-            computed: Some(by_level.unwrap_or(answered.record.credit * POINTS)),
+            max,
+            computed: Some(by_level.unwrap_or(answered.record.credit * max)),
             instead: given.and_then(|mark| mark.points),
         }
     };
+    let of_report = f64::from(USUAL_POINTS);
     let report = has_report(seat).then(|| Points {
         question: REPORT.to_owned(),
-        max: POINTS,
-        computed: mark(REPORT).and_then(|mark| of_level(mark, POINTS)),
+        max: of_report,
+        computed: mark(REPORT).and_then(|mark| of_level(mark, of_report)),
         instead: mark(REPORT).and_then(|mark| mark.points),
     });
     seat.answers.iter().map(of).chain(report).collect()

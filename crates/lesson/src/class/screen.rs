@@ -122,7 +122,7 @@ fn talk(room: &Room, cores: &[Core]) -> Vec<Said> {
 }
 
 fn sheet_row(room: &Room, sights: &Sights, seat: &Seat) -> SheetRow {
-    let all = points(seat);
+    let all = points(&room.lesson, seat);
     let (sum, max) = total(&all);
     let right = |answered: &&Answered| !matches!(answered.state, AnswerState::NotYet | AnswerState::Blank);
     SheetRow {
@@ -155,7 +155,9 @@ fn looks(room: &Room, sights: &Sights, seat: &Seat) -> Vec<LookRow> {
     let row = |look: super::looks::Look| {
         let seen = way("class-way-seen", A::Seen { member: member(), at: look.at, on: true });
         let (ways, differ) = match look.at {
-            LookAt::NoSeat | LookAt::Edited | LookAt::OtherVersion => (vec![seen], Vec::new()),
+            LookAt::NoSeat | LookAt::Edited | LookAt::OtherVersion | LookAt::GroupTwice => {
+                (vec![seen], Vec::new())
+            }
             LookAt::Feet => {
                 (vec![way("class-way-feet", A::ReadFeet { member: member(), on: true }), seen], Vec::new())
             }
