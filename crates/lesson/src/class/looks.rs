@@ -131,17 +131,13 @@ impl Sights {
 
     /// A seat whose cast is nearly this one's, and about which nothing is decided.
     pub fn near_cast<'r, 'a>(&self, room: &'r Room<'a>, seat: &Seat) -> Option<&'r Seat<'a>> {
-        let decided = |other: &str| {
-            let is_pair =
-                |a: &str, b: &str| (a == seat.cast_id && b == other) || (b == seat.cast_id && a == other);
-            room.class.now.both_casts.iter().any(|(a, b)| is_pair(a, b))
-        };
-        self.cores.iter().filter(|core| core.cast_id != seat.counted_as && !decided(&core.cast_id)).find_map(
-            |core| {
+        self.cores
+            .iter()
+            .filter(|core| core.cast_id != seat.counted_as && !are_two(room, &core.cast_id, &seat.cast_id))
+            .find_map(|core| {
                 let other = room.counted().find(|other| other.cast_id == core.cast_id)?;
                 is_near(&seat.paper.hand_in.cast, &other.paper.hand_in.cast).then_some(other)
-            },
-        )
+            })
     }
 
     fn near(&self, room: &Room, seat: &Seat) -> Option<Message> {
@@ -150,6 +146,12 @@ impl Sights {
         let core = self.cores.iter().find(|core| core.cast_id == other.cast_id)?;
         Some(Message::new("class-look-near").text("group", core.name.clone()).count("count", differ.len()))
     }
+}
+
+/// The teacher said that these casts are two.
+fn are_two(room: &Room, one: &str, other: &str) -> bool {
+    let is_pair = |a: &str, b: &str| (a == one && b == other) || (a == other && b == one);
+    room.class.now.both_casts.iter().any(|(a, b)| is_pair(a, b))
 }
 
 /// Its group has another cast, which more of its seats hold, or which came first.
@@ -164,6 +166,7 @@ fn has_a_strange_cast(room: &Room, seat: &Seat) -> bool {
     let is_other = |other: &&Seat| {
         let theirs = holders(&other.counted_as);
         other.counted_as != seat.counted_as
+            && !are_two(room, &other.cast_id, &seat.cast_id)
             && (theirs > own || (theirs == own && first == Some(other.counted_as.as_str())))
     };
     group().any(|other| is_other(&other))
