@@ -147,6 +147,21 @@ export function receipt(notebook: string): string {
   return guarded("receipt", () => wasm.receipt(notebook));
 }
 
+/** The readings as a comma-separated table. */
+export function readings_table(notebook: string): string {
+  return guarded("readings_table", () => wasm.readings_table(notebook, ranges));
+}
+
+/** What its columns mean. */
+export function readings_sidecar(name: string): string {
+  return guarded("readings_sidecar", () => wasm.readings_sidecar(name));
+}
+
+/** The record of the cast's quality. */
+export function quality_record(notebook: string): string {
+  return guarded("quality_record", () => wasm.quality_record(notebook, ranges));
+}
+
 /** The table of an example. */
 export function example(name: ExampleName): string {
   return guarded("example", () => wasm.example(name));

@@ -8,4 +8,5 @@ pub mod read;
 mod signs;
 mod slip;
 mod units;
+pub mod write;
 pub mod zip;

@@ -8,6 +8,7 @@ mod measured;
 mod notebook;
 mod picture;
 mod senses;
+mod tables;
 mod trials;
 mod view;
 
@@ -21,4 +22,5 @@ pub use picture::{
     words,
 };
 pub use senses::{hear, touch};
+pub use tables::{quality_record, readings_sidecar, readings_table};
 pub use trials::{otherwise, ranges, trials};

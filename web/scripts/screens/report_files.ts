@@ -33,6 +33,12 @@ export function mount_report_files(panel: HTMLElement, page: Page): void {
     page.ready();
     save_file(named("-report.html"), page_file(page.el), "text/html");
   });
+  press("save-table", () => save_file(named(".csv"), core.readings_table(state().notebook), "text/csv"));
+  press("save-sidecar", () => {
+    const table = named(".csv");
+    save_file(`${table}-metadata.json`, core.readings_sidecar(table));
+  });
+  press("save-quality", () => save_file(named("-quality.csv"), core.quality_record(state().notebook), "text/csv"));
   press("save-svg", () => save_file(named(".svg"), page_svg(state(), true), "image/svg+xml"));
   press("save-png", () => void save_png(named(".png")));
 }
