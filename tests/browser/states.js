@@ -87,6 +87,15 @@ export const STATES = {
     await steps.place_marks(page, ["2.5", "4", "6"]);
     await steps.check_marks(page);
   },
+  "report-not-checked": async (page) => {
+    await to_profile(page, "layered-summer");
+    await steps.go(page, "report");
+  },
+  "report-written": async (page) => {
+    await STATES["what-was-found"](page);
+    await steps.go(page, "report");
+    await steps.write_report(page);
+  },
   "early-check-asks": async (page) => {
     await to_profile(page, "layered-summer");
     await steps.place_marks(page, ["2.5", "4", "6"]);

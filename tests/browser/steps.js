@@ -91,6 +91,21 @@ async function choose(page, at, value) {
   for (let i = 0; i < Math.abs(steps); i += 1) await page.press(steps > 0 ? "ArrowDown" : "ArrowUp");
 }
 
+/** Writes a short report, with a number put in by its button. */
+export async function write_report(page) {
+  await page.tab_to("#report-title");
+  await page.type("Warm water on cold");
+  await page.tab_to("#report-claim");
+  await page.type("The steepest part lies at");
+  await page.push('#report-panel [data-part="put"] button');
+  await page.tab_to("#report-evidence");
+  await page.type("Between 3.5 and 4.0 m it loses 2.5 °C.");
+  await page.tab_to("#report-reasoning");
+  await page.type("No other half metre loses as much.");
+  await page.tab_to("#report-change");
+  await page.type("A second cast that is steepest elsewhere.");
+}
+
 /** Presses a button of the question by its place: 0 is the main one. */
 export async function press_button(page, index = 0) {
   await page.push(`#questions-panel .question > [data-part="acts"] button:nth-of-type(${index + 1})`);

@@ -3,7 +3,7 @@
 //!
 //! The checks of datatypes follow the W3C Recommendations "Model for Tabular Data and Metadata on the Web" and "Metadata
 //! Vocabulary for Tabular Data" (2015), those of the text RFC 4180; both from memory.
-#![allow(clippy::unwrap_used, clippy::panic, clippy::indexing_slicing)] // a test may fail
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
 use layercast_core::{Method, analyse};
 use layercast_exchange::document::{
