@@ -120,7 +120,10 @@ fn the_questions_of_the_class_are_counted() {
         (6, 2, 2, 1, 1, 0)
     );
     for row in &view.questions {
-        assert_eq!(row.asked, row.right_first + row.right_later + row.not_yet + row.blank + row.cannot_tell);
+        assert_eq!(
+            row.asked,
+            row.right_first + row.right_later + row.not_yet + row.blank + row.cannot_tell + row.written
+        );
     }
     let words = Words::new("en");
     let (count, said) = row.idea.clone().unwrap();
@@ -199,6 +202,10 @@ fn prose_is_marked_in_four_levels() {
     let class = taken(&Class::new("", None), &all).0;
     let member = key(&class, "01");
     let total = |class: &Class| look(class, None).sheets[0].points.value;
+    assert_eq!(
+        look(&class, None).sheets.iter().map(|sheet| sheet.to_read).collect::<Vec<_>>(),
+        [1, 0, 0, 0, 0, 0]
+    );
     // Prose that waits for its level counts nothing yet.
     assert_eq!((total(&class), look(&class, None).sheets[0].max.value), (4.0, 36.0));
     for (level, points) in [(0, 4.0), (1, 5.33), (2, 6.67), (3, 8.0), (9, 8.0)] {
@@ -207,7 +214,7 @@ fn prose_is_marked_in_four_levels() {
         assert_eq!(total(&acted(&class, &[set])), points, "{level}");
     }
     let across = cells(&wide(&class, &Options::default()), ',');
-    assert_eq!(column(&across, "report"), ["0", "", "", "", "", ""]);
+    assert_eq!(column(&across, "report"), ["", "", "", "", "", ""]);
 }
 
 #[test]

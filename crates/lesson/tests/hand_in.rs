@@ -221,3 +221,20 @@ fn a_paste_of_several_gives_several() {
         open(both.as_bytes()).into_iter().map(|opened| opened.unwrap().hand_in.sheet.seat).collect();
     assert_eq!(seats, ["07", "08"]);
 }
+
+#[test]
+fn what_another_program_wrote_opens_alike() {
+    // Lines and zip of one file, written by a script with the zlib and the CRC of its standard library.
+    let seed = |name: &str| {
+        let path = format!("{}/../../tests/fuzz/seeds/hand_in/{name}", env!("CARGO_MANIFEST_DIR"));
+        std::fs::read(path).unwrap()
+    };
+    let want = one(&seed("file")).hand_in;
+    assert_eq!(
+        one(&seed("lines")),
+        Opened { hand_in: want.clone(), form: Form::Lines, check: Check::Edited }
+    );
+    assert_eq!(one(&seed("page")).hand_in, want);
+    let part = layercast_exchange::zip::parts(&seed("zip")).remove(0);
+    assert_eq!(one(&part.bytes.unwrap()).hand_in, want);
+}

@@ -131,6 +131,7 @@ class-right-later = right later
 class-not-yet = not yet
 class-blank = blank
 class-cannot-tell = cannot be told
+class-written = for you to read
 class-idea-count = { $students ->
     [one] one student
    *[other] { $students } students

@@ -131,6 +131,7 @@ class-right-later = bien después
 class-not-yet = todavía no
 class-blank = en blanco
 class-cannot-tell = no se puede saber
+class-written = para que lo leas
 class-idea-count = { $students ->
     [one] un estudiante
    *[other] { $students } estudiantes

@@ -61,11 +61,11 @@ pub fn wide(class: &Class, options: &Options) -> String {
         for kind in &kinds {
             // A kind may be asked once of a cast; where it is not, the cell is empty.
             let of_kind = seat.answers.iter().zip(&all).find(|(answered, _)| answered.record.kind == *kind);
-            line.push(of_kind.map_or_else(String::new, |(_, points)| table.number(points.counts())));
+            line.push(of_kind.map_or_else(String::new, |(_, points)| table.points(points)));
         }
         if with_report {
             let report = all.iter().find(|points| points.question == REPORT);
-            line.push(report.map_or_else(String::new, |points| table.number(points.counts())));
+            line.push(report.map_or_else(String::new, |points| table.points(points)));
         }
         let (sum, max) = total(&all);
         line.extend([table.number(sum), table.number(max), yes(seat.member.late), yes(seat.member.practice)]);
@@ -146,7 +146,7 @@ impl Table {
         let mark = seat.member.marks.get(&points.question);
         let mut line = self.who(seat);
         line.push(points.question.clone());
-        line.push(self.number(points.counts()));
+        line.push(self.points(points));
         line.push(self.number(points.max));
         line.push(answered.map_or(0, |a| a.record.tries).to_string());
         line.push(answered.map_or(0, |a| a.hints).to_string());
@@ -165,7 +165,12 @@ impl Table {
         line
     }
 
-    /// Points to a hundredth, without zeros at the end.
+    /// Points; empty while prose waits for its level.
+    fn points(&self, points: &Points) -> String {
+        points.known().map_or_else(String::new, |known| self.number(known))
+    }
+
+    /// A number to a hundredth, without zeros at the end.
     fn number(&self, value: f64) -> String {
         let text = format!("{value:.2}");
         decimal(text.trim_end_matches('0').trim_end_matches('.').to_owned(), self.comma)
@@ -181,6 +186,7 @@ fn state_word(answered: &Answered) -> &'static str {
         S::NotYet => "not_yet",
         S::Blank => "blank",
         S::CannotTell => "cannot_tell",
+        S::Written => "written",
     }
 }
 

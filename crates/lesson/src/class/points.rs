@@ -2,7 +2,7 @@
 
 use super::act::MOST_LEVEL;
 use super::document::Mark;
-use super::room::{Answered, Room, Seat};
+use super::room::{AnswerState, Answered, Room, Seat};
 use crate::document::{Lesson, USUAL_POINTS};
 
 /// Stands for the report among the questions.
@@ -22,9 +22,14 @@ pub struct Points {
 }
 
 impl Points {
+    /// What is known; `None` while prose waits.
+    pub fn known(&self) -> Option<f64> {
+        self.instead.or(self.computed)
+    }
+
     /// What counts; nothing while prose waits.
     pub fn counts(&self) -> f64 {
-        self.instead.or(self.computed).unwrap_or(0.0)
+        self.known().unwrap_or(0.0)
     }
 }
 
@@ -38,7 +43,10 @@ pub fn points(lesson: &Lesson, seat: &Seat) -> Vec<Points> {
         Points {
             question: answered.record.id.clone(),
             max,
-            computed: Some(by_level.unwrap_or(answered.record.credit * max)),
+            computed: by_level.or(match answered.state {
+                AnswerState::Written => None,
+                _ => Some(answered.record.credit * max),
+            }),
             instead: given.and_then(|mark| mark.points),
         }
     };

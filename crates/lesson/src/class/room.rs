@@ -30,6 +30,8 @@ pub enum AnswerState {
     Blank,
     /// "I can't tell", and nobody could.
     CannotTell,
+    /// Words, which only a person can judge.
+    Written,
 }
 
 /// One question on one sheet.
@@ -196,6 +198,11 @@ impl<'a> Room<'a> {
 }
 
 fn state(record: &Record) -> AnswerState {
+    // What settles a part and is neither right nor a miss is words.
+    let is_words = |judged: &Judgement| !judged.verdict.is_right() && !judged.verdict.is_miss();
+    if record.settled && !record.shown && record.judgements.iter().all(is_words) {
+        return AnswerState::Written;
+    }
     let missed = record.judgements.iter().any(|judged| judged.verdict.is_miss());
     if record.right {
         let untold = record.judgements.iter().any(|judged| judged.verdict == Verdict::CannotTell);

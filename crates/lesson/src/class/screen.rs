@@ -124,7 +124,9 @@ fn talk(room: &Room, cores: &[Core]) -> Vec<Said> {
 fn sheet_row(room: &Room, sights: &Sights, seat: &Seat) -> SheetRow {
     let all = points(&room.lesson, seat);
     let (sum, max) = total(&all);
-    let right = |answered: &&Answered| !matches!(answered.state, AnswerState::NotYet | AnswerState::Blank);
+    let right = |answered: &&Answered| {
+        !matches!(answered.state, AnswerState::NotYet | AnswerState::Blank | AnswerState::Written)
+    };
     SheetRow {
         key: seat.member.key.clone(),
         group: seat.group.clone(),
@@ -140,6 +142,7 @@ fn sheet_row(room: &Room, sights: &Sights, seat: &Seat) -> SheetRow {
         max: num(max, 0),
         right: seat.answers.iter().filter(right).count(),
         asked: seat.answers.len(),
+        to_read: all.iter().filter(|points| points.known().is_none()).count(),
         older: seat.member.older.len(),
         answers: seat
             .answers
@@ -268,6 +271,7 @@ pub(super) fn state_said(state: AnswerState) -> Message {
         AnswerState::NotYet => "class-not-yet",
         AnswerState::Blank => "class-blank",
         AnswerState::CannotTell => "class-cannot-tell",
+        AnswerState::Written => "class-written",
     })
 }
 
@@ -313,6 +317,7 @@ fn question_row(sum: QuestionSum) -> QuestionRow {
         not_yet: sum.not_yet,
         blank: sum.blank,
         cannot_tell: sum.cannot_tell,
+        written: sum.written,
         idea,
         pair: sum.pair.map(|(right, wrong)| (card(right), card(wrong))),
     }

@@ -119,6 +119,8 @@ pub struct SheetRow {
     pub right: usize,
     /// Questions asked.
     pub asked: usize,
+    /// Texts that wait for the teacher's level.
+    pub to_read: usize,
     /// Older copies that do not count.
     pub older: usize,
     /// Its answers in order.
@@ -221,6 +223,8 @@ pub struct QuestionRow {
     pub blank: usize,
     /// Cannot be told.
     pub cannot_tell: usize,
+    /// Words, for the teacher to judge.
+    pub written: usize,
     /// The commonest idea: "4 students in 3 groups", and what was said to one.
     pub idea: Option<(Said, Said)>,
     /// Two answers without names: what was answered, and the reason. The first is right.
