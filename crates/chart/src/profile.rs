@@ -67,7 +67,7 @@ fn draw(
     plot::rules(pen, frame, picture);
     plot::step(pen, frame, picture);
     plot::lit(pen, frame, picture);
-    if picture.step.is_none() {
+    if picture.step.is_none() && picture.lit_m.is_empty() {
         yours::lines(pen, frame, picture);
     }
     plot::profile(pen, frame);
@@ -83,6 +83,7 @@ fn draw(
         labels.found(pen, layers, words);
     }
     plot::step_words(pen, frame, picture);
+    plot::letters(pen, frame, picture);
     let has_readings = picture.points.iter().any(|point| drawable(point.depth_m, point.temp_c));
     if has_readings {
         key::draw(pen, frame, picture, words, key_place);

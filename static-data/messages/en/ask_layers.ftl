@@ -199,7 +199,7 @@ ask-dropped-14-same = “Was it warmer going down or coming up?” is left out: 
 
 ask-15 = Which of these readings would you take again, if you could?
 ask-15-lead = All of them are from your own cast. Perhaps one of them needs it, perhaps none.
-ask-15-label = I would take again
+ask-15-label = I choose
 ask-15-name = reading to take again
 ask-15-down = { $depth } m going down: { $temp } °C
 ask-15-up = { $depth } m coming up: { $temp } °C

@@ -199,7 +199,7 @@ ask-dropped-14-same = «¿Estaba más caliente al bajar o al subir?» se queda f
 
 ask-15 = ¿Cuál de estas lecturas volverías a tomar, si pudieras?
 ask-15-lead = Todas son de tu propia medición. Quizá una lo necesita, quizá ninguna.
-ask-15-label = Volvería a tomar
+ask-15-label = Elijo
 ask-15-name = lectura que volver a tomar
 ask-15-down = { $depth } m al bajar: { $temp } °C
 ask-15-up = { $depth } m al subir: { $temp } °C

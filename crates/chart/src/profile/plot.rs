@@ -88,15 +88,31 @@ pub(super) fn step(pen: &mut Pen, frame: &Frame, picture: &Picture) {
     }
 }
 
-/// Stretches in the light, each with its letter at the left.
+/// Stretches in the light: upper and lower edge on the picture.
+fn lights(frame: &Frame, picture: &Picture) -> Vec<(f64, f64)> {
+    let edges = |(top_m, bottom_m): &(f64, f64)| {
+        let (top, bottom) = (depth(*top_m)?, depth(*bottom_m)?);
+        (bottom > top).then(|| (frame.y(top), frame.y(bottom)))
+    };
+    picture.lit_m.iter().filter_map(edges).collect()
+}
+
+/// Their letters at the left, over every line.
+pub(super) fn letters(pen: &mut Pen, frame: &Frame, picture: &Picture) {
+    for ((top, bottom), letter) in lights(frame, picture).into_iter().zip(["A", "B", "C", "D"]) {
+        let baseline = (top + bottom) / 2.0 + frame.fine * 0.35;
+        pen.tag(frame.plot.0 + 9.0 * frame.u, baseline, letter, pen.strong());
+    }
+}
+
+/// Stretches in the light.
 pub(super) fn lit(pen: &mut Pen, frame: &Frame, picture: &Picture) {
     let (left, right) = frame.plot;
-    let (ink, look) = (pen.roles.ink, pen.strong());
-    for ((top_m, bottom_m), letter) in picture.lit_m.iter().zip(["A", "B", "C", "D"]) {
-        let Some((top, bottom)) = depth(*top_m).zip(depth(*bottom_m)) else { continue };
-        let (top, bottom) = (frame.y(top), frame.y(bottom));
-        pen.rect(left, top, right - left, bottom - top, faint(ink, 0.1));
-        pen.tag(left + 9.0 * frame.u, (top + bottom) / 2.0 + frame.fine * 0.35, letter, look);
+    let ink = pen.roles.ink;
+    for (top, bottom) in lights(frame, picture) {
+        // A gap keeps two that touch apart.
+        let gap = (1.5 * frame.u).min((bottom - top) / 4.0);
+        pen.rect(left, top + gap, right - left, bottom - top - 2.0 * gap, faint(ink, 0.1));
     }
 }
 

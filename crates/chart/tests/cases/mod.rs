@@ -609,7 +609,8 @@ fn question_cases() -> Vec<Case> {
         ("questions-after", Picture { step: Some(explained), marks_short: true, ..questions(steepest()) }),
         ("questions-own-bars", questions(one_bar)),
         ("questions-one-mark", Picture { marks: Some(one_mark), ..own.clone() }),
-        ("questions-from-to", Picture { from_to_m: Some((3.4, 4.1)), ..own }),
+        ("questions-from-to", Picture { from_to_m: Some((3.4, 4.1)), ..own.clone() }),
+        ("questions-lit", Picture { lit_m: vec![(0.5, 1.5), (4.0, 5.0), (5.0, 6.0)], ..own }),
     ];
     all.into_iter()
         .map(|(name, picture)| Case { size: QUESTIONS, words: covered.clone(), ..case(name, picture) })

@@ -58,10 +58,16 @@ fn three(water: &Water, length_m: f64, may_be_fastest: &dyn Fn((f64, f64)) -> bo
     let clear = |l: &&Lit| {
         fastest.least_c >= CLEARLY.0 * l.most_c - SLACK && fastest.least_c >= l.most_c + CLEARLY.1 - SLACK
     };
+    // Lights that do not touch are told apart more easily.
+    let touches = |l: &&Lit| {
+        [fastest, upright]
+            .iter()
+            .any(|o| (l.ends_m.0 - o.ends_m.1).abs() < 1e-6 || (l.ends_m.1 - o.ends_m.0).abs() < 1e-6)
+    };
     let off = |l: &&Lit| (f64::midpoint(l.least_c, l.most_c) - fastest.least_c / 2.0).abs();
     let middle = (all.iter().filter(|l| apart(l, fastest) && apart(l, upright) && may_be_fastest(l.ends_m)))
         .filter(|l| clear(l) && l.most_c >= upright.most_c)
-        .min_by(|a, b| off(a).total_cmp(&off(b)))?;
+        .min_by(|a, b| touches(a).cmp(&touches(b)).then(off(a).total_cmp(&off(b))))?;
     clear(&upright).then_some([*fastest, *upright, *middle])
 }
 
