@@ -6,6 +6,7 @@ use crate::questions_support;
 
 use layercast_core::water::density::density_kg_m3;
 use layercast_lesson::questions::Asked;
+use questions_support::answers::{crossing_of, run_of};
 use questions_support::{By, Dice, Fields, Pond, fields, one, summer, two, which_rule};
 use std::collections::BTreeMap;
 
@@ -121,6 +122,26 @@ impl<'a> Desk<'a> {
         let z = &asked.depths_m;
         match asked.kind {
             1 => fields(&[("temp", &one(self.at(z[0]))), ("unit", "c")]),
+            2 => {
+                let (upper, lower) = crossing_of(&self.series, z[0]);
+                let depth = upper.0 + (lower.0 - upper.0) * (upper.1 - z[0]) / (upper.1 - lower.1);
+                fields(&[("depth", &self.write(depth))])
+            }
+            3 => {
+                let change = |i: usize| (self.at(z[2 * i]) - self.at(z[2 * i + 1])).abs();
+                let most = (0..3).reduce(|a, b| if change(b) > change(a) { b } else { a }).unwrap();
+                fields(&[("stretch", ["a", "b", "c"][most])])
+            }
+            11 => {
+                let (a, b, _) = self.steepest(false);
+                match run_of(&self.steps(false), (a, b)) {
+                    Some((top, bottom)) if bottom >= self.pond.last_m() - 1e-9 => {
+                        fields(&[("from", &one(top)), ("layer", "on")])
+                    }
+                    Some((top, bottom)) => fields(&[("from", &one(top)), ("to", &one(bottom))]),
+                    None => fields(&[("layer", "none")]),
+                }
+            }
             4 => {
                 let change = self.at(z[0]) - self.at(z[1]);
                 fields(&[("drop", &self.write(change)), ("unit", "c"), ("source", self.source())])
@@ -185,7 +206,8 @@ fn honest_students_pass() {
     for width_m in [0.3, 0.5, 0.8, 1.2] {
         for noise_c in [0.05, 0.1] {
             for _ in 0..40 {
-                let pond = summer(&mut dice, width_m, noise_c);
+                let mut pond = summer(&mut dice, width_m, noise_c);
+                pond.lesson.kinds.extend([2, 3, 11]);
                 let paper = pond.paper();
                 for student in STUDENTS {
                     let desk = Desk::new(&pond, student);
