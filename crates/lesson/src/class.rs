@@ -27,4 +27,4 @@ pub use looks::LookAt;
 pub use repairs::Repair;
 pub use room::{AnswerState, Answered, Room, Seat, Work};
 pub use screen::look;
-pub use wall::{Core, Spans, cores, middle};
+pub use wall::{ClassLevel, Core, Spans, cores, middle, spans};

@@ -1,6 +1,7 @@
 //! The crossing between the page and the Rust rooms: one exported function per thing the page needs, no logic, no state
 //! kept between calls. A notebook is a JSON text for the page; only Rust reads inside it.
 
+mod class;
 mod hand_in;
 mod lesson;
 #[cfg(feature = "measured")]
@@ -12,6 +13,10 @@ mod tables;
 mod trials;
 mod view;
 
+pub use class::{
+    ClassPart, ClassPictureWords, ClassRequest, OutcomeName, Slips, Taken, TakenRow, class_act, class_csv,
+    class_draw, class_lesson, class_look, class_slips, class_take, class_why, new_class, open_class,
+};
 pub use hand_in::{hand_in_file, hand_in_lines, receipt};
 pub use lesson::{lesson_act, lesson_look, lesson_of_ours};
 #[cfg(feature = "measured")]

@@ -1,7 +1,7 @@
 //! Pictures: what the scene of a screen and the analysis make of a notebook, drawn by the chart.
 
-mod canvas;
-mod shown;
+pub(crate) mod canvas;
+pub(crate) mod shown;
 mod words;
 
 use crate::notebook::read;

@@ -9,7 +9,7 @@ use wasm_bindgen::JsCast;
 use web_sys::{CanvasRenderingContext2d, HtmlCanvasElement};
 
 /// A canvas, and which colours its context has now.
-pub(super) struct Canvas {
+pub(crate) struct Canvas {
     inner: CanvasBackend,
     context: CanvasRenderingContext2d,
     fill: Option<Ink>,

@@ -155,7 +155,8 @@ fn number(value: f64, decimals: u8, request: &PictureRequest) -> String {
     text.replace('-', "\u{2212}").replace('.', &request.words.decimal)
 }
 
-fn found(analysis: &Analysis, shown: &Shown) -> Option<Found> {
+/// What may be seen of what was found.
+pub(crate) fn found(analysis: &Analysis, shown: &Shown) -> Option<Found> {
     if !(shown.thermocline || shown.mixed_layer || shown.deep_layer) {
         return None;
     }
