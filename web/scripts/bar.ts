@@ -13,7 +13,7 @@ const MENUS: readonly { menu: Menu; button: string; el: string }[] = [
   { menu: "help", button: "bar-help", el: "menu-help" },
 ];
 
-const SCREENS: readonly Screen[] = ["log", "profile", "questions", "report"];
+const SCREENS: readonly Screen[] = ["log", "profile", "questions", "report", "class"];
 
 /** Wires the bar. */
 export function mount_bar(): void {
@@ -108,7 +108,9 @@ function who(s: State): string {
   return names.length > 0 ? names.join(" · ") : s.look.code;
 }
 
-function title_of(screen: Screen): "page-bar-log" | "page-bar-profile" | "page-bar-questions" | "page-bar-report" {
+function title_of(
+  screen: Screen,
+): "page-bar-log" | "page-bar-profile" | "page-bar-questions" | "page-bar-report" | "page-bar-class" {
   switch (screen) {
     case "log":
       return "page-bar-log";
@@ -118,5 +120,7 @@ function title_of(screen: Screen): "page-bar-log" | "page-bar-profile" | "page-b
       return "page-bar-questions";
     case "report":
       return "page-bar-report";
+    case "class":
+      return "page-bar-class";
   }
 }

@@ -3,13 +3,19 @@
 
 import type {
   Action,
+  ClassAction,
+  ClassRequest,
+  ClassView,
   Look,
   Opened,
   PictureRequest,
   PictureWords,
   PlacementView,
   Screen,
+  Slip,
   Stepped,
+  Taken,
+  WhyView,
 } from "../generated/core";
 import start, * as wasm from "../generated/core";
 import { wasm_module } from "./inlined";
@@ -175,4 +181,56 @@ export function hear(notebook: string): Float64Array {
 /** The profile as a page to be raised. */
 export function touch(notebook: string, head: string, depth: string, temperature: string): string {
   return guarded("touch", () => wasm.touch(notebook, head, depth, temperature));
+}
+
+// The class.
+
+/** An empty class. */
+export function new_class(): string {
+  return guarded("new_class", () => wasm.new_class());
+}
+
+/** The class in a file's text, if it is one. */
+export function open_class(text: string): string | null {
+  return guarded("open_class", () => wasm.open_class(text)) ?? null;
+}
+
+/** The class with what was dropped, and a row for each thing. */
+export function class_take(book: string, names: string[], files: Uint8Array[]): Taken {
+  return guarded("class_take", () => wasm.class_take(book, names, files));
+}
+
+/** The class after one thing a teacher did. */
+export function class_act(book: string, action: ClassAction): string {
+  return guarded(`class_act ${action.do}`, () => wasm.class_act(book, action));
+}
+
+/** The class with the teacher's own lesson. */
+export function class_lesson(book: string, lesson: string): string {
+  return guarded("class_lesson", () => wasm.class_lesson(book, lesson));
+}
+
+/** Everything the page shows of a class. */
+export function class_look(book: string, against: string | null): ClassView {
+  return guarded("class_look", () => wasm.class_look(book, against));
+}
+
+/** Why two casts differ, or one and the rest. */
+export function class_why(book: string, one: string, other: string | null): WhyView | null {
+  return guarded("class_why", () => wasm.class_why(book, one, other, null)).why;
+}
+
+/** Marks as CSV. */
+export function class_csv(book: string, wide: boolean, comma: boolean, students: string): string {
+  return guarded("class_csv", () => wasm.class_csv(book, wide, comma, students));
+}
+
+/** What goes back to each seat. */
+export function class_slips(book: string): Slip[] {
+  return guarded("class_slips", () => wasm.class_slips(book)).slips;
+}
+
+/** Draws a picture of the class. */
+export function class_draw(canvas: HTMLCanvasElement, book: string, request: ClassRequest): void {
+  guarded("class_draw", () => wasm.class_draw(canvas, book, request));
 }

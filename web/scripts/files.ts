@@ -13,6 +13,12 @@ import { dispatched, type FileTrouble, idle, set_ui, state } from "./state";
 const LARGEST_BYTES = 20_000_000;
 
 let arrived: () => void = () => {};
+let into_class: (files: readonly File[]) => Promise<boolean> = () => Promise.resolve(false);
+
+/** Says who takes files that are dropped while the class is on the screen. */
+export function on_class_files(taker: (files: readonly File[]) => Promise<boolean>): void {
+  into_class = taker;
+}
 
 /** Says who is told when a table has come in (the focus goes to its first question). */
 export function on_arrived(listener: () => void): void {
@@ -43,11 +49,12 @@ export function mount_files(): void {
   });
   addEventListener("drop", (event) => {
     toggle(here, false);
-    const file = event.dataTransfer?.files[0];
+    const files = [...(event.dataTransfer?.files ?? [])];
+    const [file] = files;
     if (!file) return;
     event.preventDefault();
     how.close();
-    void open_file(file);
+    void into_class(files).then((taken) => (taken ? undefined : open_file(file)));
   });
   document.addEventListener("paste", (event) => {
     if (state().look.place.screen !== "log" || how.open || !event.clipboardData) return;

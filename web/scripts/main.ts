@@ -10,6 +10,7 @@ import { mount_how } from "./how";
 import { load_fonts, load_messages } from "./inlined";
 import { mount_notebooks, open_first } from "./notebooks";
 import { mount_ranges } from "./ranges";
+import { mount_class } from "./screens/class";
 import { mount_log } from "./screens/log";
 import { mount_profile } from "./screens/profile";
 import { mount_questions } from "./screens/questions";
@@ -39,6 +40,7 @@ async function start(): Promise<void> {
   mount_profile();
   mount_questions();
   mount_report();
+  mount_class();
   mount_ranges();
   await open_first(fresh_ui(view));
   addEventListener("resize", show);

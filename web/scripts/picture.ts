@@ -229,6 +229,7 @@ function name_of(screen: Screen): string {
       return t("page-picture-name-log");
     case "profile":
     case "report":
+    case "class":
       return t("page-picture-name-profile");
     case "questions":
       return t("page-picture-name-questions");

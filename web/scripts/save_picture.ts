@@ -1,6 +1,7 @@
 // "Save the picture": the picture of a screen as an SVG file with its fonts inside; and the same for the fingers.
 
 import { touch } from "./core";
+import { save_file } from "./files";
 import type { Picture } from "./picture";
 import { t } from "./say";
 import { state } from "./state";
@@ -17,10 +18,5 @@ export function save_touch(): void {
 }
 
 function offer(svg: string, behind: string): void {
-  const file = new Blob([svg], { type: "image/svg+xml" });
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(file);
-  link.download = `${state().look.file_name}${behind}.svg`;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+  save_file(`${state().look.file_name}${behind}.svg`, svg, "image/svg+xml");
 }

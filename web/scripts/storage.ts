@@ -109,6 +109,26 @@ export async function write_open(id: string | null): Promise<void> {
   }).catch(() => {});
 }
 
+/** The class that was open last, as its text. */
+export async function read_class(): Promise<string | null> {
+  if (!records) return null;
+  const text = await records("readonly", (all) => promisifyRequest<unknown>(all.get("class"))).catch(() => null);
+  return typeof text === "string" ? text : null;
+}
+
+/** Keeps the class; `null` forgets it. False: this browser does not keep it. */
+export async function write_class(text: string | null): Promise<boolean> {
+  if (!records) return false;
+  return records("readwrite", (all) => {
+    if (text === null) all.delete("class");
+    else all.put(text, "class");
+    return promisifyRequest(all.transaction);
+  }).then(
+    () => true,
+    () => false,
+  );
+}
+
 /** Changes the card of a notebook alone. */
 export async function write_card(card: Card): Promise<void> {
   await records?.("readwrite", (all) => {

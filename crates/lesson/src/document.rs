@@ -113,6 +113,8 @@ pub enum Screen {
     Questions,
     /// The report: what is written, and the page as it will print.
     Report,
+    /// The teacher's class; nothing of it is in a notebook.
+    Class,
 }
 
 /// One seat's answers to one lesson.

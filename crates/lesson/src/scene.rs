@@ -142,7 +142,7 @@ pub fn scene(notebook: &Notebook, prepared: &Prepared, screen: Screen) -> Scene 
     };
     Scene {
         marks: match screen {
-            Screen::Log => None,
+            Screen::Log | Screen::Class => None,
             // The report shows where the group marked it first of all, if it did.
             Screen::Report => {
                 Some(context.sheet.first_answer_marks().unwrap_or(&context.sheet.marks).clone())

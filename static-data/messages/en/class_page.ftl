@@ -1,0 +1,96 @@
+## The Class screen
+
+page-bar-class = Class
+class-picture-about = One column for each group on one depth axis, with its layers, its thermocline and the range of its thermocline. The list beside it holds the same numbers.
+class-picture-name = The class
+class-picture-depth =
+    Depth,
+    m
+class-picture-temperature = Temperature, °C
+class-picture-none =
+    no
+    thermocline
+    here
+class-picture-none-short = none
+class-picture-cannot-tell =
+    can’t
+    tell
+class-picture-cannot-tell-short = ?
+class-part-which = Picture
+class-part-layers = layers
+class-part-curves = curves
+class-part-middle = middle and range
+class-head-group = Group
+class-head-sheets = Sheets
+class-head-depth = Thermocline, m
+class-head-range = Range
+class-none = none
+class-not-kept = This browser does not keep the class. Save it to a file.
+class-to-wall = Show on the wall
+class-to-add = Add hand-ins
+class-to-answers = Answers
+class-to-sheets = Sheets and repairs
+class-to-why = Why they differ
+class-to-marks = Marks
+class-to-list = To the picture
+class-hide = Hide the names
+class-hide-not = Show the names
+class-shuffle = Shuffle
+class-shuffle-not = In order again
+class-wall-back = Back
+class-wall-next = Next
+class-wall-leave = Leave the wall
+class-wall-curves = What each group read
+class-wall-marks = Where each group put the thermocline
+class-wall-middle = The middle of the class, and how far the groups lie apart
+class-key-warm = epilimnion: warm, mixed
+class-key-steep = metalimnion: steep
+class-key-deep = hypolimnion: cold, deep
+class-add-about = Drop files, or the zip of your learning platform, anywhere on this screen. What files are called does not matter.
+class-add-choose = Choose files
+class-add-folder = Choose a folder
+class-add-lines = Or paste lines
+class-add-take = Take the lines
+class-add-pasted = pasted
+class-counts = Of { $all }: { $fresh } new, { $again } same again, { $newer } newer than, { $look } to look at, { $other } not ours.
+class-outcome-new = new
+class-outcome-same-again = same again
+class-outcome-newer-than = newer than the one here
+class-outcome-needs-a-look = needs a look
+class-outcome-not-ours = not ours
+class-head-question = Question
+class-head-first = Right first
+class-head-later = Later
+class-head-not-yet = Not yet
+class-head-blank = Blank
+class-idea = { $count }: { $said }
+class-code = Class
+class-head-seat = Seat
+class-head-right = Right
+class-head-points = Points
+class-head-notes = Notes
+class-unnamed = no group
+class-right-of = { $right } of { $asked }
+class-points-of = { $points } of { $max }
+class-of-max = of { $max }
+class-sheet-title = { $who }: { $sum }
+class-late = late
+class-practice = practice
+class-why-points = Why
+class-comment = To the student
+class-why-one = Group
+class-why-other = against
+class-why-rest = the rest
+class-marks-about = A table for your mark book: one line for each seat, or one for each question.
+class-marks-students = Who sits where
+class-marks-students-about = If you like, paste your list: on each line a seat code and a name. It goes into the file you save and is kept nowhere else.
+class-marks-comma = decimal commas, semicolons between the cells
+class-marks-wide = Save one line a seat
+class-marks-long = Save one line a question
+class-marks-slips = Print slips for the seats
+class-save = Save the class to a file
+class-new = Another class …
+class-new-ask = Start an empty class?
+class-new-text = Save this one to a file first: nothing brings it back.
+class-new-no = Keep this one
+class-new-yes = Start an empty one

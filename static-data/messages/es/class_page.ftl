@@ -1,0 +1,96 @@
+## La pantalla Clase
+
+page-bar-class = Clase
+class-picture-about = Una columna por grupo sobre un mismo eje de profundidad, con sus capas, su termoclina y el margen de su termoclina. La lista de al lado tiene los mismos números.
+class-picture-name = La clase
+class-picture-depth =
+    Prof.,
+    m
+class-picture-temperature = Temperatura, °C
+class-picture-none =
+    aquí no
+    hay
+    termoclina
+class-picture-none-short = no hay
+class-picture-cannot-tell =
+    no se
+    sabe
+class-picture-cannot-tell-short = ?
+class-part-which = Imagen
+class-part-layers = capas
+class-part-curves = curvas
+class-part-middle = mitad y margen
+class-head-group = Grupo
+class-head-sheets = Hojas
+class-head-depth = Termoclina, m
+class-head-range = Margen
+class-none = no hay
+class-not-kept = Este navegador no guarda la clase. Guárdala en un archivo.
+class-to-wall = Mostrar en la pared
+class-to-add = Añadir entregas
+class-to-answers = Respuestas
+class-to-sheets = Hojas y arreglos
+class-to-why = Por qué difieren
+class-to-marks = Notas
+class-to-list = A la imagen
+class-hide = Ocultar los nombres
+class-hide-not = Mostrar los nombres
+class-shuffle = Barajar
+class-shuffle-not = En orden otra vez
+class-wall-back = Atrás
+class-wall-next = Siguiente
+class-wall-leave = Salir de la pared
+class-wall-curves = Lo que leyó cada grupo
+class-wall-marks = Dónde puso cada grupo la termoclina
+class-wall-middle = La mitad de la clase, y cuánto se separan los grupos
+class-key-warm = epilimnion: cálida, mezclada
+class-key-steep = metalimnion: cambio brusco
+class-key-deep = hipolimnion: fría, profunda
+class-add-about = Suelta archivos, o el zip de tu plataforma, en cualquier lugar de esta pantalla. No importa cómo se llamen.
+class-add-choose = Elegir archivos
+class-add-folder = Elegir una carpeta
+class-add-lines = O pega líneas
+class-add-take = Tomar las líneas
+class-add-pasted = pegado
+class-counts = De { $all }: { $fresh } nuevas, { $again } repetidas, { $newer } más nuevas, { $look } por mirar, { $other } que no son nuestras.
+class-outcome-new = nueva
+class-outcome-same-again = repetida
+class-outcome-newer-than = más nueva que la que estaba
+class-outcome-needs-a-look = por mirar
+class-outcome-not-ours = no es nuestra
+class-head-question = Pregunta
+class-head-first = Bien a la primera
+class-head-later = Después
+class-head-not-yet = Aún no
+class-head-blank = En blanco
+class-idea = { $count }: { $said }
+class-code = Clase
+class-head-seat = Puesto
+class-head-right = Bien
+class-head-points = Puntos
+class-head-notes = Notas
+class-unnamed = sin grupo
+class-right-of = { $right } de { $asked }
+class-points-of = { $points } de { $max }
+class-of-max = de { $max }
+class-sheet-title = { $who }: { $sum }
+class-late = tarde
+class-practice = práctica
+class-why-points = Por qué
+class-comment = Para quien responde
+class-why-one = Grupo
+class-why-other = frente a
+class-why-rest = los demás
+class-marks-about = Una tabla para tu registro: una línea por puesto, o una por pregunta.
+class-marks-students = Quién se sienta dónde
+class-marks-students-about = Si quieres, pega tu lista: en cada línea un código de puesto y un nombre. Va al archivo que guardas y a ningún otro sitio.
+class-marks-comma = comas decimales, punto y coma entre las casillas
+class-marks-wide = Guardar una línea por puesto
+class-marks-long = Guardar una línea por pregunta
+class-marks-slips = Imprimir hojitas para los puestos
+class-save = Guardar la clase en un archivo
+class-new = Otra clase …
+class-new-ask = ¿Empezar una clase vacía?
+class-new-text = Guarda antes esta en un archivo: nada la recupera.
+class-new-no = Conservar esta
+class-new-yes = Empezar una vacía

@@ -1,0 +1,129 @@
+// The class that is open: its text, how it looks, what was dropped last. It is the teacher's, and in no notebook; it is kept in
+// this browser, and saved to a file by hand.
+
+import type { ClassAction, ClassPart, ClassView, Taken } from "../generated/core";
+import * as core from "./core";
+import { show } from "./state";
+import { read_class, write_class } from "./storage";
+
+/** What the panel of Class shows. */
+export type ClassPanel = "list" | "add" | "answers" | "sheets" | "seat" | "why" | "marks";
+
+/** A class on the page. */
+export interface ClassBook {
+  readonly text: string;
+  readonly view: ClassView;
+  /** What became of what was dropped last. */
+  readonly taken: Taken | null;
+  readonly panel: ClassPanel;
+  /** The sheet in hand: its key. */
+  readonly seat: string | null;
+  /** The question in hand. */
+  readonly question: number;
+  /** The cast in hand: its content id; it is set against the rest. */
+  readonly against: string | null;
+  /** Which picture. */
+  readonly part: ClassPart;
+  /** It is shown to the room. */
+  readonly wall: boolean;
+  /** The wall is dark. */
+  readonly blank: boolean;
+  /** This browser keeps it. */
+  readonly kept: boolean;
+}
+
+let book: ClassBook | null = null;
+
+/** The class as it is; made when it is first looked at. */
+export function class_book(): ClassBook {
+  book ??= fresh(core.new_class(), null);
+  return book;
+}
+
+function fresh(text: string, taken: Taken | null): ClassBook {
+  return {
+    text,
+    view: core.class_look(text, null),
+    taken,
+    panel: "list",
+    seat: null,
+    question: 0,
+    against: null,
+    part: "layers",
+    wall: false,
+    blank: false,
+    kept: true,
+  };
+}
+
+/** Finds the class that was open last. */
+export async function open_last_class(): Promise<void> {
+  const text = await read_class();
+  const opened = text === null ? null : core.open_class(text);
+  if (opened === null || book !== null) return;
+  book = fresh(opened, null);
+  show();
+}
+
+/** Changes what is on the page only. */
+export function set_class(change: Partial<Omit<ClassBook, "text" | "view">>): void {
+  const before = class_book();
+  const view =
+    change.against !== undefined && change.against !== before.against
+      ? core.class_look(before.text, change.against)
+      : before.view;
+  book = { ...before, ...change, view };
+  show();
+}
+
+/** One thing the teacher did to the class. */
+export function class_do(action: ClassAction): void {
+  take_in(core.class_act(class_book().text, action), {});
+}
+
+/** Takes in what was dropped or pasted; gives how many things it held. */
+export function class_take(names: string[], files: Uint8Array[]): number {
+  const taken = core.class_take(class_book().text, names, files);
+  take_in(taken.class, { taken, panel: "add" });
+  return taken.rows.length;
+}
+
+/** Gives the class the teacher's own lesson. */
+export function class_take_lesson(lesson: string): void {
+  take_in(core.class_lesson(class_book().text, lesson), {});
+}
+
+/** Opens a class from its file's text; false when it is none. */
+export function class_open(text: string): boolean {
+  const opened = core.open_class(text);
+  if (opened === null) return false;
+  book = fresh(opened, null);
+  keep();
+  show();
+  return true;
+}
+
+/** An empty class in place of this one. */
+export function class_new(): void {
+  book = fresh(core.new_class(), null);
+  keep();
+  show();
+}
+
+function take_in(text: string, change: Partial<ClassBook>): void {
+  const before = class_book();
+  const against = before.against;
+  book = { ...before, ...change, text, view: core.class_look(text, against) };
+  keep();
+  show();
+}
+
+function keep(): void {
+  const kept = class_book();
+  void write_class(kept.text).then((done) => {
+    if (book !== null && book.kept !== done) {
+      book = { ...book, kept: done };
+      show();
+    }
+  });
+}

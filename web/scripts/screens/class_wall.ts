@@ -1,0 +1,126 @@
+// The class picture, beside the list or on the wall: what was read, where the groups marked, the layers, the middle. On the
+// wall the arrow keys go step by step, and one key makes it dark.
+
+import type { ClassPart } from "../../generated/core";
+import { class_book, set_class } from "../class_state";
+import { class_draw } from "../core";
+import { by_id, set_text, toggle } from "../dom";
+import { decimal_sign, say, speak, t, t_lines } from "../say";
+import { type State, state } from "../state";
+import { apply_view } from "../view_menu";
+
+/** What the room sees, step by step. */
+const STEPS: readonly ClassPart[] = ["curves", "marks", "layers", "middle"];
+
+/** Keys that make the wall dark and bright again. */
+const DARK = new Set(["b", "B", "."]);
+
+/** Wires the picture and the wall. */
+export function mount_wall(): void {
+  by_id("class-wall-back").addEventListener("click", () => step(-1));
+  by_id("class-wall-next").addEventListener("click", () => step(1));
+  by_id("class-wall-leave").addEventListener("click", leave_wall);
+  document.addEventListener("keydown", (event) => {
+    if (state().look.place.screen !== "class" || !class_book().wall) return;
+    if (event.altKey || event.ctrlKey || event.metaKey) return;
+    const does = key_does(event.key);
+    if (does === null) return;
+    event.preventDefault();
+    does();
+  });
+  document.addEventListener("fullscreenchange", () => {
+    if (document.fullscreenElement === null && class_book().wall) leave_wall();
+  });
+}
+
+function key_does(key: string): (() => void) | null {
+  if (key === "ArrowRight" || key === "PageDown") return () => step(1);
+  if (key === "ArrowLeft" || key === "PageUp") return () => step(-1);
+  if (key === "Escape") return leave_wall;
+  if (DARK.has(key)) return () => set_class({ blank: !class_book().blank });
+  return null;
+}
+
+function step(by: number): void {
+  const at = STEPS.indexOf(class_book().part) + by;
+  const part = STEPS[Math.max(0, Math.min(STEPS.length - 1, at))];
+  if (part === undefined) return;
+  set_class({ part, blank: false });
+  speak(said_of(part));
+}
+
+/** Shows the class to the room: large, in the projector's colours, alone on the screen where the browser allows it. */
+export function to_wall(): void {
+  set_class({ wall: true, blank: false });
+  apply_view({ ...state().ui, theme: "projector" });
+  void document.documentElement.requestFullscreen?.().catch(() => {});
+  by_id("class-wall-said").focus();
+}
+
+function leave_wall(): void {
+  set_class({ wall: false, blank: false });
+  apply_view(state().ui);
+  if (document.fullscreenElement !== null) void document.exitFullscreen();
+  by_id("class-panel").querySelector<HTMLElement>("[data-part=wall]")?.focus();
+}
+
+function said_of(part: ClassPart): string {
+  switch (part) {
+    case "curves":
+      return t("class-wall-curves");
+    case "marks":
+      return t("class-wall-marks");
+    case "layers":
+      return say(class_book().view.sentence);
+    case "middle":
+      return t("class-wall-middle");
+  }
+}
+
+/** Draws the picture as large as its place is, once a change. */
+export function show_wall(s: Readonly<State>): void {
+  const { wall, part, blank } = class_book();
+  by_id("screen-class").classList.toggle("on-wall", wall);
+  toggle(by_id("class-panel"), !wall);
+  toggle(by_id("class-wall-head"), wall);
+  toggle(by_id("class-wall-key"), wall && part === "layers");
+  toggle(by_id("class-blank"), blank);
+  set_text(by_id("class-wall-said"), said_of(part));
+  draw(s);
+}
+
+let drawn = "";
+
+function draw(s: Readonly<State>): void {
+  const { text, part, against, wall } = class_book();
+  const figure = by_id("class-picture");
+  const canvas = figure.querySelector("canvas");
+  if (canvas === null) return;
+  const { width, height } = figure.getBoundingClientRect();
+  const root_px = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+  const theme = wall ? "projector" : s.ui.theme;
+  const looks = [width, height, root_px, theme, part, against, s.ui.lang, wall].join();
+  if (width < 1 || (drawn === looks && canvas.dataset.of === text)) return;
+  drawn = looks;
+  canvas.dataset.of = text;
+  canvas.style.width = `${width}px`;
+  canvas.style.height = `${height}px`;
+  class_draw(canvas, text, {
+    of: part,
+    against,
+    theme,
+    width_px: width,
+    height_px: height,
+    root_px,
+    scale: Math.max(2, devicePixelRatio),
+    words: {
+      decimal: decimal_sign(),
+      depth: t_lines("class-picture-depth"),
+      temperature: t("class-picture-temperature"),
+      none: t_lines("class-picture-none"),
+      none_short: t("class-picture-none-short"),
+      cannot_tell: t_lines("class-picture-cannot-tell"),
+      cannot_tell_short: t("class-picture-cannot-tell-short"),
+    },
+  });
+}

@@ -1,0 +1,49 @@
+// Class, why they differ: one group against another or against the rest, in words.
+
+import type { WhyView } from "../../generated/core";
+import { class_book } from "../class_state";
+import { class_why } from "../core";
+import { by_id, list, part, set_attr, set_text, template } from "../dom";
+import { say_into, t } from "../say";
+import { show } from "../state";
+
+let asked = "";
+let told: WhyView | null = null;
+
+/** Wires the two lists. */
+export function mount_why(el: HTMLElement): void {
+  el.addEventListener("change", show);
+}
+
+/** Tells why, once for each pair. */
+export function show_why(el: HTMLElement): void {
+  const { view, text } = class_book();
+  const one = by_id<HTMLSelectElement>("class-one");
+  const other = by_id<HTMLSelectElement>("class-other");
+  fill(
+    one,
+    view.casts.map((cast) => [cast.cast_id, cast.name]),
+  );
+  fill(other, [["", t("class-why-rest")], ...view.casts.map((cast) => [cast.cast_id, cast.name] as [string, string])]);
+  const key = `${one.value} ${other.value} ${text.length} ${text.slice(-400)}`;
+  if (key !== asked) {
+    asked = key;
+    const same = other.value === one.value;
+    told = one.value === "" || same ? null : class_why(text, one.value, other.value || null);
+  }
+  list(part(el, "said"), template("template-line"), told?.said ?? [], (line, said) => say_into(line, said));
+  list(part(el, "causes"), template("template-class-cause"), told?.causes ?? [], (row, cause) => {
+    say_into(part(row, "name"), cause.name);
+    say_into(part(row, "said"), cause.said);
+    row.classList.toggle("on", cause.possible);
+  });
+}
+
+function fill(select: HTMLSelectElement, options: [value: string, words: string][]): void {
+  const before = select.value;
+  list(select, template("template-class-option"), options, (el, [value, words]) => {
+    set_attr(el, "value", value);
+    set_text(el, words);
+  });
+  if (options.some(([value]) => value === before)) select.value = before;
+}
