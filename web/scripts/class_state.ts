@@ -18,8 +18,8 @@ export interface ClassBook {
   readonly panel: ClassPanel;
   /** The sheet in hand: its key. */
   readonly seat: string | null;
-  /** The question in hand. */
-  readonly question: number;
+  /** The question in hand; `null`: the one to ask next. */
+  readonly question: number | null;
   /** The cast in hand: its content id; it is set against the rest. */
   readonly against: string | null;
   /** Which picture. */
@@ -47,7 +47,7 @@ function fresh(text: string, taken: Taken | null): ClassBook {
     taken,
     panel: "list",
     seat: null,
-    question: 0,
+    question: null,
     against: null,
     part: "layers",
     wall: false,

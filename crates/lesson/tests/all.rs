@@ -4,6 +4,7 @@
 
 mod actions;
 mod alike;
+mod class_card;
 mod class_import;
 mod class_marks;
 mod class_repairs;

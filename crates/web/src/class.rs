@@ -232,6 +232,8 @@ pub struct ClassPictureWords {
     pub none: Vec<String>,
     /// "none".
     pub none_short: String,
+    /// "too few", "readings".
+    pub few: Vec<String>,
     /// "can’t", "tell".
     pub cannot_tell: Vec<String>,
     /// "?".
@@ -321,6 +323,7 @@ fn one(room: &Room, core: &class::Core, layers: bool, words: &ClassPictureWords)
     let number = core.number.filter(|_| tellable && layers);
     let (lines, short) = match (layers, tellable) {
         (false, _) => (Vec::new(), String::new()),
+        (true, true) if found.state == State::TooFew => (words.few.clone(), words.cannot_tell_short.clone()),
         (true, true) => (words.none.clone(), words.none_short.clone()),
         (true, false) => (words.cannot_tell.clone(), words.cannot_tell_short.clone()),
     };

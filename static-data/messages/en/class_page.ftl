@@ -12,6 +12,9 @@ class-picture-none =
     thermocline
     here
 class-picture-none-short = none
+class-picture-few =
+    too few
+    readings
 class-picture-cannot-tell =
     can’t
     tell

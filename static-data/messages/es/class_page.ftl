@@ -12,6 +12,9 @@ class-picture-none =
     hay
     termoclina
 class-picture-none-short = no hay
+class-picture-few =
+    pocas
+    lecturas
 class-picture-cannot-tell =
     no se
     sabe

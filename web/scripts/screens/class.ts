@@ -192,7 +192,8 @@ function mount_answers(el: HTMLElement): void {
 }
 
 function show_answers(el: HTMLElement): void {
-  const { view, question } = class_book();
+  const { view } = class_book();
+  const question = class_book().question ?? view.next_question ?? 0;
   toggle(part(el, "next"), view.next !== null);
   if (view.next !== null) say_into(part(el, "next"), view.next);
   list(part(el, "rows"), template("template-class-question"), view.questions, (row, one, index) => {

@@ -119,6 +119,7 @@ function draw(s: Readonly<State>): void {
       temperature: t("class-picture-temperature"),
       none: t_lines("class-picture-none"),
       none_short: t("class-picture-none-short"),
+      few: t_lines("class-picture-few"),
       cannot_tell: t_lines("class-picture-cannot-tell"),
       cannot_tell_short: t("class-picture-cannot-tell-short"),
     },
