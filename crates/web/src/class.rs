@@ -6,6 +6,7 @@ use js_sys::{Array, Uint8Array};
 use layercast_chart::{
     self as chart, ClassPicture, ClassWords, Core, Curve, CurveLook, Layout, Size, Surface,
 };
+use layercast_core::State;
 use layercast_lesson::class::export::{self, Options, Slip};
 use layercast_lesson::class::import::{Counts, Dropped, Outcome, import};
 use layercast_lesson::class::view::ClassView;
