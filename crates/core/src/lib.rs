@@ -7,8 +7,8 @@
 //! [`analyse()`] goes the whole way. On that way, each usable alone: [`water`] (density, units), [`cast`] (checks, pairs,
 //! profile) and [`layers`] (state, thermocline and span, steep layer, mixed layer). Beyond it: what
 //! [every rule](layers::every_rule) says, [`stability`](mod@stability), ranges by trials ([`certainty`]), the same cast
-//! read otherwise ([`whatif`]), why two casts differ ([`mod@compare`]), and invented water ([`practice`]). Sources are in
-//! [`bibliography`].
+//! read otherwise ([`whatif`]), why two casts differ ([`mod@compare`]), water that cools and is stirred ([`mod@column`]), and
+//! invented water ([`practice`]). Sources are in [`bibliography`].
 //! Where a comment says "methods 5.8" it means that section of `tests/reference/methods.md`.
 
 mod analyse;
@@ -16,6 +16,7 @@ pub mod analysis;
 pub mod bibliography;
 pub mod cast;
 pub mod certainty;
+pub mod column;
 pub mod compare;
 pub mod layers;
 pub mod message;

@@ -4,7 +4,12 @@
 //! marks show no step that is not there, only their own noise. How many readings are taken over and how many are drawn is
 //! told ([`Whatif::kept`], [`Whatif::drawn`]). All of this is a convention of ours.
 
+mod changes;
 mod read;
+mod thin;
+
+pub use changes::{Change, width_m};
+pub use thin::thinned;
 
 use crate::analyse::analyse;
 use crate::analysis::{Analysis, Method};

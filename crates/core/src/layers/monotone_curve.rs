@@ -62,6 +62,33 @@ pub fn steepest_place(levels: &[Level], sought: Range<usize>) -> Option<Steepest
     best
 }
 
+/// Temperatures of the monotone cubic half-way between neighbouring levels, °C: one fewer than the levels. It never
+/// overshoots a value; halfway between two levels a straight line has their mean, the curve ⅛·h·(d₀ − d₁) more.
+///
+/// Source: [`FritschButland1984`](crate::bibliography::FritschButland1984).
+///
+/// ```
+/// use layercast_core::{Level, layers::monotone_curve::midpoints_c};
+/// let levels = [20.0, 20.0, 16.0, 15.0].iter().enumerate();
+/// let levels: Vec<Level> = levels.map(|(i, t)| Level::bare(i as f64, *t, 0.0)).collect();
+/// let got = midpoints_c(&levels);
+/// assert!((got[0] - 20.0).abs() < 1e-12 && (got[1] - 18.2).abs() < 1e-12); // slopes 0 and −1.6
+/// ```
+pub fn midpoints_c(levels: &[Level]) -> Vec<f64> {
+    let secants: Vec<Secant> = (levels.iter().zip(levels.iter().skip(1)))
+        .map(|(a, b)| {
+            let height_m = b.depth_m - a.depth_m;
+            Secant { height_m, slope: (b.temp_c - a.temp_c) / height_m }
+        })
+        .collect();
+    (levels.iter().zip(levels.iter().skip(1)).zip(&secants).enumerate())
+        .map(|(i, ((a, b), step))| {
+            let (d0, d1) = (slope_at(&secants, i), slope_at(&secants, i + 1));
+            (a.temp_c + b.temp_c) / 2.0 + step.height_m * (d0 - d1) / 8.0
+        })
+        .collect()
+}
+
 /// The straight line from one level to the next.
 #[derive(Clone, Copy)]
 pub(crate) struct Secant {
