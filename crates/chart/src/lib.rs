@@ -12,6 +12,7 @@ mod pen;
 pub mod picture;
 mod play;
 mod profile;
+mod small;
 mod strokes;
 #[cfg(feature = "svg")]
 mod svg;
@@ -25,8 +26,9 @@ pub use class::{
     CORES_IN_A_ROW, ClassLevel, ClassPicture, ClassPlacement, ClassWords, Core, Curve, CurveLook,
 };
 pub use picture::*;
+pub use small::SmallPicture;
 #[cfg(feature = "svg")]
-pub use svg::{svg, svg_class};
+pub use svg::{svg, svg_class, svg_small};
 pub use theme::Theme;
 pub use ticks::{strip_scale, temperature_scale};
 #[cfg(feature = "svg")]
@@ -64,6 +66,18 @@ pub fn draw_class<DB: DrawingBackend>(
     let (pen, placement) = class::compose(picture, theme, size, words);
     play::play(&pen, &mut backend, surface).map_err(|error| DrawError { message: error.to_string() })?;
     Ok(placement)
+}
+
+/// Draws a small picture, as [`draw`] does the profile; `size.layout` is not used.
+pub fn draw_small<DB: DrawingBackend>(
+    mut backend: DB,
+    picture: &SmallPicture,
+    theme: Theme,
+    size: Size,
+    surface: Surface,
+) -> Result<(), DrawError> {
+    let pen = small::compose(picture, theme, size);
+    play::play(&pen, &mut backend, surface).map_err(|error| DrawError { message: error.to_string() })
 }
 
 /// A backend that could not draw.

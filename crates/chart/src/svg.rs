@@ -4,7 +4,8 @@ use plotters::backend::SVGBackend;
 
 use crate::class::{ClassPicture, ClassWords};
 use crate::picture::{Picture, Placement, Size, Surface, Words};
-use crate::{DrawError, Theme, draw, draw_class, profile};
+use crate::small::SmallPicture;
+use crate::{DrawError, Theme, draw, draw_class, draw_small, profile};
 
 /// Steps of a CSS pixel in a saved picture: lines of 1.25 and 1.5 px keep their weight.
 const SCALE: f64 = 4.0;
@@ -32,6 +33,13 @@ pub fn svg_class(
 ) -> Result<String, DrawError> {
     let drawn =
         on_paper(size, title, |backend, size| draw_class(backend, picture, theme, size, words, Surface::Svg));
+    Ok(drawn?.0)
+}
+
+/// Draws a small picture as an SVG document with a title, as [`svg`] does the profile.
+pub fn svg_small(picture: &SmallPicture, theme: Theme, size: Size, title: &str) -> Result<String, DrawError> {
+    let drawn =
+        on_paper(size, title, |backend, size| draw_small(backend, picture, theme, size, Surface::Svg));
     Ok(drawn?.0)
 }
 
