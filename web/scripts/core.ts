@@ -13,6 +13,7 @@ import type {
   PlacementView,
   Screen,
   Slip,
+  SmallRequest,
   Stepped,
   Taken,
   WhyView,
@@ -129,6 +130,17 @@ export function draw(canvas: HTMLCanvasElement, notebook: string, request: Pictu
     return guarded("draw", () => wasm.draw(canvas, notebook, request, ranges));
   } catch (error) {
     if (error instanceof Stopped) return null;
+    throw error;
+  }
+}
+
+/** Draws a small picture of a question; false when the calculation stopped, which has then been said. */
+export function draw_small(canvas: HTMLCanvasElement, request: SmallRequest): boolean {
+  try {
+    guarded("draw_small", () => wasm.draw_small(canvas, request));
+    return true;
+  } catch (error) {
+    if (error instanceof Stopped) return false;
     throw error;
   }
 }

@@ -45,7 +45,7 @@ let faces: Promise<unknown> | null = null;
 let faces_ready = false;
 
 /** A canvas does not wait for its fonts: the first drawing does. */
-function load_faces(): Promise<unknown> {
+export function load_faces(): Promise<unknown> {
   faces ??= Promise.all(FACES.map((face) => document.fonts.load(face))).catch(() => undefined);
   return faces.then(() => {
     faces_ready = true;
@@ -248,7 +248,7 @@ addEventListener("resize", () => {
   root = null;
 });
 
-function root_px_of({ theme, text_size }: Readonly<State>["ui"]): number {
+export function root_px_of({ theme, text_size }: Readonly<State>["ui"]): number {
   const of = `${theme} ${text_size}`;
   if (root?.of !== of) root = { of, px: Number.parseFloat(getComputedStyle(document.documentElement).fontSize) };
   return root.px;

@@ -1,7 +1,7 @@
 //! What every call needs of a notebook: its cast, the analysis by the lesson's method, the content id. Computed once per call.
 
 use crate::document::{Notebook, Sheet};
-use crate::questions::Context;
+use crate::questions::{Context, Memo};
 use crate::ranges;
 use crate::tables;
 use layercast_core::cast::corrections::{MOST_LAG, Outcome};
@@ -9,7 +9,7 @@ use layercast_core::cast::lag_share::{LagEstimate, lag_share};
 use layercast_core::certainty::{self, Certainty};
 use layercast_core::order::sort_by;
 use layercast_core::{Analysis, Cast, Leg, analyse};
-use layercast_exchange::document::{CorrectedDoc, Source, content_id, corrected};
+use layercast_exchange::document::{CastDoc, CorrectedDoc, Source, content_id, corrected, oxygen_mg_l};
 use layercast_exchange::read::TableRead;
 use std::borrow::Cow;
 
@@ -37,6 +37,10 @@ pub struct Prepared {
     pub certainty: Option<Certainty>,
     /// Content id of the readings.
     pub cast_id: String,
+    /// Oxygen at each depth where it was read, downward: depth in metres, mean in mg/L.
+    pub oxygen_mg_l: Vec<(f64, f64)>,
+    /// What questions have worked out of it so far.
+    memo: Memo,
     /// Stands in where a notebook has no sheet.
     blank: Sheet,
     /// A table that was read on the way here.
@@ -100,6 +104,8 @@ impl Prepared {
             lesson: &notebook.lesson,
             sheet: notebook.sheets.first().unwrap_or(&self.blank),
             cast_id: &self.cast_id,
+            oxygen_mg_l: &self.oxygen_mg_l,
+            memo: &self.memo,
         }
     }
 
@@ -139,6 +145,23 @@ impl Prepared {
     }
 }
 
+/// Mean oxygen at each depth where it was read, downward.
+pub(crate) fn oxygen(doc: &CastDoc, cast: &Cast) -> Vec<(f64, f64)> {
+    if doc.entries.iter().all(|entry| entry.oxygen.is_none()) {
+        return Vec::new();
+    }
+    let read = cast.readings.iter().enumerate().filter(|(_, reading)| reading.depth_m.is_finite());
+    let mut read: Vec<(f64, f64)> =
+        read.filter_map(|(i, reading)| Some((reading.depth_m, oxygen_mg_l(doc, i)?))).collect();
+    sort_by(&mut read, |a, b| a.0.total_cmp(&b.0));
+    let same = |a: &(f64, f64), b: &(f64, f64)| b.0 - a.0 < 1e-6;
+    let mean = |at: &[(f64, f64)]| {
+        let sum: f64 = at.iter().map(|r| r.1).sum();
+        at.first().map(|first| (first.0, sum / at.len() as f64))
+    };
+    read.chunk_by(same).filter_map(mean).collect()
+}
+
 /// Analyses the cast of a notebook.
 pub fn prepare(notebook: &Notebook) -> Prepared {
     prepare_with(notebook, None)
@@ -154,7 +177,11 @@ pub fn prepare_with(notebook: &Notebook, ranges: Option<&str>) -> Prepared {
     if let Some(certainty) = &certainty {
         certainty::apply(&mut analysis, certainty);
     }
+    let oxygen_mg_l = oxygen(&notebook.cast, &cast);
+    let memo = Memo::default();
     Prepared {
+        oxygen_mg_l,
+        memo,
         cast,
         raw,
         outcomes,

@@ -740,6 +740,40 @@ pub enum FieldKind {
     Choice { options: Vec<OptionView> },
     /// Facts to tick ("1" or ""): each its own line.
     Fact { fact: Said },
+    /// One of a few small pictures on the same axes.
+    Pictures { pictures: SmallPictures },
+    /// A text of the student's own, and sentences it may begin with.
+    Prose { starters: Vec<Said> },
+}
+
+/// Small pictures on the same axes, one of which is chosen.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct SmallPictures {
+    /// The pictures, in the order they are shown.
+    pub options: Vec<PictureOption>,
+    /// The curve faint behind each: (depth in metres, °C), downward.
+    pub own: Vec<(f64, f64)>,
+    /// Deepest depth of the axis, metres.
+    pub depth_m: f64,
+    /// Ends of the axis of temperature, °C.
+    pub low_c: f64,
+    /// See `low_c`.
+    pub high_c: f64,
+}
+
+/// One small picture.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct PictureOption {
+    /// Value stored.
+    pub value: String,
+    /// "A".
+    pub label: Said,
+    /// The picture in words.
+    pub alt: Said,
+    /// Its curve: (depth in metres, °C), downward.
+    pub curve: Vec<(f64, f64)>,
 }
 
 /// One option.

@@ -166,7 +166,8 @@ fn i_cannot_tell_is_right_where_nobody_can_and_a_miss_elsewhere() {
             let answer =
                 Answer { tries: vec![Try { cannot_tell: true, ..Try::default() }], ..Answer::default() };
             let standing = questions::standing(&pond.context(), &asked, Some(&answer));
-            let expected = untellable && matches!(asked.kind, 6..=8);
+            let read_once = || questions_support::why::says(&pond) == "again";
+            let expected = (untellable && matches!(asked.kind, 6..=8)) || (asked.kind == 107 && read_once());
             assert_eq!(standing.right, expected, "{} {}", pond.name, asked.id);
             let verdicts = questions::verdicts(&pond.context(), &asked, &answer);
             let all = |v: Verdict| verdicts.iter().all(|p| p.verdict == v);

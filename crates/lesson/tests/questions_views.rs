@@ -11,7 +11,7 @@ use layercast_lesson::document::{Answer, Sheet, Try};
 use layercast_lesson::questions::{self, Asked};
 use layercast_lesson::view::{QuestionView, Said, SaidArg, SumLine};
 use questions_support::answers::{crossing_of, mixed_end, steep_layer};
-use questions_support::{Fields, Pond, all_ponds, demo, fields, words};
+use questions_support::{Fields, Pond, all_ponds, demo, fields, why, words};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Every message of a view, with those inside it.
@@ -50,6 +50,10 @@ fn said(view: &QuestionView) -> Vec<Said> {
                     FieldKind::List { options } | FieldKind::Choice { options } => {
                         all.extend(options.iter().map(|o| o.label.clone()));
                     }
+                    FieldKind::Pictures { pictures } => {
+                        all.extend(pictures.options.iter().flat_map(|o| [o.label.clone(), o.alt.clone()]));
+                    }
+                    FieldKind::Prose { starters } => all.extend(starters.iter().cloned()),
                 }
             }
         }
@@ -121,6 +125,12 @@ fn far_off(asked: &Asked) -> Fields {
         101 => &[("apart", "77"), ("unit", "c")],
         102 => &[("limit", "77"), ("unit", "c")],
         106 => &[("time", "777"), ("unit", "h")],
+        17 => &[("sinks", "neither")],
+        18 => &[("side", "same"), ("times", "7777")],
+        19 => &[("temp", "77"), ("heat", "777777"), ("days", "777777")],
+        20 => &[("picture", "bottom_cools_first")],
+        21 => &[("picture", "all_colder")],
+        25 => &[("from", "77"), ("to", "99"), ("give", "77")],
         _ => &[],
     };
     fields(list)
@@ -180,6 +190,14 @@ fn secrets(pond: &Pond, asked: &Asked) -> Vec<Secret> {
         102 => {
             let s = pond.analysis.pairs.s_used_c;
             vec![Secret::Between(2.8 * s * 0.8, 2.8 * s * 1.2)]
+        }
+        18 => {
+            let times = why::degrees(pond).2;
+            vec![Secret::Between(times / 1.5, times * 1.5)]
+        }
+        19 => {
+            let mj = 4.18 * why::degree_metres(&means);
+            vec![Secret::Between(mj * 0.99, mj * 1.01), Secret::Between(mj / 8.64 * 0.99, mj / 8.64 * 1.01)]
         }
         _ => Vec::new(),
     }
@@ -274,10 +292,11 @@ fn a_locked_question_waits_for_the_marks_and_hides_even_its_words_where_they_tel
         let paper = pond.paper();
         for (index, asked) in paper.asked.iter().enumerate() {
             let view = questions::view(&pond.context(), &paper, index).unwrap();
-            let waits = matches!(asked.kind, 6..=9 | 11 | 12 | 103..=106);
+            let hidden = matches!(asked.kind, 19..=21 | 25 | 26 | 103..=108);
+            let waits = hidden || matches!(asked.kind, 6..=9 | 11 | 12);
             assert_eq!(view.locked.is_some(), waits, "{} {}", pond.name, asked.id);
             assert_eq!(view.parts.is_empty(), waits);
-            assert_eq!(view.ask.id == "ask-locked-ask", matches!(asked.kind, 103..=106));
+            assert_eq!(view.ask.id == "ask-locked-ask", hidden);
             assert_eq!(
                 questions::standing(&pond.context(), asked, None).step_m.is_some(),
                 matches!(asked.kind, 4 | 5)

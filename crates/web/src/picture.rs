@@ -6,7 +6,7 @@ mod words;
 
 use crate::notebook::read;
 use crate::view::{large_view, view};
-use layercast_chart::{Layout, Mark, Picture, Placement, Size, Surface, Theme};
+use layercast_chart::{Layout, Mark, Picture, Placement, Size, SmallPicture, Surface, Theme};
 use layercast_lesson::document::{Notebook, Screen};
 use layercast_lesson::scene::Scene;
 use layercast_lesson::view::Otherwise;
@@ -73,6 +73,32 @@ pub struct PictureRequest {
     pub otherwise: Option<Otherwise>,
     /// Its words.
     pub words: PictureText,
+}
+
+/// A small picture of a question: which of its pictures, how large.
+#[derive(Clone, Debug, PartialEq, Deserialize, Tsify)]
+#[tsify(missing_as_null)]
+pub struct SmallRequest {
+    /// Its curve: (depth in metres, °C), downward.
+    pub curve: Vec<(f64, f64)>,
+    /// The curve faint behind it.
+    pub own: Vec<(f64, f64)>,
+    /// Deepest depth of the axis, metres.
+    pub depth_m: f64,
+    /// Ends of the axis of temperature, °C.
+    pub low_c: f64,
+    /// See `low_c`.
+    pub high_c: f64,
+    /// Colours and weights.
+    pub theme: ThemeName,
+    /// Width, CSS pixels.
+    pub width_px: f64,
+    /// Height, CSS pixels.
+    pub height_px: f64,
+    /// Root font size, CSS pixels.
+    pub root_px: f64,
+    /// Backing pixels per CSS pixel: at least 2 on a canvas.
+    pub scale: f64,
 }
 
 /// Where things stand in the finished picture, in CSS pixels from its top left corner.
@@ -203,6 +229,35 @@ pub fn draw(
     let placement =
         layercast_chart::draw(backend, &picture, request.theme.into(), size, &words, Surface::Canvas)?;
     view(&placement_view(placement, &picture, &scene))
+}
+
+/// Draws a small picture of a question on a canvas of the page (sets the size of its backing).
+///
+/// # Errors
+/// When the canvas cannot be drawn on.
+#[wasm_bindgen]
+pub fn draw_small(canvas: HtmlCanvasElement, request: Ts<SmallRequest>) -> Result<(), JsError> {
+    let request: SmallRequest = request.to_rust()?;
+    let backing = |css_px: f64| (css_px * request.scale).round().clamp(1.0, 16_384.0) as u32;
+    canvas.set_width(backing(request.width_px));
+    canvas.set_height(backing(request.height_px));
+    let backend =
+        canvas::Canvas::new(canvas).ok_or_else(|| JsError::new("this browser gives no canvas to draw on"))?;
+    let size = Size {
+        width_px: request.width_px,
+        height_px: request.height_px,
+        root_px: request.root_px,
+        scale: request.scale,
+        layout: Layout::Phone,
+    };
+    let picture = SmallPicture {
+        curve: request.curve,
+        own: request.own,
+        depth_m: request.depth_m,
+        temp_c: (request.low_c, request.high_c),
+    };
+    layercast_chart::draw_small(backend, &picture, request.theme.into(), size, Surface::Canvas)?;
+    Ok(())
 }
 
 /// The same picture as an SVG document with a title, for saving: with the student's grips, without the cursor.

@@ -8,6 +8,7 @@ import { mount_picture } from "../picture";
 import { mount_readings } from "../readings";
 import { save_picture } from "../save_picture";
 import { say, say_into, speak, t } from "../say";
+import { show_small } from "../small_pictures";
 import { dispatch, on_show, type State, set_ui, state } from "../state";
 import { show_verdict } from "../verdict";
 import { show_ways } from "../ways";
@@ -57,7 +58,9 @@ export function mount_questions(): void {
     const el = event.target;
     if (el === reason) return dispatch({ do: "set_reason", question: question(), text: reason.value });
     if (el === own_words) return dispatch({ do: "set_own_words", question: question(), text: own_words.value });
-    if (!(el instanceof HTMLInputElement || el instanceof HTMLSelectElement)) return;
+    const typed =
+      el instanceof HTMLInputElement || el instanceof HTMLSelectElement || el instanceof HTMLTextAreaElement;
+    if (!typed) return;
     const field = el.dataset.field;
     if (field === undefined) return;
     const ticked = el instanceof HTMLInputElement && el.type === "checkbox" ? (el.checked ? "1" : "") : el.value;
@@ -155,7 +158,11 @@ function last_hint(current: QuestionView): string {
 
 /** The field a verdict is about, else the first empty field that waits, else the first open one. */
 function open_field(main: HTMLElement, current: QuestionView): HTMLElement | null {
-  const fields = [...part(main, "parts").querySelectorAll<HTMLInputElement | HTMLSelectElement>("input, select")];
+  const fields = [
+    ...part(main, "parts").querySelectorAll<HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement>(
+      "input, select, textarea",
+    ),
+  ];
   const about = current.parts.find((one) => one.look_at !== null)?.look_at;
   return (
     fields.find((field) => field.dataset.field === about) ??
@@ -287,6 +294,8 @@ const TEMPLATES = {
   list: "template-question-list",
   choice: "template-question-choice",
   fact: "template-question-fact",
+  pictures: "template-question-pictures",
+  prose: "template-question-prose",
 } as const;
 
 function show_fields(parent: HTMLElement, fields: readonly FieldView[]): void {
@@ -305,6 +314,16 @@ function show_fields(parent: HTMLElement, fields: readonly FieldView[]): void {
   while (parent.children.length > fields.length) parent.lastElementChild?.remove();
 }
 
+/** Puts the beginning of a sentence at the end of what is written, and the caret behind it. */
+function begin_with(area: HTMLTextAreaElement, starter: string): void {
+  const begun = starter.replace(/\s*…[^…]*$/u, " ");
+  const before = area.value.trimEnd();
+  area.value = before === "" ? begun : `${before} ${begun}`;
+  area.focus();
+  area.setSelectionRange(area.value.length, area.value.length);
+  area.dispatchEvent(new Event("input", { bubbles: true }));
+}
+
 function fill_field(el: HTMLElement, field: FieldView): void {
   const { kind } = field;
   if (kind.kind === "choice") {
@@ -316,6 +335,32 @@ function fill_field(el: HTMLElement, field: FieldView): void {
       radio.value = option.value;
       radio.checked = option.value === field.text;
       say_into(part(option_el, "label"), option.label);
+    });
+    return;
+  }
+  if (kind.kind === "pictures") {
+    set_attr(el, "aria-label", say(field.name));
+    list(el, template("template-question-picture"), kind.pictures.options, (option_el, option, index) => {
+      const radio = option_el.querySelector("input") as HTMLInputElement;
+      radio.name = field.id;
+      radio.dataset.field = field.id;
+      radio.value = option.value;
+      radio.checked = option.value === field.text;
+      set_attr(radio, "aria-label", `${say(option.label)}: ${say(option.alt)}`);
+      say_into(part(option_el, "label"), option.label);
+      show_small(part(option_el, "canvas") as HTMLCanvasElement, kind.pictures, index);
+    });
+    return;
+  }
+  if (kind.kind === "prose") {
+    const area = el.querySelector("textarea") as HTMLTextAreaElement;
+    area.dataset.field = field.id;
+    set_attr(area, "aria-label", say(field.name));
+    set_value(area, field.text);
+    list(part(el, "starters"), template("template-question-starter"), kind.starters, (start_el, starter) => {
+      const button = start_el as HTMLButtonElement;
+      say_into(button, starter);
+      button.onclick = () => begin_with(area, say(starter));
     });
     return;
   }

@@ -7,7 +7,7 @@ use crate::document::{Answer, MOST_CELL_CHARS, MOST_PROSE_CHARS, Notebook, Try};
 use crate::marks::{Reach, depth_text, dragged_m, reach};
 use crate::prepared::{Prepared, Ready};
 use crate::questions::{self, Asked, Paper, Standing};
-use crate::view::{GripView, QuestionView};
+use crate::view::{FieldKind, GripView, QuestionView};
 
 /// Most fields a question keeps.
 const MOST_FIELDS: usize = 100;
@@ -49,6 +49,14 @@ impl<'r> InHand<'r> {
         Some(notebook.sheets.first_mut()?.answers.entry(id).or_default())
     }
 
+    /// A field for words of one's own.
+    fn is_prose(&self, notebook: &Notebook, field: &str) -> bool {
+        let view = self.view(notebook);
+        let mut fields =
+            view.iter().flat_map(|v| &v.parts).flat_map(|part| &part.lines).flat_map(|l| &l.fields);
+        fields.any(|other| other.id == field && matches!(other.kind, FieldKind::Prose { .. }))
+    }
+
     /// The grip behind a field, and how far the cast reaches.
     fn grip(&self, notebook: &Notebook, field: &str) -> Option<(GripView, Reach)> {
         let view = self.view(notebook)?;
@@ -66,9 +74,14 @@ pub fn set_field(notebook: &mut Notebook, question: usize, field: &str, text: &s
 }
 
 fn put(notebook: &mut Notebook, hand: &InHand, field: &str, text: &str) {
+    let most = if text.len() > MOST_CELL_CHARS && hand.is_prose(notebook, field) {
+        MOST_PROSE_CHARS
+    } else {
+        MOST_CELL_CHARS
+    };
     let Some(answer) = hand.answer_mut(notebook) else { return };
     if answer.draft.len() < MOST_FIELDS || answer.draft.contains_key(field) {
-        answer.draft.insert(kept(field, MOST_CELL_CHARS), kept(text, MOST_CELL_CHARS));
+        answer.draft.insert(kept(field, MOST_CELL_CHARS), kept(text, most));
     }
 }
 
@@ -135,9 +148,14 @@ fn give(notebook: &mut Notebook, hand: &InHand, tried: Try) {
     let after_shown = questions::already_shown(&hand.prepared.context(notebook), asked);
     let locked = hand.view(notebook).is_none_or(|view| view.locked.is_some());
     let standing = hand.standing(notebook);
+    let opened = {
+        let context = hand.prepared.context(notebook);
+        questions::opened_anew(&context, asked, context.sheet.answers.get(&asked.id))
+    };
     let Some(answer) = hand.answer_mut(notebook) else { return };
     let tried = Try { hints: answer.hints, after_shown, cast_id: hand.prepared.cast_id.clone(), ..tried };
     let same_again = standing.tries > 0
+        && !opened
         && answer.tries.last().is_some_and(|last| {
             last.fields == tried.fields
                 && last.cannot_tell == tried.cannot_tell

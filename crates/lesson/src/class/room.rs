@@ -2,7 +2,8 @@
 
 use super::document::{Class, Member, Paper};
 use crate::document::Lesson;
-use crate::questions::{self, Context, Judgement, Record, Verdict};
+use crate::prepared::oxygen;
+use crate::questions::{self, Context, Judgement, Memo, Record, Verdict};
 use layercast_core::{Analysis, Cast, analyse};
 use layercast_exchange::document::{CastDoc, content_id, corrected};
 
@@ -15,6 +16,10 @@ pub struct Work {
     pub cast: Cast,
     /// By the teacher's method.
     pub analysis: Analysis,
+    /// Oxygen at each depth where it was read: metres, mg/L.
+    pub oxygen_mg_l: Vec<(f64, f64)>,
+    /// What questions have worked out of it so far.
+    memo: Memo,
 }
 
 /// How a question stands on a sheet, as a class counts it.
@@ -156,15 +161,23 @@ impl<'a> Room<'a> {
         }
         let cast = corrected(doc).cast;
         let analysis = analyse(&cast, &self.lesson.method.to_method());
-        self.works.push(Work { doc: doc.clone(), cast, analysis });
+        let oxygen_mg_l = oxygen(doc, &cast);
+        self.works.push(Work { doc: doc.clone(), cast, analysis, oxygen_mg_l, memo: Memo::default() });
         self.works.len() - 1
     }
 
     fn answers(&self, held: usize, paper: &Paper, cast_id: &str) -> Vec<Answered> {
         let Some(work) = self.works.get(held) else { return Vec::new() };
         let sheet = &paper.hand_in.sheet;
-        let context =
-            Context { cast: &work.cast, analysis: &work.analysis, lesson: &self.lesson, sheet, cast_id };
+        let context = Context {
+            cast: &work.cast,
+            analysis: &work.analysis,
+            lesson: &self.lesson,
+            sheet,
+            cast_id,
+            oxygen_mg_l: &work.oxygen_mg_l,
+            memo: &work.memo,
+        };
         let mut asked = questions::paper(&context);
         // A lesson may name a kind twice; a sheet holds one answer to it.
         let mut ids = std::collections::BTreeSet::new();

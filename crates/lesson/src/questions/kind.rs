@@ -2,7 +2,7 @@
 
 mod fields;
 
-pub(crate) use self::fields::{Field, Input, Line, Ticks};
+pub(crate) use self::fields::{Curve, Field, Input, Line, Pictures, Ticks};
 
 use super::text::Fields;
 use super::water::{Source, Water};
@@ -29,6 +29,8 @@ pub enum Verdict {
     WhichRule,
     /// It cannot be judged before the part above it. Free.
     Waits,
+    /// Words, or a choice that only a person can judge: kept, and the part is done. Neither right nor a miss.
+    Kept,
 }
 
 impl Verdict {
@@ -99,6 +101,11 @@ impl Judged {
     /// Not yet, no idea named.
     pub fn not_yet(said: Message) -> Self {
         Self::new(Verdict::NotYet, said)
+    }
+
+    /// Words that are kept and not judged.
+    pub fn kept(said: Message) -> Self {
+        Self::new(Verdict::Kept, said)
     }
 
     /// A slip.
@@ -267,6 +274,16 @@ pub(crate) trait Kind: Sync {
     /// "I can't tell" is right here.
     fn cannot_be_told(&self, _q: &Question) -> bool {
         false
+    }
+
+    /// This part opens only when the one before it is settled.
+    fn follows(&self, _q: &Question, _part: usize) -> bool {
+        false
+    }
+
+    /// Somebody's words, or a choice that only a person can judge: kept, never called right or wrong.
+    fn is_judged(&self, _q: &Question, _part: usize) -> bool {
+        true
     }
 
     /// It opens only when all marks are placed or refused.

@@ -8,6 +8,7 @@
 mod kind;
 mod kinds;
 mod locked;
+mod pictures;
 mod ranges;
 mod record;
 mod replay;
@@ -18,10 +19,12 @@ mod show;
 mod standing;
 mod text;
 mod water;
+mod why;
 
 pub use kind::{Idea, Verdict};
 pub use record::{Judgement, Record, records};
 pub use water::Source;
+pub use why::Memo;
 
 use crate::document::{Answer, Lesson, Sheet};
 use crate::view::QuestionView;
@@ -41,6 +44,10 @@ pub struct Context<'a> {
     pub sheet: &'a Sheet,
     /// Content id of the readings as they are now.
     pub cast_id: &'a str,
+    /// Dissolved oxygen where it was read, downward: depth in metres, mean in mg/L.
+    pub oxygen_mg_l: &'a [(f64, f64)],
+    /// What questions have worked out of this cast so far.
+    pub memo: &'a Memo,
 }
 
 /// One question as asked of this cast.
@@ -76,8 +83,12 @@ pub struct Standing {
     pub tries: usize,
     /// All parts answered right.
     pub right: bool,
-    /// Credit from 0 to 1.
+    /// Credit from 0 to 1, of the parts that can be judged.
     pub credit: f64,
+    /// It has words that only a person can judge.
+    pub has_words: bool,
+    /// It has nothing else: its credit is a person's to give.
+    pub only_words: bool,
     /// Strip bars this question has uncovered (indices into `Analysis::steps`).
     pub reveals_steps: Vec<usize>,
     /// The whole strip is uncovered (kind 6 settled).
@@ -173,6 +184,18 @@ pub fn texts(context: &Context, asked: &Asked, answer: Option<&Answer>) -> BTree
 /// beside the field from then on. A slip keeps its text.
 pub fn emptied(context: &Context, asked: &Asked, answer: &Answer) -> Vec<String> {
     standing::emptied(&water::Water::new(context), asked, answer)
+}
+
+/// A part has opened since the last try that no try was given to yet: the same fields again are a try of their own.
+pub fn opened_anew(context: &Context, asked: &Asked, answer: Option<&Answer>) -> bool {
+    let water = water::Water::new(context);
+    let (Some(kind), Some(replay)) = (kinds::kind(asked.kind), replay::replay(&water, asked, answer)) else {
+        return false;
+    };
+    let round = replay.now();
+    let fresh = |part: usize| round.parts.get(part).is_some_and(|p| p.verdicts.is_empty());
+    let q = kind::Question { water: &water, asked, accepted: &[] };
+    replay::open_parts(kind, &q, round).into_iter().any(|part| kind.follows(&q, part) && fresh(part))
 }
 
 /// Verdicts of every try, in order.

@@ -28,6 +28,8 @@ pub(crate) struct PartState {
     pub verdicts: Vec<(Judged, Fields)>,
     /// What later parts go by.
     pub accepted: Option<Accepted>,
+    /// Words that only a person can judge: they count neither way.
+    pub kept: bool,
     /// Earned, 0 to 1.
     pub credit: f64,
     /// The mark on Profile counts as the first answer.
@@ -86,10 +88,11 @@ impl Replay {
         !self.now().settled()
     }
 
-    /// Credit of the first answer, 0 to 1.
+    /// Credit of the first answer, 0 to 1: the mean of its parts that can be judged.
     pub fn credit(&self) -> f64 {
-        let parts = &self.first.parts;
-        if parts.is_empty() { 0.0 } else { parts.iter().map(|p| p.credit).sum::<f64>() / parts.len() as f64 }
+        let judged = || self.first.parts.iter().filter(|p| !p.kept);
+        let parts = judged().count();
+        if parts == 0 { 0.0 } else { judged().map(|p| p.credit).sum::<f64>() / parts as f64 }
     }
 }
 
@@ -186,13 +189,17 @@ fn take(
     first: bool,
 ) {
     round.tries += 1;
-    for part in 0..round.parts.len() {
+    let open = open_parts(kind, &Question { water, asked, accepted: &[] }, round);
+    for part in open {
         let accepted = round.accepted();
         let q = Question { water, asked, accepted: &accepted };
         let fields = with_starts(plan, part, &given.fields);
         let Some(state) = round.parts.get_mut(part).filter(|p| !p.settled) else { continue };
         let mark = if first { kind.first_answer(&q) } else { None };
         let judged = if given.cannot_tell {
+            if !kind.is_judged(&q, part) {
+                continue;
+            }
             cannot_tell(kind, &q, part)
         } else if complete(plan, part, &fields) {
             kind.judge(&q, part, &fields)
@@ -208,7 +215,9 @@ fn take(
         let verdict = judged.verdict;
         state.accepted = verdict.is_right().then_some(judged.accepted);
         state.verdicts.push((judged, fields));
-        if verdict.is_right() {
+        if verdict == Verdict::Kept {
+            (state.settled, state.right, state.kept) = (true, true, true);
+        } else if verdict.is_right() {
             state.settled = true;
             state.right = true;
             state.credit =
@@ -227,14 +236,24 @@ fn take(
     }
 }
 
+/// Parts that can be answered now: not settled, nor waiting for the one before.
+pub(crate) fn open_parts(kind: &dyn Kind, q: &Question, round: &Round) -> Vec<usize> {
+    let settled = |part: usize| round.parts.get(part).is_some_and(|p| p.settled);
+    let waits =
+        |part: usize| kind.follows(q, part) && part.checked_sub(1).is_some_and(|above| !settled(above));
+    (0..round.parts.len()).filter(|part| !settled(*part) && !waits(*part)).collect()
+}
+
 fn show(kind: &dyn Kind, water: &Water, asked: &Asked, round: &mut Round) {
     round.shown = true;
     for part in 0..round.parts.len() {
         let accepted = round.accepted();
-        let shown = kind.class_answer(&Question { water, asked, accepted: &accepted }, part);
+        let q = Question { water, asked, accepted: &accepted };
+        let (shown, kept) = (kind.class_answer(&q, part), !kind.is_judged(&q, part));
         if let Some(state) = round.parts.get_mut(part).filter(|p| !p.settled) {
             state.settled = true;
             state.accepted = Some(shown);
+            state.kept = kept;
         }
     }
 }

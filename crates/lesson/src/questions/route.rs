@@ -10,7 +10,7 @@ use layercast_core::{Message, State};
 fn own(state: State) -> &'static [u8] {
     match state {
         State::Mixed => &[101, 13, 102, 103, 104, 106],
-        State::Unstable => &[13, 105],
+        State::Unstable => &[13, 105, 107],
         _ => &[],
     }
 }
@@ -23,6 +23,8 @@ fn first(state: State) -> &'static [u8] {
 
 /// The first number of kinds that no lesson lists.
 const FIRST_OWN: u8 = 101;
+/// "Will it be here tomorrow morning?"
+const TOMORROW: u8 = 108;
 /// Kinds that read the picture: a state's own questions come after them.
 const READING: [u8; 2] = [1, 4];
 
@@ -73,7 +75,9 @@ fn kinds_of(water: &Water) -> Vec<u8> {
     let own = own.iter().copied().filter(|k| *k >= FIRST_OWN || lesson.contains(k));
     let after = kept.iter().rposition(|k| READING.contains(k)).map_or(0, |at| at + 1);
     let (reading, rest) = kept.split_at_checked(after).unwrap_or((&kept, &[]));
-    first.iter().chain(reading).copied().chain(own).chain(rest.iter().copied()).collect()
+    // A layer of today alone: what becomes of it is asked last.
+    let tomorrow = water.steep().is_some_and(|s| s.today).then_some(TOMORROW);
+    first.iter().chain(reading).copied().chain(own).chain(rest.iter().copied()).chain(tomorrow).collect()
 }
 
 /// Why these questions, and whether saying so tells what is covered.

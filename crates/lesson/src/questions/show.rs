@@ -1,18 +1,19 @@
 //! A question as the page shows it.
 
-use super::kind::{Explained, Field, Hint, Input, Kind, Line, Plan, Question, Ticks, Verdict};
+mod press;
+
+use super::kind::{Explained, Field, Hint, Input, Kind, Line, Plan, Question, Verdict};
 use super::locked::{is_locked, locked};
-use super::replay::{PartState, Replay, Round, complete, replay};
+use super::replay::{PartState, Replay, Round, open_parts, replay};
 use super::say::said;
-use super::standing::{HINTS, texts};
+use super::standing::HINTS;
 use super::text::{Fields, Measure, field, read};
 use super::water::Water;
 use super::{Asked, Paper, kinds};
-use crate::action::Action;
-use crate::document::{Answer, Help, Screen};
+use crate::document::{Answer, Help};
 use crate::view::{
     FieldKind, FieldLine, FieldView, GripView, HintView, OptionView, PartView, QuestionView, Sign,
-    VerdictView, Way,
+    VerdictView,
 };
 use layercast_core::Message;
 
@@ -86,8 +87,11 @@ impl Desk<'_> {
     }
 
     fn parts(&self) -> Vec<PartView> {
-        let in_hand = self.round().parts.iter().position(|p| !p.settled);
+        let in_hand = self.in_hand();
+        let open = self.open_parts();
         (self.plan().parts.iter().zip(&self.round().parts).enumerate())
+            // A part that waits for the one before it would tell what is looked for.
+            .filter(|(i, (_, state))| state.settled || open.contains(i))
             .map(|(i, (lines, state))| {
                 if state.settled {
                     self.settled(i, state)
@@ -96,6 +100,25 @@ impl Desk<'_> {
                 }
             })
             .collect()
+    }
+
+    fn question(&self) -> Question<'_> {
+        Question { water: self.water, asked: self.asked, accepted: &[] }
+    }
+
+    /// Parts that can be answered now.
+    fn open_parts(&self) -> Vec<usize> {
+        open_parts(self.kind, &self.question(), self.round())
+    }
+
+    /// The first part that is open.
+    fn in_hand(&self) -> Option<usize> {
+        self.round().parts.iter().position(|p| !p.settled)
+    }
+
+    /// The fields of a part.
+    fn fields(&self, part: usize) -> impl Iterator<Item = &Field> {
+        self.plan().parts.get(part).into_iter().flatten().flat_map(|line| &line.fields)
     }
 
     fn settled(&self, part: usize, state: &PartState) -> PartView {
@@ -254,6 +277,10 @@ impl Desk<'_> {
                     .collect(),
             },
             Input::Fact(fact, _) => FieldKind::Fact { fact: said(fact.clone()) },
+            Input::Pictures(pictures) => super::pictures::view(pictures),
+            Input::Prose(starters) => {
+                FieldKind::Prose { starters: starters.iter().cloned().map(said).collect() }
+            }
         };
         let depth_m = read(&text, None, Measure::Length).filter(|t| !t.unit_is_wrong).map(|t| t.value);
         let grip = planned.grip.as_ref().map(|word| GripView {
@@ -302,68 +329,6 @@ impl Desk<'_> {
         Some((said(self.explain(part).own_words), self.answer.own_words.clone()))
     }
 
-    fn way(&self, label: &'static str, action: Action, main: bool) -> Way {
-        Way { label: said(Message::new(label)), action, main, waits: None }
-    }
-
-    fn open_buttons(&self) -> Vec<Way> {
-        let question = self.index;
-        let help = match self.hints() {
-            open if open >= self.help().most() => self.way("ask-show-me", Action::ShowMe { question }, false),
-            0 => self.way("ask-hint", Action::Hint { question }, false),
-            1 => self.way("ask-hint-another", Action::Hint { question }, false),
-            _ => self.way("ask-hint-elsewhere", Action::Hint { question }, false),
-        };
-        let mut check = self.way("ask-check", Action::Check { question }, true);
-        check.waits = self.waits();
-        vec![check, help, self.way("ask-cannot-tell", Action::CannotTell { question }, false)]
-    }
-
-    /// What opens Check; `None` when it is open.
-    fn waits(&self) -> Option<crate::view::Said> {
-        let fields = texts(self.water, self.asked, Some(self.answer));
-        let open: Vec<usize> =
-            (self.round().parts.iter().enumerate()).filter(|(_, p)| !p.settled).map(|(i, _)| i).collect();
-        if open.iter().any(|part| complete(self.plan(), *part, &fields)) {
-            return None;
-        }
-        let planned: Vec<&Field> = (open.iter().filter_map(|part| self.plan().parts.get(*part)))
-            .flatten()
-            .flat_map(|line| &line.fields)
-            .collect();
-        if let Some(ticks) = Ticks::of(planned.iter().copied()) {
-            let chosen = planned.iter().filter(|f| field(&fields, f.id) == "1").count();
-            let waits = if chosen > ticks.most {
-                Message::new("ask-waits-facts-many").count("chosen", chosen).count("most", ticks.most)
-            } else if ticks.least == ticks.most {
-                Message::new("ask-waits-facts").count("chosen", chosen).count("wanted", ticks.least)
-            } else {
-                Message::new("ask-waits-choice")
-            };
-            return Some(said(waits));
-        }
-        let numbers_given = (planned.iter().filter(|f| f.is_number() && f.is_wanted(&fields)))
-            .all(|f| !field(&fields, f.id).is_empty());
-        let id = if planned.iter().any(|f| matches!(f.input, Input::Choice(_))) {
-            "ask-waits-choice"
-        } else if numbers_given {
-            "ask-waits-list"
-        } else {
-            "ask-waits-number"
-        };
-        Some(said(Message::new(id)))
-    }
-
-    fn settled_buttons(&self, paper: &Paper) -> Vec<Way> {
-        let next = self.index + 1;
-        let on = if next < paper.asked.len() {
-            self.way("ask-next", Action::Go { screen: Screen::Questions, question: Some(next) }, true)
-        } else {
-            self.way("ask-to-profile", Action::Go { screen: Screen::Profile, question: None }, true)
-        };
-        vec![on, self.way("ask-again", Action::AnswerAgain { question: self.index }, false)]
-    }
-
     fn notes(&self) -> Vec<crate::view::Said> {
         let mut notes = Vec::new();
         if self.water.context.sheet.revealed_early.contains(&self.asked.id) {
@@ -387,6 +352,6 @@ fn sign(verdict: Verdict) -> Sign {
         Verdict::Yes | Verdict::YesByAnotherRule | Verdict::CannotTell => Sign::Inside,
         Verdict::Almost => Sign::Close,
         Verdict::NotYet => Sign::Outside,
-        Verdict::Slip | Verdict::WhichRule | Verdict::Waits => Sign::Bare,
+        Verdict::Slip | Verdict::WhichRule | Verdict::Waits | Verdict::Kept => Sign::Bare,
     }
 }

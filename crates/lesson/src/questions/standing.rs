@@ -17,12 +17,16 @@ pub(crate) fn standing(water: &Water, asked: &Asked, answer: Option<&Answer>) ->
         return Standing::default();
     };
     let settled = replay.first.settled();
+    let plain = Question { water, asked, accepted: &[] };
+    let parts = || 0..replay.plan.parts.len();
     let mut standing = Standing {
         settled,
         open: replay.open(),
         tries: replay.now().tries,
         right: replay.first.right(),
         credit: replay.credit(),
+        has_words: parts().any(|part| !kind.is_judged(&plain, part)),
+        only_words: parts().all(|part| !kind.is_judged(&plain, part)),
         ..Standing::default()
     };
     let accepted = replay.now().accepted();

@@ -279,7 +279,7 @@ pub fn wrongs(pond: &Pond, asked: &Asked) -> Vec<Wrong> {
                 }
             }
         }
-        _ => {}
+        _ => return super::why::wrongs(pond, asked),
     }
     list
 }
@@ -636,7 +636,7 @@ pub fn rights(pond: &Pond, asked: &Asked) -> Vec<Fields> {
             }
             assert_eq!(list.len(), 1);
         }
-        _ => {}
+        _ => return super::why::rights(pond, asked),
     }
     list
 }

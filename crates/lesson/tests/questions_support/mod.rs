@@ -3,11 +3,12 @@
 
 pub mod answers;
 pub mod pages;
+pub mod why;
 pub mod words;
 
 use layercast_core::{Analysis, Cast, Leg, Method, Reading, Switch, analyse};
 use layercast_lesson::document::{Answer, Lesson, MarkDoc, MarkDocs, Sheet, Try};
-use layercast_lesson::questions::{self, Asked, Context, Paper, PartVerdict, Verdict};
+use layercast_lesson::questions::{self, Asked, Context, Memo, Paper, PartVerdict, Verdict};
 use rand_pcg::Pcg64;
 use rand_pcg::rand_core::{Rng, SeedableRng};
 use std::collections::BTreeMap;
@@ -23,6 +24,9 @@ pub struct Pond {
     pub analysis: Analysis,
     pub lesson: Lesson,
     pub sheet: Sheet,
+    /// Depth and mg/L.
+    pub oxygen_mg_l: Vec<(f64, f64)>,
+    pub memo: Memo,
 }
 
 impl Pond {
@@ -38,7 +42,16 @@ impl Pond {
         let lesson: Lesson =
             serde_json::from_str(include_str!("../../../../static-data/lessons/first-lesson.json")).unwrap();
         let sheet = Sheet { marks: refused(), ..Sheet::default() };
-        Self { name: name.to_owned(), rows, cast, analysis, lesson, sheet }
+        Self {
+            name: name.to_owned(),
+            rows,
+            cast,
+            analysis,
+            lesson,
+            sheet,
+            oxygen_mg_l: Vec::new(),
+            memo: Memo::default(),
+        }
     }
 
     /// The same water with an empty sheet.
@@ -51,6 +64,8 @@ impl Pond {
             analysis: self.analysis.clone(),
             lesson: self.lesson.clone(),
             sheet,
+            oxygen_mg_l: self.oxygen_mg_l.clone(),
+            memo: Memo::default(),
         }
     }
 
@@ -61,6 +76,8 @@ impl Pond {
             lesson: &self.lesson,
             sheet: &self.sheet,
             cast_id: "cast",
+            oxygen_mg_l: &self.oxygen_mg_l,
+            memo: &self.memo,
         }
     }
 
@@ -85,7 +102,9 @@ impl Pond {
 
     /// A whole question right on the first try.
     pub fn right(&self, asked: &Asked, fields: &Fields) -> bool {
-        let answer = answer(std::slice::from_ref(fields));
+        // Parts that open one after another take one press each.
+        let presses = if matches!(asked.kind, 22 | 27) { 3 } else { 1 };
+        let answer = answer(&vec![fields.clone(); presses]);
         questions::standing(&self.context(), asked, Some(&answer)).right
     }
 

@@ -3,7 +3,7 @@
 #![allow(dead_code, reason = "each test file uses its own part")]
 
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
-use layercast_lesson::view::{FieldKind, QuestionView, Said, SaidArg};
+use layercast_lesson::view::{FieldKind, PictureOption, QuestionView, Said, SaidArg};
 
 /// What questions say in a language: its files `ask*.ftl`, one after another.
 pub fn messages(language: &str) -> String {
@@ -93,6 +93,16 @@ impl Words {
                             )
                         }
                         FieldKind::Fact { fact } => format!(" [ ] {}", self.say(fact)),
+                        FieldKind::Pictures { pictures } => {
+                            let one = |o: &PictureOption| {
+                                format!("\n    ({}) {}: {}", o.value, self.say(&o.label), self.say(&o.alt))
+                            };
+                            pictures.options.iter().map(one).collect::<Vec<_>>().join("")
+                        }
+                        FieldKind::Prose { starters } => {
+                            let starters: Vec<String> = starters.iter().map(|s| self.say(s)).collect();
+                            format!(" [{}]", starters.join(" | "))
+                        }
                     };
                     page += &field.after.as_ref().map(|a| format!(" {}", self.say(a))).unwrap_or_default();
                 }

@@ -16,7 +16,23 @@ pub(crate) enum Input {
     Choice(Vec<(String, Message)>),
     /// A line to tick, and how many of its part are to be.
     Fact(Message, Ticks),
+    /// Small pictures, one of which is chosen.
+    Pictures(Box<Pictures>),
+    /// Words that are kept and never judged; each message starts a sentence that a student may go on with.
+    Prose(Vec<Message>),
 }
+
+/// Small pictures on the same axes.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Pictures {
+    /// Value that is stored, and the curve: (depth in metres, °C), downward.
+    pub options: Vec<(&'static str, Curve)>,
+    /// The curve faint behind each, which the others were made from.
+    pub own: Curve,
+}
+
+/// A profile as it is drawn: (depth in metres, °C), downward.
+pub(crate) type Curve = Vec<(f64, f64)>;
 
 /// How many lines of a part are to be ticked before it can be checked.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -111,6 +127,17 @@ impl Field {
     /// It is wanted, as the other fields stand.
     pub fn is_wanted(&self, fields: &Fields) -> bool {
         self.unless.is_none_or(|(id, values)| !values.contains(&field(fields, id)))
+    }
+
+    /// A text of the student's own.
+    pub fn prose(id: &'static str, name: Message, starters: Vec<Message>) -> Self {
+        Self { input: Input::Prose(starters), ..Self::number(id, name, None) }
+    }
+
+    /// Lines to tick for oneself, any number of them: what a student finds in the own words.
+    pub fn self_check(id: &'static str, fact: Message) -> Self {
+        let any = Ticks { least: 0, most: usize::MAX };
+        Self { input: Input::Fact(fact, any), ..Self::number(id, Message::new("ask-why-name-check"), None) }
     }
 
     /// Number fields are emptied after a miss, lists and ticks stay.

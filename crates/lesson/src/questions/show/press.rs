@@ -1,0 +1,86 @@
+//! What can be pressed under a question, and what opens it.
+
+use super::Desk;
+use crate::action::Action;
+use crate::document::Screen;
+use crate::questions::Paper;
+use crate::questions::kind::{Field, Input, Ticks};
+use crate::questions::replay::complete;
+use crate::questions::say::said;
+use crate::questions::standing::texts;
+use crate::questions::text::field;
+use crate::view::Way;
+use layercast_core::Message;
+
+impl Desk<'_> {
+    fn way(&self, label: &'static str, action: Action, main: bool) -> Way {
+        Way { label: said(Message::new(label)), action, main, waits: None }
+    }
+
+    pub(super) fn open_buttons(&self) -> Vec<Way> {
+        let question = self.index;
+        let help = match self.hints() {
+            open if open >= self.help().most() => self.way("ask-show-me", Action::ShowMe { question }, false),
+            0 => self.way("ask-hint", Action::Hint { question }, false),
+            1 => self.way("ask-hint-another", Action::Hint { question }, false),
+            _ => self.way("ask-hint-elsewhere", Action::Hint { question }, false),
+        };
+        let judged = self.open_parts().into_iter().any(|part| self.kind.is_judged(&self.question(), part));
+        let label = if judged { "ask-check" } else { "ask-why-keep" };
+        let mut check = self.way(label, Action::Check { question }, true);
+        check.waits = self.waits();
+        // What one finds in one's own words is nobody's to hint at.
+        let own =
+            self.in_hand().is_some_and(|part| self.fields(part).all(|f| matches!(f.input, Input::Fact(..))));
+        let help = (judged || !own).then_some(help);
+        let cannot_tell = judged.then(|| self.way("ask-cannot-tell", Action::CannotTell { question }, false));
+        std::iter::once(check).chain(help).chain(cannot_tell).collect()
+    }
+
+    /// What opens Check; `None` when it is open.
+    fn waits(&self) -> Option<crate::view::Said> {
+        let fields = texts(self.water, self.asked, Some(self.answer));
+        let open = self.open_parts();
+        if open.iter().any(|part| complete(self.plan(), *part, &fields)) {
+            return None;
+        }
+        let planned: Vec<&Field> = open.iter().flat_map(|part| self.fields(*part)).collect();
+        if let Some(ticks) = Ticks::of(planned.iter().copied()) {
+            let chosen = planned.iter().filter(|f| field(&fields, f.id) == "1").count();
+            let waits = if chosen > ticks.most {
+                Message::new("ask-waits-facts-many").count("chosen", chosen).count("most", ticks.most)
+            } else if ticks.least == ticks.most {
+                Message::new("ask-waits-facts").count("chosen", chosen).count("wanted", ticks.least)
+            } else {
+                Message::new("ask-waits-choice")
+            };
+            return Some(said(waits));
+        }
+        let numbers_given = (planned.iter().filter(|f| f.is_number() && f.is_wanted(&fields)))
+            .all(|f| !field(&fields, f.id).is_empty());
+        let has =
+            |of: fn(&Input) -> bool| planned.iter().any(|f| of(&f.input) && field(&fields, f.id).is_empty());
+        let id = if has(|input| matches!(input, Input::Choice(_))) {
+            "ask-waits-choice"
+        } else if has(|input| matches!(input, Input::Pictures(_))) {
+            "ask-why-waits-picture"
+        } else if has(|input| matches!(input, Input::Prose(_))) {
+            "ask-why-waits-words"
+        } else if numbers_given {
+            "ask-waits-list"
+        } else {
+            "ask-waits-number"
+        };
+        Some(said(Message::new(id)))
+    }
+
+    pub(super) fn settled_buttons(&self, paper: &Paper) -> Vec<Way> {
+        let next = self.index + 1;
+        let on = if next < paper.asked.len() {
+            self.way("ask-next", Action::Go { screen: Screen::Questions, question: Some(next) }, true)
+        } else {
+            self.way("ask-to-profile", Action::Go { screen: Screen::Profile, question: None }, true)
+        };
+        vec![on, self.way("ask-again", Action::AnswerAgain { question: self.index }, false)]
+    }
+}
