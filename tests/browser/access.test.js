@@ -15,8 +15,8 @@ const AXE = readFileSync(from_web.resolve("axe-core/axe.min.js"), "utf8");
 /** Colours differ by theme only: a few busy states stand for all. */
 const IN_EVERY_THEME = ["first-open", "two-cells-to-look-at", "what-was-found", "a-question", "notebooks"];
 
-/** What a theme changes: colours and sizes. */
-const OF_A_THEME = ["color-contrast", "target-size", "link-in-text-block"];
+/** What a theme changes. */
+const OF_A_THEME = ["color-contrast", "link-in-text-block"];
 
 async function findings(page, rules = null) {
   // Nothing moves any more.

@@ -2,7 +2,7 @@
 //!
 //! [`file_text`] and [`lines`] write it, [`receipt`] is the short code a student keeps, [`open`] reads whatever comes back:
 //! the file, a notebook, pasted lines, a saved report page. Verdicts are in none of them: whoever opens one computes them
-//! again from the readings and the tries. [`text`] squeezes and checks the writing, [`open`] tells the forms apart.
+//! again from the readings and the tries. `text` squeezes and checks the writing, [`open`] tells the forms apart.
 
 mod open;
 mod text;

@@ -46,7 +46,7 @@ const DRAWS: u64 = 4;
 /// });
 /// let cast = Cast { readings: readings.collect(), digit_c: 0.1, bed_m: None };
 /// let width = |change| width_m(&cast, &Method::default(), change, 400).unwrap();
-/// assert!(width(Some(Change::HalfTheStep)) < width(Some(Change::MoreDecimals)));
+/// assert!(width(Some(Change::FourRepeats)) < width(None));
 /// ```
 pub fn width_m(cast: &Cast, method: &Method, change: Option<Change>, count: u32) -> Option<f64> {
     let mut analysis = analyse(cast, method);
