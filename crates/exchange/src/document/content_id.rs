@@ -39,7 +39,7 @@ pub fn content_id(doc: &CastDoc) -> String {
     hash_80(lines.as_bytes(), RFC_4648)
 }
 
-/// Name of any text: 16 signs of base 32 without look-alikes ([`crate::signs`]), the first 80 bits of its SHA-256.
+/// Name of any text: 16 signs of base 32 without look-alikes (`signs`), the first 80 bits of its SHA-256.
 pub fn short_hash(text: &str) -> String {
     hash_80(text.as_bytes(), crate::signs::ALPHABET)
 }
