@@ -1,9 +1,11 @@
 //! What comes into a class: each thing one row with its reason, nothing else touched.
 
-use crate::class_support::{answers, dropped, eight, eight_seats, key, seat, taken, zipped};
+use crate::class_support::{
+    answers, dropped, eight, eight_seats, key, one, outcomes, seat, taken, with_one, zipped,
+};
 use crate::support::{Words, doing, table};
 use layercast_lesson::action::Action;
-use layercast_lesson::class::import::{Counts, Dropped, Outcome, Row, import};
+use layercast_lesson::class::import::{Counts, Dropped, Outcome, import};
 use layercast_lesson::class::{Aside, Class, ClassAction, LookAt, act, look};
 use layercast_lesson::document::Notebook;
 use layercast_lesson::hand_in::{HandIn, file_text, lines};
@@ -11,23 +13,6 @@ use proptest::prelude::*;
 
 fn file(notebook: &Notebook) -> Vec<u8> {
     file_text(notebook).into_bytes()
-}
-
-fn outcomes(rows: &[Row]) -> Vec<Outcome> {
-    rows.iter().map(|row| row.outcome).collect()
-}
-
-#[track_caller]
-fn one(rows: &[Row], outcome: Outcome, id: &str) {
-    assert_eq!(rows.len(), 1, "{rows:?}");
-    assert_eq!(rows[0].outcome, outcome, "{rows:?}");
-    assert_eq!(rows[0].why.first().map_or("", |why| why.id), id);
-}
-
-/// A class with one seat of group C.
-fn with_one() -> (Class, Notebook) {
-    let notebook = answers(&seat("group_c", "C", "07"), &[None]);
-    (taken(&Class::new("", None), std::slice::from_ref(&notebook)).0, notebook)
 }
 
 #[test]

@@ -1,28 +1,13 @@
 //! What is seen about a hand-in, set right by a switch, and undone.
 
-use crate::class_support::{acted, answers, eight, eight_seats, key, retyped, seat, taken};
+use crate::class_support::{
+    acted, answers, eight, eight_seats, key, one, outcomes, retyped, seat, taken, with_one,
+};
 use crate::support::doing;
 use layercast_lesson::action::Action;
-use layercast_lesson::class::import::{Outcome, Row};
+use layercast_lesson::class::import::Outcome;
 use layercast_lesson::class::{Class, ClassAction, LookAt, act, look};
 use layercast_lesson::document::Notebook;
-
-fn outcomes(rows: &[Row]) -> Vec<Outcome> {
-    rows.iter().map(|row| row.outcome).collect()
-}
-
-#[track_caller]
-fn one(rows: &[Row], outcome: Outcome, id: &str) {
-    assert_eq!(rows.len(), 1, "{rows:?}");
-    assert_eq!(rows[0].outcome, outcome, "{rows:?}");
-    assert_eq!(rows[0].why.first().map_or("", |why| why.id), id);
-}
-
-/// A class with one seat of group C.
-fn with_one() -> (Class, Notebook) {
-    let notebook = answers(&seat("group_c", "C", "07"), &[None]);
-    (taken(&Class::new("", None), std::slice::from_ref(&notebook)).0, notebook)
-}
 
 #[test]
 fn a_lost_seat_code_is_seen_and_given() {

@@ -68,7 +68,8 @@ const fn column(name: &'static str, holds: Holds, about: &'static str) -> Column
 /// All of them, in order.
 ///
 /// CF names: read in the tables 60 and 80 of standard names; `depth` is the distance below the surface. For temperature
-/// they have `sea_water_temperature` and no name for a lake, so none is claimed. WQX "Temperature, water": from memory.
+/// they have `sea_water_temperature` and no name for a lake, so none is claimed. WQX "Temperature, water" and the address of
+/// the NERC vocabulary: from memory.
 /// QARTOD flags: manual for temperature and salinity, version 2.0, 2016, doi 10.7289/V5V40SD4.
 pub(super) const COLUMNS: &[Column] = &[
     Column {

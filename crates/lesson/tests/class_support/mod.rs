@@ -3,7 +3,7 @@
 
 use crate::support::{doing, notebook};
 use layercast_lesson::action::Action;
-use layercast_lesson::class::import::{Dropped, Row, import};
+use layercast_lesson::class::import::{Dropped, Outcome, Row, import};
 use layercast_lesson::class::{Class, ClassAction, act};
 use layercast_lesson::document::Notebook;
 use layercast_lesson::hand_in::file_text;
@@ -98,6 +98,25 @@ pub fn dropped(class: &Class, files: &[Vec<u8>]) -> (Class, Vec<Row>) {
 pub fn eight() -> (Class, Vec<Row>) {
     let all: Vec<Notebook> = eight_seats();
     taken(&Class::new("", None), &all)
+}
+
+/// What became of each.
+pub fn outcomes(rows: &[Row]) -> Vec<Outcome> {
+    rows.iter().map(|row| row.outcome).collect()
+}
+
+/// One row of this outcome, for this reason.
+#[track_caller]
+pub fn one(rows: &[Row], outcome: Outcome, id: &str) {
+    assert_eq!(rows.len(), 1, "{rows:?}");
+    assert_eq!(rows[0].outcome, outcome, "{rows:?}");
+    assert_eq!(rows[0].why.first().map_or("", |why| why.id), id);
+}
+
+/// A class with one seat of group C.
+pub fn with_one() -> (Class, Notebook) {
+    let notebook = answers(&seat("group_c", "C", "07"), &[None]);
+    (taken(&Class::new("", None), std::slice::from_ref(&notebook)).0, notebook)
 }
 
 /// Their notebooks.
