@@ -6,6 +6,8 @@ import type {
   ClassAction,
   ClassRequest,
   ClassView,
+  LessonAction,
+  LessonView,
   Look,
   Opened,
   PictureRequest,
@@ -193,6 +195,23 @@ export function hear(notebook: string): Float64Array {
 /** The profile as a page to be raised. */
 export function touch(notebook: string, head: string, depth: string, temperature: string): string {
   return guarded("touch", () => wasm.touch(notebook, head, depth, temperature));
+}
+
+// A lesson in the making.
+
+/** The lesson of new notebooks, or the one with every question. */
+export function lesson_of_ours(whole: boolean): string {
+  return guarded("lesson_of_ours", () => wasm.lesson_of_ours(whole));
+}
+
+/** The lesson after one thing a teacher did. */
+export function lesson_act(lesson: string, action: LessonAction): string {
+  return guarded(`lesson_act ${action.do}`, () => wasm.lesson_act(lesson, action));
+}
+
+/** Everything the page shows of a lesson. */
+export function lesson_look(lesson: string): LessonView {
+  return guarded("lesson_look", () => wasm.lesson_look(lesson));
 }
 
 // The class.

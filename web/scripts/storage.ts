@@ -110,18 +110,35 @@ export async function write_open(id: string | null): Promise<void> {
 }
 
 /** The class that was open last, as its text. */
-export async function read_class(): Promise<string | null> {
+export function read_class(): Promise<string | null> {
+  return read_text("class");
+}
+
+/** Keeps the class. False: this browser does not keep it. */
+export function write_class(text: string): Promise<boolean> {
+  return write_text("class", text);
+}
+
+/** The lesson that was being made. */
+export function read_lesson(): Promise<string | null> {
+  return read_text("lesson");
+}
+
+/** Keeps the lesson that is being made. False: this browser does not keep it. */
+export function write_lesson(text: string): Promise<boolean> {
+  return write_text("lesson", text);
+}
+
+async function read_text(name: string): Promise<string | null> {
   if (!records) return null;
-  const text = await records("readonly", (all) => promisifyRequest<unknown>(all.get("class"))).catch(() => null);
+  const text = await records("readonly", (all) => promisifyRequest<unknown>(all.get(name))).catch(() => null);
   return typeof text === "string" ? text : null;
 }
 
-/** Keeps the class; `null` forgets it. False: this browser does not keep it. */
-export async function write_class(text: string | null): Promise<boolean> {
+async function write_text(name: string, text: string): Promise<boolean> {
   if (!records) return false;
   return records("readwrite", (all) => {
-    if (text === null) all.delete("class");
-    else all.put(text, "class");
+    all.put(text, name);
     return promisifyRequest(all.transaction);
   }).then(
     () => true,

@@ -97,3 +97,58 @@ class-new-ask = Start an empty class?
 class-new-text = Save this one to a file first: nothing brings it back.
 class-new-no = Keep this one
 class-new-yes = Start an empty one
+
+## The lesson in the making, and its run sheet
+
+class-to-lesson = The lesson
+class-lesson-title = Its name
+class-lesson-move = Move or leave out
+class-lesson-more = Take one more
+class-lesson-add-own = A question of your own
+class-lesson-whole = Start from every question
+class-lesson-open = Open from the start
+class-lesson-rules = Rules of the class
+class-lesson-help = Help
+class-lesson-help-more = the first hint is open
+class-lesson-help-usual = hints are asked for
+class-lesson-help-less = without the worked step
+class-lesson-language = Language
+class-lesson-language-own = the reader’s own
+class-lesson-note = To the class
+class-lesson-run = For the run sheet
+class-lesson-save = Save the lesson
+class-lesson-print = Print the run sheet
+class-lesson-up = Up
+class-lesson-down = Down
+class-lesson-leave = Leave out
+class-lesson-points-of = Points: { $name }
+class-lesson-own-ask = Question
+class-lesson-own-hint = Hint
+class-lesson-by = How it is answered
+class-lesson-by-words = in words
+class-lesson-by-temp-at = the temperature at a depth
+class-lesson-by-apart = how far apart two depths are, °C
+class-lesson-by-per-metre = °C per metre between two depths
+class-lesson-by-depth-of = the depth of a temperature
+class-lesson-by-warmest = the warmest reading
+class-lesson-by-coldest = the coldest reading
+class-lesson-by-warmest-coldest = warmest minus coldest
+class-lesson-at = at, m
+class-lesson-to = and, m
+class-lesson-temp = °C
+class-lesson-level-1 = Full marks for
+class-lesson-level-2 = Most marks for
+class-lesson-level-3 = Some marks for
+class-lesson-level-4 = No marks for
+class-run-before = Before
+class-run-questions = Questions, in order
+class-run-after = After
+class-run-before-lines =
+    Open the page on every laptop, from the zip or the web: it needs no network.
+    Each group opens its notebook, or types its readings in, and names its group.
+    Give out the lesson’s file: Open a file, then Work by this lesson.
+class-run-question = { $name } ({ $points })
+class-run-after-lines =
+    Report: each group writes, then saves the hand-in. Its receipt stands on the page.
+    Collect the files. What they are called does not matter.
+    On your own computer: Class, drop them all, show them on the wall.

@@ -97,3 +97,58 @@ class-new-ask = ¿Empezar una clase vacía?
 class-new-text = Guarda antes esta en un archivo: nada la recupera.
 class-new-no = Conservar esta
 class-new-yes = Empezar una vacía
+
+## La lección que se prepara, y su hoja de ruta
+
+class-to-lesson = La lección
+class-lesson-title = Su nombre
+class-lesson-move = Mover o quitar
+class-lesson-more = Tomar una más
+class-lesson-add-own = Una pregunta propia
+class-lesson-whole = Empezar con todas las preguntas
+class-lesson-open = Abierto desde el principio
+class-lesson-rules = Reglas de la clase
+class-lesson-help = Ayuda
+class-lesson-help-more = la primera pista está abierta
+class-lesson-help-usual = las pistas se piden
+class-lesson-help-less = sin el paso resuelto
+class-lesson-language = Idioma
+class-lesson-language-own = el de quien lee
+class-lesson-note = Para la clase
+class-lesson-run = Para la hoja de ruta
+class-lesson-save = Guardar la lección
+class-lesson-print = Imprimir la hoja de ruta
+class-lesson-up = Subir
+class-lesson-down = Bajar
+class-lesson-leave = Quitar
+class-lesson-points-of = Puntos: { $name }
+class-lesson-own-ask = Pregunta
+class-lesson-own-hint = Pista
+class-lesson-by = Cómo se contesta
+class-lesson-by-words = con palabras
+class-lesson-by-temp-at = la temperatura a una profundidad
+class-lesson-by-apart = cuánto difieren dos profundidades, °C
+class-lesson-by-per-metre = °C por metro entre dos profundidades
+class-lesson-by-depth-of = la profundidad de una temperatura
+class-lesson-by-warmest = la lectura más cálida
+class-lesson-by-coldest = la lectura más fría
+class-lesson-by-warmest-coldest = máxima menos mínima
+class-lesson-at = a, m
+class-lesson-to = y, m
+class-lesson-temp = °C
+class-lesson-level-1 = Todos los puntos por
+class-lesson-level-2 = Casi todos por
+class-lesson-level-3 = Algunos por
+class-lesson-level-4 = Ninguno por
+class-run-before = Antes
+class-run-questions = Preguntas, en orden
+class-run-after = Después
+class-run-before-lines =
+    Abre la página en cada portátil, desde el zip o la web: no necesita red.
+    Cada grupo abre su cuaderno, o escribe sus lecturas, y pone el nombre del grupo.
+    Reparte el archivo de la lección: Abrir un archivo y Trabajar con esta lección.
+class-run-question = { $name } ({ $points })
+class-run-after-lines =
+    Informe: cada grupo escribe y guarda su entrega. Su recibo está en la página.
+    Recoge los archivos. No importa cómo se llamen.
+    En tu equipo: Clase, suéltalos todos y muéstralos en la pared.

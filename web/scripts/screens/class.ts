@@ -7,12 +7,13 @@ import { on_class_files } from "../files";
 import { focus_is_lost } from "../focus";
 import { num, say, say_into, speak, t, t_into } from "../say";
 import { on_show, state } from "../state";
+import { mount_lesson, show_lesson } from "./class_lesson";
 import { mount_marks, show_marks } from "./class_marks";
 import { mount_sheets, show_seat, show_sheets } from "./class_sheets";
 import { mount_wall, show_wall, to_wall } from "./class_wall";
 import { mount_why, show_why } from "./class_why";
 
-const PANELS: readonly ClassPanel[] = ["list", "add", "answers", "sheets", "seat", "why", "marks"];
+const PANELS: readonly ClassPanel[] = ["list", "add", "answers", "sheets", "seat", "why", "marks", "lesson"];
 const PARTS = ["layers", "curves", "middle"] as const;
 
 /** Makes the screen work. */
@@ -42,6 +43,7 @@ export function mount_class(): void {
   mount_sheets(view("sheets"), view("seat"));
   mount_why(view("why"));
   mount_marks(view("marks"));
+  mount_lesson(view("lesson"));
   mount_wall();
   on_class_files(take_class_files);
   void open_last_class();
@@ -59,6 +61,7 @@ export function mount_class(): void {
     if (book.panel === "seat") show_seat(view("seat"));
     if (book.panel === "why") show_why(view("why"));
     if (book.panel === "marks") show_marks(view("marks"));
+    if (book.panel === "lesson") show_lesson(view("lesson"));
     show_wall(s);
     if (arrived && focus_is_lost(screen)) view(book.panel).querySelector<HTMLElement>("[data-part=title]")?.focus();
   });

@@ -1,0 +1,262 @@
+// Class, the lesson: which questions, in which order, for how many points; questions of one's own; what is open; one file for the
+// class and one sheet for whoever runs it.
+
+import type {
+  LessonAction,
+  LessonText,
+  LessonView,
+  OwnNumber,
+  OwnView,
+  Quantity,
+  TakenView,
+} from "../../generated/core";
+import { class_take_lesson } from "../class_state";
+import { lesson_act, lesson_look, lesson_of_ours } from "../core";
+import { by_id, list, part, set_attr, set_text, set_value, template, toggle } from "../dom";
+import { save_file } from "../files";
+import { num, say, say_into, t, t_lines } from "../say";
+import { show } from "../state";
+import { read_lesson, write_lesson } from "../storage";
+
+/** What a question of one's own can ask; the first is words. */
+const BY: readonly (Quantity | "")[] = [
+  "",
+  "temp_at",
+  "apart",
+  "per_metre",
+  "depth_of",
+  "warmest",
+  "coldest",
+  "warmest_coldest",
+];
+const BY_WORDS: Record<Quantity | "", string> = {
+  "": "class-lesson-by-words",
+  temp_at: "class-lesson-by-temp-at",
+  apart: "class-lesson-by-apart",
+  per_metre: "class-lesson-by-per-metre",
+  depth_of: "class-lesson-by-depth-of",
+  warmest: "class-lesson-by-warmest",
+  coldest: "class-lesson-by-coldest",
+  warmest_coldest: "class-lesson-by-warmest-coldest",
+};
+const LEVELS = [
+  "class-lesson-level-1",
+  "class-lesson-level-2",
+  "class-lesson-level-3",
+  "class-lesson-level-4",
+] as const;
+
+/** The lesson in the making, as its text; made when it is first looked at. */
+let lesson: { text: string; view: LessonView } | null = null;
+
+function now(): { text: string; view: LessonView } {
+  lesson ??= seen(lesson_of_ours(false));
+  return lesson;
+}
+
+function seen(text: string): { text: string; view: LessonView } {
+  return { text, view: lesson_look(text) };
+}
+
+function does(action: LessonAction): void {
+  put(lesson_act(now().text, action));
+}
+
+function put(text: string): void {
+  lesson = seen(text);
+  void write_lesson(text);
+  show();
+}
+
+/** Wires the panel. */
+export function mount_lesson(el: HTMLElement): void {
+  void read_lesson().then((text) => {
+    if (text !== null && lesson === null) {
+      try {
+        lesson = seen(text);
+      } catch {
+        lesson = null; // what was kept is no lesson any more: the first one is begun with
+      }
+    }
+  });
+  for (const [id, what] of [
+    ["lesson-title", "title"],
+    ["lesson-note", "note"],
+    ["lesson-run", "run_note"],
+  ] as const satisfies readonly (readonly [string, LessonText])[]) {
+    const field = by_id<HTMLInputElement | HTMLTextAreaElement>(id);
+    field.addEventListener("input", () => does({ do: "write", what, text: field.value }));
+  }
+  const more = by_id<HTMLSelectElement>("lesson-more");
+  more.addEventListener("change", () => {
+    const other = now().view.others[more.selectedIndex - 1];
+    more.selectedIndex = 0;
+    if (other !== undefined) does(other.take);
+  });
+  const help = by_id<HTMLSelectElement>("lesson-help");
+  help.addEventListener("change", () => {
+    if (help.value === "more" || help.value === "usual" || help.value === "less") {
+      does({ do: "set_help", help: help.value });
+    }
+  });
+  const speech = by_id<HTMLSelectElement>("lesson-language");
+  speech.addEventListener("change", () => does({ do: "set_language", text: speech.value }));
+  part(el, "add-own").addEventListener("click", () => does({ do: "add_own" }));
+  part(el, "whole").addEventListener("click", () => put(lesson_of_ours(true)));
+  part(el, "taken").addEventListener("click", ({ target }) => {
+    const button = target instanceof Element ? target.closest<HTMLElement>("button") : null;
+    const one = taken_of(el, button);
+    const action = button === null || one === undefined ? null : press_of(one, button.dataset.part);
+    if (action !== null) does(action);
+  });
+  part(el, "taken").addEventListener("change", ({ target }) => {
+    if (!(target instanceof HTMLElement)) return;
+    const one = taken_of(el, target);
+    const action = one === undefined ? null : typed(one, target as HTMLInputElement);
+    if (action !== null) does(action);
+  });
+  part(el, "open").addEventListener("change", ({ target }) => {
+    const label = target instanceof Element ? target.closest("label") : null;
+    const one = now().view.open[label === null ? -1 : [...part(el, "open").children].indexOf(label)];
+    if (one !== undefined) does(one.turn);
+  });
+  part(el, "rules").addEventListener("change", ({ target }) => {
+    if (!(target instanceof HTMLInputElement)) return;
+    const line = target.closest("p");
+    const one = now().view.rules[line === null ? -1 : [...part(el, "rules").children].indexOf(line)];
+    if (one !== undefined) does({ do: "set_rule", rule: one.rule, text: target.value });
+  });
+  part(el, "save-lesson").addEventListener("click", () => {
+    class_take_lesson(now().text);
+    save_file(`${now().view.file_name}.json`, now().text);
+  });
+  part(el, "print-lesson").addEventListener("click", () => {
+    show_sheet();
+    document.documentElement.dataset.prints = "lesson";
+    print();
+    delete document.documentElement.dataset.prints;
+  });
+}
+
+function taken_of(el: HTMLElement, inside: Element | null): TakenView | undefined {
+  const row = inside?.closest("tr") ?? null;
+  return row === null ? undefined : now().view.taken[[...part(el, "taken").children].indexOf(row)];
+}
+
+function press_of(one: TakenView, name: string | undefined): LessonAction | null {
+  switch (name) {
+    case "up":
+      return one.up;
+    case "down":
+      return one.down;
+    case "leave":
+      return one.leave;
+    default:
+      return null;
+  }
+}
+
+const NUMBERS: Record<string, OwnNumber> = { at: "at", to: "to", temp: "temp" };
+
+function typed(one: TakenView, field: HTMLInputElement): LessonAction | null {
+  const { value: text } = field;
+  const name = field.dataset.part ?? "";
+  if (name === "points") return { do: "set_points", kind: one.kind, text };
+  if (one.own === null) return null;
+  const { own } = one.own;
+  const number = NUMBERS[name];
+  if (number !== undefined) return { do: "set_own_number", own, number, text };
+  if (name === "ask") return { do: "ask_own", own, text };
+  if (name === "hint") return { do: "hint_own", own, text };
+  if (name === "by") return { do: "set_own_by", own, quantity: (text || null) as Quantity | null };
+  const line = field.closest("[data-part=levels] > label");
+  const level = line === null ? -1 : [...(line.parentElement?.children ?? [])].indexOf(line);
+  return level < 0 ? null : { do: "set_level", own, level, text };
+}
+
+/** The lesson as it stands. */
+export function show_lesson(el: HTMLElement): void {
+  const { view } = now();
+  set_value(by_id<HTMLInputElement>("lesson-title"), view.title);
+  set_value(by_id<HTMLTextAreaElement>("lesson-note"), view.note);
+  set_value(by_id<HTMLTextAreaElement>("lesson-run"), view.run_note);
+  say_into(part(el, "sum"), view.sum);
+  list(part(el, "taken"), template("template-lesson-taken"), view.taken, fill_taken);
+  const others = ["", ...view.others.map((one) => say(one.name))];
+  list(by_id("lesson-more"), template("template-class-option"), others, (option, words) => set_text(option, words));
+  toggle(part(el, "add-own"), view.add_own !== null);
+  list(part(el, "open"), template("template-lesson-open"), view.open, (label, one) => {
+    say_into(part(label, "name"), one.name);
+    const box = label.querySelector("input");
+    if (box !== null) box.checked = one.open;
+  });
+  list(part(el, "rules"), template("template-lesson-rule"), view.rules, (line, one) => {
+    say_into(part(line, "name"), one.name);
+    say_into(part(line, "unit"), one.unit);
+    const field = line.querySelector("input");
+    if (field !== null && document.activeElement !== field) set_value(field, num(one.value));
+  });
+  set_value(by_id<HTMLSelectElement>("lesson-help"), view.help);
+  set_value(by_id<HTMLSelectElement>("lesson-language"), view.language);
+}
+
+function fill_taken(row: HTMLElement, one: TakenView): void {
+  say_into(part(row, "name"), one.name);
+  const points = part<HTMLInputElement>(row, "points");
+  set_value(points, one.points);
+  set_attr(points, "aria-label", t("class-lesson-points-of", { name: say(one.name) }));
+  for (const [name, action] of [
+    ["up", one.up],
+    ["down", one.down],
+  ] as const) {
+    part<HTMLButtonElement>(row, name).disabled = action === null;
+  }
+  const own = part(row, "own");
+  toggle(own, one.own !== null);
+  if (one.own !== null) fill_own(own, one.own);
+}
+
+function fill_own(el: HTMLElement, own: OwnView): void {
+  set_value(part<HTMLTextAreaElement>(el, "ask"), own.ask);
+  set_value(part<HTMLInputElement>(el, "hint"), own.hint);
+  const by = part<HTMLSelectElement>(el, "by");
+  list(by, template("template-class-option"), BY, (option, quantity) => {
+    set_attr(option, "value", quantity);
+    set_text(option, t(BY_WORDS[quantity]));
+  });
+  set_value(by, own.quantity ?? "");
+  set_attr(by, "aria-label", t("class-lesson-by"));
+  for (const [name, text, words] of [
+    ["at", own.depths[0], "class-lesson-at"],
+    ["to", own.depths[1], "class-lesson-to"],
+    ["temp", own.temp ?? undefined, "class-lesson-temp"],
+  ] as const) {
+    const field = part<HTMLInputElement>(el, name);
+    toggle(field, text !== undefined);
+    if (text !== undefined && document.activeElement !== field) set_value(field, text);
+    set_attr(field, "placeholder", t(words));
+    set_attr(field, "aria-label", t(words));
+  }
+  list(part(el, "levels"), template("template-lesson-level"), own.rubric, (line, words, index) => {
+    set_text(part(line, "name"), t(LEVELS[index] ?? LEVELS[0]));
+    const field = line.querySelector("input");
+    if (field !== null) set_value(field, words);
+  });
+  toggle(part(el, "lacks"), own.lacks !== null);
+  if (own.lacks !== null) say_into(part(el, "lacks"), own.lacks);
+}
+
+/** One sheet from which somebody else can run it. */
+function show_sheet(): void {
+  const { view } = now();
+  const el = by_id("lesson-sheet");
+  set_text(part(el, "title"), view.title || t("class-to-lesson"));
+  say_into(part(el, "sum"), view.sum);
+  set_text(part(el, "run"), view.run_note);
+  const item = template("template-lesson-sheet");
+  list(part(el, "before"), item, t_lines("class-run-before-lines"), (line, words) => set_text(line, words));
+  list(part(el, "questions"), item, view.taken, (line, one) => {
+    set_text(line, t("class-run-question", { name: say(one.name), points: one.points }));
+  });
+  list(part(el, "after"), item, t_lines("class-run-after-lines"), (line, words) => set_text(line, words));
+}
