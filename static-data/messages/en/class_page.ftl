@@ -102,7 +102,6 @@ class-new-yes = Start an empty one
 
 class-to-lesson = The lesson
 class-lesson-title = Its name
-class-lesson-move = Move or leave out
 class-lesson-more = Take one more
 class-lesson-add-own = A question of your own
 class-lesson-whole = Start from every question
@@ -118,6 +117,9 @@ class-lesson-note = To the class
 class-lesson-run = For the run sheet
 class-lesson-save = Save the lesson
 class-lesson-print = Print the run sheet
+class-lesson-choose = Open a lesson
+class-lesson-not-one = This file is no lesson. Choose the file that “Save the lesson” gave.
+class-lesson-rubric = Four levels in words
 class-lesson-up = Up
 class-lesson-down = Down
 class-lesson-leave = Leave out

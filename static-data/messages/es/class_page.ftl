@@ -102,7 +102,6 @@ class-new-yes = Empezar una vacía
 
 class-to-lesson = La lección
 class-lesson-title = Su nombre
-class-lesson-move = Mover o quitar
 class-lesson-more = Tomar una más
 class-lesson-add-own = Una pregunta propia
 class-lesson-whole = Empezar con todas las preguntas
@@ -118,6 +117,9 @@ class-lesson-note = Para la clase
 class-lesson-run = Para la hoja de ruta
 class-lesson-save = Guardar la lección
 class-lesson-print = Imprimir la hoja de ruta
+class-lesson-choose = Abrir una lección
+class-lesson-not-one = Este archivo no es una lección. Elige el archivo que dio «Guardar la lección».
+class-lesson-rubric = Cuatro niveles en palabras
 class-lesson-up = Subir
 class-lesson-down = Bajar
 class-lesson-leave = Quitar

@@ -7,7 +7,7 @@ import { on_class_files } from "../files";
 import { focus_is_lost } from "../focus";
 import { num, say, say_into, speak, t, t_into } from "../say";
 import { on_show, state } from "../state";
-import { mount_lesson, show_lesson } from "./class_lesson";
+import { mount_lesson, open_lesson, show_lesson } from "./class_lesson";
 import { mount_marks, show_marks } from "./class_marks";
 import { mount_sheets, show_seat, show_sheets } from "./class_sheets";
 import { mount_wall, show_wall, to_wall } from "./class_wall";
@@ -54,6 +54,7 @@ export function mount_class(): void {
     if (!here) return;
     const book = class_book();
     for (const [name, el] of views) toggle(el, name === book.panel);
+    screen.classList.toggle("on-lesson", book.panel === "lesson");
     if (book.panel === "list") show_list(view("list"));
     if (book.panel === "add") show_add(view("add"));
     if (book.panel === "answers") show_answers(view("answers"));
@@ -71,6 +72,8 @@ export function mount_class(): void {
 async function take_class_files(files: readonly File[]): Promise<boolean> {
   if (state().look.place.screen !== "class") return false;
   const bytes = await Promise.all(files.map(async (file) => new Uint8Array(await file.arrayBuffer())));
+  const [only] = bytes;
+  if (class_book().panel === "lesson" && bytes.length === 1 && only !== undefined && open_lesson(only)) return true;
   class_take(
     files.map((file) => file.name),
     bytes,

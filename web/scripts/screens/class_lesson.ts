@@ -11,7 +11,7 @@ import type {
   TakenView,
 } from "../../generated/core";
 import { class_take_lesson } from "../class_state";
-import { lesson_act, lesson_look, lesson_of_ours } from "../core";
+import { lesson_act, lesson_look, lesson_of_ours, open_bytes } from "../core";
 import { by_id, list, part, set_attr, set_text, set_value, template, toggle } from "../dom";
 import { save_file } from "../files";
 import { num, say, say_into, t, t_lines } from "../say";
@@ -46,8 +46,17 @@ const LEVELS = [
   "class-lesson-level-4",
 ] as const;
 
+/** Steps that can be taken back. */
+const MOST_UNDO = 50;
+
 /** The lesson in the making, as its text; made when it is first looked at. */
 let lesson: { text: string; view: LessonView } | null = null;
+/** What it was before, the newest last. */
+const before: string[] = [];
+/** The field that the last step typed in, or nothing. */
+let last_field = "";
+/** What is to be said of the file that was opened. */
+let said: readonly string[] = [];
 
 function now(): { text: string; view: LessonView } {
   lesson ??= seen(lesson_of_ours(false));
@@ -59,12 +68,38 @@ function seen(text: string): { text: string; view: LessonView } {
 }
 
 function does(action: LessonAction): void {
-  put(lesson_act(now().text, action));
+  // One field that is typed in is one step.
+  const field = "text" in action ? JSON.stringify({ ...action, text: "" }) : "";
+  put(lesson_act(now().text, action), field !== "" && field === last_field);
+  last_field = field;
 }
 
-function put(text: string): void {
+function put(text: string, goes_on = false): void {
+  const { text: old } = now();
+  if (old === text) return;
+  if (!goes_on) before.push(old);
+  if (before.length > MOST_UNDO) before.shift();
+  write(text);
+}
+
+function write(text: string): void {
   lesson = seen(text);
   void write_lesson(text);
+  show();
+}
+
+/** Opens a lesson's file to go on with it; false: the bytes are none. */
+export function open_lesson(bytes: Uint8Array): boolean {
+  const opened = open_bytes(bytes);
+  if (opened.kind !== "lesson") return false;
+  said = opened.said.map(say);
+  put(opened.lesson);
+  show();
+  return true;
+}
+
+function say_that(words: readonly string[]): void {
+  said = words;
   show();
 }
 
@@ -101,15 +136,41 @@ export function mount_lesson(el: HTMLElement): void {
   });
   const speech = by_id<HTMLSelectElement>("lesson-language");
   speech.addEventListener("change", () => does({ do: "set_language", text: speech.value }));
-  part(el, "add-own").addEventListener("click", () => does({ do: "add_own" }));
+  part(el, "add-own").addEventListener("click", () => {
+    does({ do: "add_own" });
+    part(el, "taken").lastElementChild?.querySelector("textarea")?.focus();
+  });
   part(el, "whole").addEventListener("click", () => put(lesson_of_ours(true)));
+  part(el, "undo-lesson").addEventListener("click", () => {
+    const old = before.pop();
+    if (old !== undefined) write(old);
+  });
+  const file = by_id<HTMLInputElement>("lesson-file");
+  part(el, "choose-lesson").addEventListener("click", () => file.click());
+  file.addEventListener("change", () => {
+    const [chosen] = file.files ?? [];
+    if (chosen === undefined) return;
+    void chosen.arrayBuffer().then((bytes) => {
+      if (!open_lesson(new Uint8Array(bytes))) say_that([t("class-lesson-not-one")]);
+      file.value = "";
+    });
+  });
   part(el, "taken").addEventListener("click", ({ target }) => {
     const button = target instanceof Element ? target.closest<HTMLElement>("button") : null;
     const one = taken_of(el, button);
-    const action = button === null || one === undefined ? null : press_of(one, button.dataset.part);
-    if (action !== null) does(action);
+    const name = button?.dataset.part;
+    const action = one === undefined ? null : press_of(one, name);
+    if (one === undefined || action === null) return;
+    does(action);
+    // The focus goes with the question that moves.
+    const row = part(el, "taken").children[now().view.taken.findIndex(({ kind }) => kind === one.kind)];
+    const [same, other] = [name, name === "up" ? "down" : "up"].map((which) =>
+      row?.querySelector<HTMLButtonElement>(`[data-part=${which}]`),
+    );
+    if (name !== "leave") (same?.disabled ? other : same)?.focus();
   });
-  part(el, "taken").addEventListener("change", ({ target }) => {
+  // Each key, as it is typed: a step elsewhere draws the fields anew.
+  part(el, "taken").addEventListener("input", ({ target }) => {
     if (!(target instanceof HTMLElement)) return;
     const one = taken_of(el, target);
     const action = one === undefined ? null : typed(one, target as HTMLInputElement);
@@ -120,7 +181,7 @@ export function mount_lesson(el: HTMLElement): void {
     const one = now().view.open[label === null ? -1 : [...part(el, "open").children].indexOf(label)];
     if (one !== undefined) does(one.turn);
   });
-  part(el, "rules").addEventListener("change", ({ target }) => {
+  part(el, "rules").addEventListener("input", ({ target }) => {
     if (!(target instanceof HTMLInputElement)) return;
     const line = target.closest("p");
     const one = now().view.rules[line === null ? -1 : [...part(el, "rules").children].indexOf(line)];
@@ -128,6 +189,7 @@ export function mount_lesson(el: HTMLElement): void {
   });
   part(el, "save-lesson").addEventListener("click", () => {
     class_take_lesson(now().text);
+    say_that([]);
     save_file(`${now().view.file_name}.json`, now().text);
   });
   part(el, "print-lesson").addEventListener("click", () => {
@@ -139,7 +201,7 @@ export function mount_lesson(el: HTMLElement): void {
 }
 
 function taken_of(el: HTMLElement, inside: Element | null): TakenView | undefined {
-  const row = inside?.closest("tr") ?? null;
+  const row = inside?.closest("li") ?? null;
   return row === null ? undefined : now().view.taken[[...part(el, "taken").children].indexOf(row)];
 }
 
@@ -180,6 +242,10 @@ export function show_lesson(el: HTMLElement): void {
   set_value(by_id<HTMLInputElement>("lesson-title"), view.title);
   set_value(by_id<HTMLTextAreaElement>("lesson-note"), view.note);
   set_value(by_id<HTMLTextAreaElement>("lesson-run"), view.run_note);
+  const note = part(el, "said");
+  toggle(note, said.length > 0);
+  list(note, template("template-lesson-said"), said, (line, words) => set_text(line, words));
+  toggle(part(el, "undo-lesson"), before.length > 0);
   say_into(part(el, "sum"), view.sum);
   list(part(el, "taken"), template("template-lesson-taken"), view.taken, fill_taken);
   const others = ["", ...view.others.map((one) => say(one.name))];
@@ -203,7 +269,7 @@ export function show_lesson(el: HTMLElement): void {
 function fill_taken(row: HTMLElement, one: TakenView): void {
   say_into(part(row, "name"), one.name);
   const points = part<HTMLInputElement>(row, "points");
-  set_value(points, one.points);
+  if (document.activeElement !== points) set_value(points, one.points);
   set_attr(points, "aria-label", t("class-lesson-points-of", { name: say(one.name) }));
   for (const [name, action] of [
     ["up", one.up],
@@ -242,6 +308,7 @@ function fill_own(el: HTMLElement, own: OwnView): void {
     const field = line.querySelector("input");
     if (field !== null) set_value(field, words);
   });
+  toggle(part(el, "rubric"), own.quantity === null);
   toggle(part(el, "lacks"), own.lacks !== null);
   if (own.lacks !== null) say_into(part(el, "lacks"), own.lacks);
 }
