@@ -6,9 +6,10 @@
 use crate::questions_support;
 
 use layercast_lesson::document::{FIRST_OWN, OwnBy, OwnQuestion, Quantity};
-use layercast_lesson::questions::Asked;
+use layercast_lesson::questions::{self, Asked, Verdict};
 use questions_support::answers::{at, between};
-use questions_support::{By, Pond, all_ponds, demo, fields, two};
+use questions_support::words::Words;
+use questions_support::{By, Pond, all_ponds, answer, demo, fields, two};
 
 type Series = [(f64, f64)];
 
@@ -97,5 +98,36 @@ fn what_cannot_be_asked_of_this_cast_is_left_out_with_its_reason() {
     ] {
         assert_eq!(with(&mut pond, by), None);
         assert_eq!(pond.paper().about.last().unwrap().id, why);
+    }
+}
+
+#[test]
+fn words_are_asked_of_every_water_kept_as_written_and_never_judged() {
+    let words = [("en", Words::new("en")), ("es", Words::new("es"))];
+    for mut pond in all_ponds() {
+        let rubric =
+            ["<b>two</b> numbers".to_owned(), "one number".to_owned(), " ".to_owned(), "none".to_owned()];
+        let asked = with(&mut pond, OwnBy { rubric: rubric.to_vec(), ..OwnBy::default() });
+        let Some(asked) = asked else { panic!("{}", pond.name) };
+        let written = fields(&[("words", "It is <mine>warm</mine> on top.")]);
+        let verdicts = pond.judge(&asked, std::slice::from_ref(&written));
+        assert_eq!(verdicts.iter().map(|v| (v.verdict, v.idea)).collect::<Vec<_>>(), [(Verdict::Kept, None)]);
+        let standing = questions::standing(&pond.context(), &asked, Some(&answer(&[written])));
+        assert!(standing.settled && standing.only_words && !standing.open);
+        assert!(standing.credit.abs() < 1e-12, "its credit is a person's to give");
+        let index = pond.paper().asked.iter().position(|a| *a == asked).unwrap();
+        for (language, words) in &words {
+            pond.sheet.answers.clear();
+            let before = questions::view(&pond.context(), &pond.paper(), index).unwrap();
+            assert!(before.reason.is_none(), "the answer is the reason");
+            let page = words.page(&before);
+            assert!(page.contains("How is it") && !page.contains("one number"), "{language} {page}");
+            let kept = answer(&[fields(&[("words", "It is warm on top.")])]);
+            pond.sheet.answers.insert(asked.id.clone(), kept);
+            let page = words.page(&questions::view(&pond.context(), &pond.paper(), index).unwrap());
+            for told in ["It is warm on top.", "two", "one number", "none"] {
+                assert!(page.contains(told), "{language} {told}: {page}");
+            }
+        }
     }
 }

@@ -5,6 +5,7 @@
 ask-why-keep = Keep it
 ask-why-waits-picture = Check opens when you have chosen a picture.
 ask-why-waits-words = It can be kept once you have written something.
+ask-why-waits-keep = It can be kept once you have chosen.
 ask-why-kept = Kept as you wrote it: <mine>{ $yours }</mine>
 ask-why-checked = Kept. What you did not tick can still go into your report.
 ask-why-note-kept = Your words are kept as you write them. Only a person judges them.

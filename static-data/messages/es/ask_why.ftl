@@ -5,6 +5,7 @@
 ask-why-keep = Guardarlo
 ask-why-waits-picture = Comprobar se abre cuando elijas un dibujo.
 ask-why-waits-words = Se puede guardar cuando hayas escrito algo.
+ask-why-waits-keep = Se puede guardar cuando hayas elegido.
 ask-why-kept = Guardado como lo escribiste: <mine>{ $yours }</mine>
 ask-why-checked = Guardado. Lo que no marcaste todavía puede ir en tu informe.
 ask-why-note-kept = Tus palabras se guardan como las escribes. Solo una persona las valora.

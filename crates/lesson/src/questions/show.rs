@@ -45,7 +45,7 @@ pub(crate) fn view(water: &Water, paper: &Paper, index: usize) -> Option<Questio
     let open = replay.open();
     Some(QuestionView {
         parts: desk.parts(),
-        reason: (open && replay.now().tries == 0 && answer.hints == 0).then(|| answer.reason.clone()),
+        reason: desk.asks_why().then(|| answer.reason.clone()),
         own_words: desk.own_words(),
         buttons: if open { desk.open_buttons() } else { desk.settled_buttons(paper) },
         notes: desk.notes(),
@@ -64,6 +64,13 @@ struct Desk<'a> {
 }
 
 impl Desk<'_> {
+    /// "How I know" stands under it: until the first Check or hint, and not where the answer is written in words anyway.
+    fn asks_why(&self) -> bool {
+        let written = |f: &Field| matches!(f.input, Input::Prose(_));
+        let fresh = self.replay.open() && self.round().tries == 0 && self.answer.hints == 0;
+        fresh && !self.open_parts().into_iter().any(|part| self.fields(part).any(written))
+    }
+
     fn round(&self) -> &Round {
         self.replay.now()
     }

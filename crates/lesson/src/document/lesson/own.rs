@@ -89,6 +89,7 @@ impl OwnQuestion {
             return Some(Lack::Ask);
         }
         let by = &self.by;
+        // Words need nothing but the question.
         let quantity = by.quantity?;
         let depth = |depth_m: Option<f64>| depth_m.filter(|z| *z >= 0.0 && z.is_finite());
         match quantity.depths() {

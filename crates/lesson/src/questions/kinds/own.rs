@@ -1,8 +1,10 @@
 //! Kinds 200 and up: the teacher's own questions. A number is worked out from the group's own readings and judged as the
-//! kinds are that ask the same; no idea is ever named, since nobody has written down which ones it can tell.
+//! kinds are that ask the same; no idea is ever named, since nobody has written down which ones it can tell. Words are
+//! kept, and only a person judges them.
 
 mod number;
 mod sums;
+mod words;
 
 use crate::document::{FIRST_OWN, MOST_OWN, OwnQuestion};
 use crate::questions::kind::{
@@ -14,6 +16,7 @@ use crate::questions::ranges::{
 use crate::questions::say::Numbers;
 use crate::questions::text::{Fields, Measure, field, short};
 use crate::questions::water::{Source, Water};
+use crate::questions::why::quoted_words;
 use layercast_core::{Message, State};
 use number::{Asking, asking};
 
@@ -43,6 +46,11 @@ impl Own {
         water.context.lesson.own.get(self.0).filter(|own| own.lacks().is_none())
     }
 
+    /// The question, where it is answered in words.
+    fn in_words<'a>(&self, water: &Water<'a>) -> Option<&'a OwnQuestion> {
+        self.question(water).filter(|own| own.by.quantity.is_none())
+    }
+
     fn asking(&self, water: &Water) -> Option<Asking> {
         asking(water, &self.question(water)?.by).ok()
     }
@@ -69,10 +77,16 @@ impl Kind for Own {
 
     fn choose(&self, water: &Water) -> Result<Vec<f64>, Dropped> {
         let own = self.question(water).ok_or_else(|| Dropped::plain("ask-own-dropped-unfinished"))?;
+        if own.by.quantity.is_none() {
+            return Ok(Vec::new());
+        }
         asking(water, &own.by).map(|asking| asking.depths_m)
     }
 
     fn plan(&self, q: &Question) -> Plan {
+        if let Some(own) = self.in_words(q.water) {
+            return words::plan(own);
+        }
         let ask = self.question(q.water).map(|own| own.ask.clone()).unwrap_or_default();
         let mut lines = vec![Line::new(
             Message::new("ask-own-label"),
@@ -90,7 +104,14 @@ impl Kind for Own {
         }
     }
 
+    fn is_judged(&self, q: &Question, _part: usize) -> bool {
+        self.in_words(q.water).is_none()
+    }
+
     fn judge(&self, q: &Question, _part: usize, fields: &Fields) -> Judged {
+        if self.in_words(q.water).is_some() {
+            return Judged::kept(quoted_words(fields, "words"));
+        }
         let no = |yours: String| Judged::not_yet(Message::new("ask-own-no").text("yours", yours));
         let text = field(fields, "own");
         let yours = short(text);
@@ -121,11 +142,12 @@ impl Kind for Own {
         let own = self.question(q.water);
         let written = own.map(|own| own.hint.trim()).filter(|hint| !hint.is_empty());
         let quantity = own.and_then(|own| own.by.quantity);
-        let what_to_do = || quantity.map_or("ask-own-hint", sums::what_to_do);
+        let what_to_do = || quantity.map_or_else(|| words::hint(level), sums::what_to_do);
         let worked = || own.map(|own| sums::worked(q.water, &own.by)).filter(|sum| !sum.is_empty());
         match (level, written) {
             (1, Some(hint)) => Hint::Words(Message::new("ask-own").text("ask", hint)),
-            (1, None) => Hint::Words(Message::new("ask-own-hint")),
+            (1, None) if quantity.is_some() => Hint::Words(Message::new("ask-own-hint")),
+            (1, None) => Hint::Words(Message::new(words::hint(level))),
             (2, _) => Hint::Words(Message::new(what_to_do())),
             _ => worked().map_or_else(|| Hint::Words(Message::new(what_to_do())), Hint::Worked),
         }
@@ -136,6 +158,9 @@ impl Kind for Own {
     }
 
     fn explain(&self, q: &Question, part: usize) -> Explained {
+        if let Some(own) = self.in_words(q.water) {
+            return words::explain(own);
+        }
         let by = q.part(part).and_then(|a| a.source).unwrap_or(Source::Mean);
         let asking = self.asking(q.water);
         let value =

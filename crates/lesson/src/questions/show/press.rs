@@ -60,7 +60,10 @@ impl Desk<'_> {
             .all(|f| !field(&fields, f.id).is_empty());
         let has =
             |of: fn(&Input) -> bool| planned.iter().any(|f| of(&f.input) && field(&fields, f.id).is_empty());
-        let id = if has(|input| matches!(input, Input::Choice(_))) {
+        let is_judged = open.iter().any(|part| self.kind.is_judged(&self.question(), *part));
+        let id = if !is_judged && !has(|input| matches!(input, Input::Prose(_))) {
+            "ask-why-waits-keep"
+        } else if has(|input| matches!(input, Input::Choice(_))) {
             "ask-waits-choice"
         } else if has(|input| matches!(input, Input::Pictures(_))) {
             "ask-why-waits-picture"
