@@ -20,6 +20,7 @@ import { fresh_ui, show } from "./state";
 import { open_storage } from "./storage";
 import { mount_trouble } from "./trouble";
 import { apply_view, first_view, mount_view_menu } from "./view_menu";
+import { mount_words } from "./words";
 
 async function start(): Promise<void> {
   await load_messages();
@@ -32,6 +33,7 @@ async function start(): Promise<void> {
   mount_view_menu();
   mount_help();
   mount_how();
+  mount_words();
   mount_files();
   mount_trouble();
   mount_busy();

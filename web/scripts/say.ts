@@ -11,25 +11,42 @@ export type Lang = "en" | "es";
 /** A sign of the private-use area in place of "<" in arguments, so that an argument can never make a mark. */
 const OPENER = "\uE000";
 
-let lang: Lang = "en";
-let bundle: FluentBundle | null = null;
-let locale = "en";
-const formats = new Map<number, Intl.NumberFormat>();
+/** A language, as the page writes it. */
+interface Tongue {
+  lang: Lang;
+  /** The region of the reader (decimal sign, digits) comes from the browser's list. */
+  locale: string;
+  bundle: FluentBundle | null;
+  formats: Map<number, Intl.NumberFormat>;
+}
+
+let mine: Tongue = { lang: "en", locale: "en", bundle: null, formats: new Map() };
+/** The language that stands beside it, where the reader wants both. */
+let beside: Tongue | null = null;
 let count_format = new Intl.NumberFormat("en");
 
-/** Chooses the language; the region of the reader (decimal sign, digits) comes from the browser's list. */
-export function set_language(next: Lang): void {
-  lang = next;
-  locale = navigator.languages.find((one) => one.split("-")[0] === next) ?? next;
-  formats.clear();
-  count_format = new Intl.NumberFormat(locale);
-  bundle = new FluentBundle([locale, next], { useIsolating: false });
-  bundle.addResource(new FluentResource(messages(next)));
+function tongue(lang: Lang): Tongue {
+  const locale = navigator.languages.find((one) => one.split("-")[0] === lang) ?? lang;
+  const bundle = new FluentBundle([locale, lang], { useIsolating: false });
+  bundle.addResource(new FluentResource(messages(lang)));
+  return { lang, locale, bundle, formats: new Map() };
+}
+
+/** Chooses the language; `both`: the other one stands beneath what is marked `data-both`. */
+export function set_language(next: Lang, both = false): void {
+  mine = tongue(next);
+  beside = both ? tongue(other_language(next)) : null;
+  count_format = new Intl.NumberFormat(mine.locale);
+}
+
+/** The language that is not this one. */
+export function other_language(lang: Lang): Lang {
+  return lang === "en" ? "es" : "en";
 }
 
 /** The language in use. */
 export function language(): Lang {
-  return lang;
+  return mine.lang;
 }
 
 /** The first language of the browser's list that the page speaks. */
@@ -39,29 +56,29 @@ export function first_language(): Lang {
 }
 
 /** A number as the reader writes it: region's digits and decimal sign, a real minus, no grouping. */
-export function num(n: Num): string {
-  let format = formats.get(n.decimals);
+export function num(n: Num, by: Tongue = mine): string {
+  let format = by.formats.get(n.decimals);
   if (!format) {
-    format = new Intl.NumberFormat(locale, {
+    format = new Intl.NumberFormat(by.locale, {
       minimumFractionDigits: n.decimals,
       maximumFractionDigits: n.decimals,
       useGrouping: false,
       signDisplay: "negative",
     });
-    formats.set(n.decimals, format);
+    by.formats.set(n.decimals, format);
   }
   return format.format(n.value).replace("-", "\u2212");
 }
 
 /** The reader's decimal sign. */
 export function decimal_sign(): string {
-  const parts = new Intl.NumberFormat(locale).formatToParts(1.5);
+  const parts = new Intl.NumberFormat(mine.locale).formatToParts(1.5);
   return parts.find((one) => one.type === "decimal")?.value ?? ".";
 }
 
 /** A time of day, "14:02". */
 export function time(at: Date): string {
-  return at.toLocaleTimeString(locale, { hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
+  return at.toLocaleTimeString(mine.locale, { hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
 }
 
 /** A message as plain text. */
@@ -76,12 +93,17 @@ export function t(id: string, args: Record<string, string | number> = {}): strin
 
 /** A message as nodes: `<b>`, `<mine>` and `<cell>` become elements, everything else is text. */
 export function say_into(el: Element, said: Said): void {
-  nodes_into(el, raw(said));
+  nodes_into(el, raw(said), beside && el.hasAttribute("data-both") ? raw(said, beside) : null);
 }
 
 /** Words of the page itself, as nodes. */
 export function t_into(el: Element, id: string, args: Record<string, string | number> = {}): void {
-  nodes_into(el, own(id, args));
+  nodes_into(el, own(id, args), beside && el.hasAttribute("data-both") ? own(id, args, beside) : null);
+}
+
+/** Words of the page in the other language. */
+export function t_other(id: string): string {
+  return plain(own(id, {}, beside ?? tongue(other_language(mine.lang))));
 }
 
 /** A digit, and the point after it, of a written number: not of a name such as "A6.1". */
@@ -109,28 +131,28 @@ export function fill_words(root: ParentNode): void {
   for (const el of root.querySelectorAll("template")) fill_words(el.content);
 }
 
-function own(id: string, args: Record<string, string | number>): string {
+function own(id: string, args: Record<string, string | number>, by: Tongue = mine): string {
   const safe: Record<string, FluentVariable> = {};
   for (const [name, value] of Object.entries(args)) safe[name] = typeof value === "string" ? guard(value) : value;
-  return format(id, safe);
+  return format(id, safe, by);
 }
 
-function raw(said: Said): string {
+function raw(said: Said, by: Tongue = mine): string {
   const args: Record<string, FluentVariable> = {};
-  for (const [name, arg] of Object.entries(said.args)) args[name] = argument(arg);
-  return format(said.id, args);
+  for (const [name, arg] of Object.entries(said.args)) args[name] = argument(arg, by);
+  return format(said.id, args, by);
 }
 
-function argument(arg: SaidArg): FluentVariable {
+function argument(arg: SaidArg, by: Tongue): FluentVariable {
   switch (arg.kind) {
     case "number":
-      return num(arg);
+      return num(arg, by);
     case "count":
       return arg.count;
     case "text":
       return guard(arg.text);
     case "message":
-      return raw(arg.said);
+      return raw(arg.said, by);
   }
 }
 
@@ -138,7 +160,7 @@ function guard(text: string): string {
   return text.replaceAll("<", OPENER);
 }
 
-function format(id: string, args: Record<string, FluentVariable>): string {
+function format(id: string, args: Record<string, FluentVariable>, { bundle }: Tongue): string {
   const pattern = bundle?.getMessage(id)?.value;
   if (!bundle || !pattern) return id;
   return bundle.formatPattern(pattern, args, []);
@@ -152,9 +174,22 @@ function plain(marked: string): string {
 
 const shown = new WeakMap<Element, string>();
 
-function nodes_into(el: Element, marked: string): void {
-  if (shown.get(el) === marked && el.hasChildNodes()) return;
-  shown.set(el, marked);
+function nodes_into(el: Element, marked: string, other: string | null = null): void {
+  const all = other === null ? marked : `${marked}\n${other}`;
+  if (shown.get(el) === all && el.hasChildNodes()) return;
+  shown.set(el, all);
+  const made = nodes_of(marked);
+  if (other !== null && beside !== null) {
+    const under = document.createElement("span");
+    under.className = "other-language";
+    under.lang = beside.lang;
+    under.append(...nodes_of(other));
+    made.push(under);
+  }
+  el.replaceChildren(...made);
+}
+
+function nodes_of(marked: string): (Node | string)[] {
   const made: (Node | string)[] = [];
   let inside: Element | null = null;
   let from = 0;
@@ -174,7 +209,7 @@ function nodes_into(el: Element, marked: string): void {
     }
   }
   add(marked.slice(from));
-  el.replaceChildren(...made);
+  return made;
 }
 
 function element_of(mark: string): Element {

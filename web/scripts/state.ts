@@ -23,6 +23,8 @@ export type FileTrouble =
 export interface Ui {
   theme: Theme;
   lang: Lang;
+  /** The other language stands beneath the words of the questions. */
+  both: boolean;
   /** Per cent: 100 is the size of the design. */
   text_size: number;
   /** Index into `Look.readings`. */
@@ -63,7 +65,7 @@ export interface State {
 }
 
 /** How the page is seen: kept from one notebook to the next. */
-export type View = Pick<Ui, "theme" | "lang" | "text_size">;
+export type View = Pick<Ui, "theme" | "lang" | "both" | "text_size">;
 
 /** The cast as it was read. */
 export const AS_READ: Otherwise = {
@@ -76,10 +78,11 @@ export const AS_READ: Otherwise = {
 
 /** What is on the page when a notebook has just been opened. */
 export function fresh_ui(view: View): Ui {
-  const { theme, lang, text_size } = view;
+  const { theme, lang, both, text_size } = view;
   return {
     theme,
     lang,
+    both,
     text_size,
     cursor: null,
     rule: null,

@@ -15,7 +15,7 @@ export function first_view(): View {
   const kept_lang = read_setting("lang");
   const lang = kept_lang === "en" || kept_lang === "es" ? kept_lang : first_language();
   const text_size = SIZES.find((one) => String(one) === read_setting("text_size")) ?? 100;
-  return { theme: kept_theme ?? (dark ? "night" : "day"), lang, text_size };
+  return { theme: kept_theme ?? (dark ? "night" : "day"), lang, both: read_setting("both") === "true", text_size };
 }
 
 /** Puts theme, size and language on the page; called before the first drawing. */
@@ -24,15 +24,17 @@ export function apply_view(view: View): void {
   root.dataset.theme = view.theme;
   root.style.setProperty("--text-size", String(view.text_size / 100));
   stack_from(view.text_size);
-  if (root.lang !== view.lang || !applied) {
+  const words = `${view.lang} ${view.both}`;
+  if (applied !== words) {
     root.lang = view.lang;
-    set_language(view.lang);
+    set_language(view.lang, view.both);
     fill_words(document);
-    applied = true;
+    applied = words;
   }
 }
 
-let applied = false;
+/** The languages that are on the page. */
+let applied = "";
 
 /** Widths of the style sheets at which the page stacks, as written. */
 const WRITTEN_PX = /(\d+)px/g;
@@ -66,6 +68,8 @@ export function mount_view_menu(): void {
     if (field.name === "theme" && theme) change_view({ theme });
     if (field.name === "lang" && (field.value === "en" || field.value === "es")) change_view({ lang: field.value });
   });
+  const both = by_id<HTMLInputElement>("view-both");
+  both.addEventListener("change", () => change_view({ both: both.checked }));
   by_id("view-smaller").addEventListener("click", () => step(-1));
   by_id("view-larger").addEventListener("click", () => step(1));
   on_show(show_view_menu);
@@ -91,6 +95,7 @@ function show_view_menu(s: State): void {
     field.checked = field.value === (field.name === "theme" ? s.ui.theme : s.ui.lang);
     field.parentElement?.classList.toggle("on", field.checked);
   }
+  by_id<HTMLInputElement>("view-both").checked = s.ui.both;
   set_text(by_id("view-size"), `${s.ui.text_size}\u00A0%`);
   by_id("view-smaller").toggleAttribute("disabled", s.ui.text_size === SIZES[0]);
   by_id("view-larger").toggleAttribute("disabled", s.ui.text_size === SIZES[SIZES.length - 1]);

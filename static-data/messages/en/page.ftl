@@ -47,6 +47,7 @@ page-view-night = Night
 page-view-sunlight = Sunlight
 page-view-projector = Projector
 page-view-language = Language
+page-view-both = show the other language too
 page-view-size = Text size
 page-view-smaller = Smaller
 page-view-larger = Larger

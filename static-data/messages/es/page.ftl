@@ -47,6 +47,7 @@ page-view-night = Noche
 page-view-sunlight = Sol
 page-view-projector = Proyector
 page-view-language = Idioma
+page-view-both = mostrar también el otro idioma
 page-view-size = Tamaño del texto
 page-view-smaller = Más pequeño
 page-view-larger = Más grande

@@ -5,6 +5,7 @@ import { reading_in_hand } from "../cursor";
 import { by_id, clone, list, part, set_attr, set_text, set_value, template, toggle } from "../dom";
 import { focus_is_lost } from "../focus";
 import { mount_picture } from "../picture";
+import { mount_read_aloud, show_read_aloud } from "../read_aloud";
 import { mount_readings } from "../readings";
 import { save_picture } from "../save_picture";
 import { say, say_into, speak, t } from "../say";
@@ -65,6 +66,10 @@ export function mount_questions(): void {
     if (field === undefined) return;
     const ticked = el instanceof HTMLInputElement && el.type === "checkbox" ? (el.checked ? "1" : "") : el.value;
     dispatch({ do: "set_field", question: question(), field, text: ticked });
+  });
+  mount_read_aloud(by_id("question-read"), () => {
+    const { current } = state().look.questions;
+    return current === null ? [] : read_out(current);
   });
   answer.addEventListener("keydown", (event) => {
     if (event.key !== "Enter" || !(event.target instanceof HTMLInputElement)) return;
@@ -149,6 +154,12 @@ function verdicts(current: QuestionView, of: readonly number[]): string {
     .join(" ");
 }
 
+/** Everything of a question that a voice reads. */
+function read_out(current: QuestionView): string[] {
+  const all = current.parts.map((_, index) => index);
+  return [say(current.ask), ...current.lead.map(say), verdicts(current, all), last_hint(current)].filter(Boolean);
+}
+
 function last_hint(current: QuestionView): string {
   const hint = current.parts.flatMap((one) => one.hints).at(-1);
   if (hint === undefined) return "";
@@ -189,6 +200,7 @@ function show_question(
     set_text(link.firstElementChild ?? link, t(id, { number: item.number }));
   });
   say_into(by_id("question-ask"), current.ask);
+  show_read_aloud(by_id("question-read"));
   const leads = part(main, "leads");
   toggle(leads, current.lead.length > 0);
   list(leads, template("template-question-note"), current.lead, (el, lead) => say_into(el, lead));

@@ -1,0 +1,34 @@
+# The words of the trade with what they mean, and reading aloud.
+
+word-title = Words of the lake
+word-back = Back to the work
+word-read = Read it to me
+word-read-stop = Stop reading
+word-cast = cast
+word-cast-means = One trip of the probe: down to the bottom, and up again.
+word-mark = mark
+word-mark-means = A place on the cable, marked with tape, where you stop and read.
+word-profile = profile
+word-profile-means = The line that shows how warm the water is at each depth. The surface is on top, as in the lake.
+word-step = step
+word-step-means = The water between one mark and the next.
+word-gradient = gradient
+word-gradient-means = How many °C the water loses in each metre: the drop, divided by the step.
+word-epilimnion = epilimnion
+word-epilimnion-means = The warm layer on top. The wind keeps it mixed.
+word-metalimnion = metalimnion
+word-metalimnion-means = The layer in between, where it gets cold quickly.
+word-hypolimnion = hypolimnion
+word-hypolimnion-means = The cold layer at the bottom. It hardly meets the air all summer.
+word-mixed-layer = mixed layer
+word-mixed-layer-means = The part from the surface down with nearly one temperature.
+word-thermocline = thermocline
+word-thermocline-means = The depth where the temperature changes fastest.
+word-range = range
+word-range-means = From where to where the true value could lie. It says how sure you are.
+word-density = density
+word-density-means = How heavy a cubic metre of water is. Fresh water is heaviest near 4 °C.
+word-stratified = stratified
+word-stratified-means = In layers that do not mix: lighter water floats on heavier water.
+word-overturn = overturn
+word-overturn-means = The whole lake mixes, when all of it is nearly the same temperature: often in spring and autumn.

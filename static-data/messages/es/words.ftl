@@ -1,0 +1,34 @@
+# Las palabras del oficio y lo que significan, y la lectura en voz alta.
+
+word-title = Palabras del lago
+word-back = Volver al trabajo
+word-read = Léemelo
+word-read-stop = Dejar de leer
+word-cast = medición
+word-cast-means = Un viaje de la sonda: hasta el fondo y otra vez arriba.
+word-mark = marca
+word-mark-means = Un punto del cable, señalado con cinta, donde paras y lees.
+word-profile = perfil
+word-profile-means = La línea que muestra lo cálida que está el agua a cada profundidad. La superficie está arriba, como en el lago.
+word-step = tramo
+word-step-means = El agua entre una marca y la siguiente.
+word-gradient = gradiente
+word-gradient-means = Cuántos °C pierde el agua en cada metro: la bajada dividida por el tramo.
+word-epilimnion = epilimnion
+word-epilimnion-means = La capa cálida de arriba. El viento la mantiene mezclada.
+word-metalimnion = metalimnion
+word-metalimnion-means = La capa de en medio, donde se enfría deprisa.
+word-hypolimnion = hipolimnion
+word-hypolimnion-means = La capa fría del fondo. Casi no toca el aire en todo el verano.
+word-mixed-layer = capa mezclada
+word-mixed-layer-means = La parte desde la superficie que tiene casi la misma temperatura.
+word-thermocline = termoclina
+word-thermocline-means = La profundidad donde la temperatura cambia más deprisa.
+word-range = margen
+word-range-means = Desde dónde hasta dónde podría estar el valor verdadero. Dice con qué seguridad lo sabes.
+word-density = densidad
+word-density-means = Cuánto pesa un metro cúbico de agua. El agua dulce pesa más cerca de 4 °C.
+word-stratified = estratificado
+word-stratified-means = En capas que no se mezclan: el agua más ligera flota sobre la más pesada.
+word-overturn = mezcla total
+word-overturn-means = Todo el lago se mezcla cuando casi todo tiene la misma temperatura: a menudo en primavera y en otoño.
