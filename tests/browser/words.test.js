@@ -47,8 +47,9 @@ test("both languages stand together, and stay so", { timeout: 90_000 }, async ()
   const [ask, lang, other] = await seen();
   assert.match(ask, /^How warm is your water at 3\sm\?/);
   assert.deepEqual([lang, other.replace("\u00A0", " ")], ["es", "¿Qué temperatura tiene tu agua a 3 m?"]);
+  await page.kept();
   await page.go();
-  await page.until(() => document.querySelector("#question-ask .other-language"));
+  await page.until(() => document.querySelector("#question-ask .other-language") !== null);
   assert.deepEqual(page.faults, []);
   await page.close();
 });
