@@ -2,16 +2,12 @@
 // shallower place, another class, a file that is cut off; from the empty screen to the marks in a file. Presses are counted.
 
 import assert from "node:assert/strict";
-import { readdirSync, readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
-import { fileURLToPath } from "node:url";
 import { start } from "./browser.js";
+import * as steps from "./steps.js";
 
 /** Job row C: marks exported in so many presses. */
 const MOST_PRESSES = 25;
-
-const FOLDER = fileURLToPath(new URL("hand_ins/", import.meta.url));
-const FILES = readdirSync(FOLDER).map((name) => ({ name, base64: readFileSync(FOLDER + name).toString("base64") }));
 
 let browser;
 before(async () => {
@@ -29,16 +25,9 @@ test("from eight hand-ins with their troubles to the marks, in few presses", { t
     await page.until((what) => document.querySelector(what)?.checkVisibility(), selector);
     await page.run((what) => document.querySelector(what).click(), selector);
   };
-  await press('.steps [data-go="class"]');
-  // One drop of everything; by its name the older copy of A comes first.
-  presses += 1;
-  await page.run((files) => {
-    const all = new DataTransfer();
-    for (const { name, base64 } of files) {
-      all.items.add(new File([Uint8Array.from(atob(base64), (c) => c.charCodeAt(0))], name));
-    }
-    dispatchEvent(new DragEvent("drop", { dataTransfer: all, bubbles: true, cancelable: true }));
-  }, FILES);
+  // To Class, and one drop of everything.
+  presses += 2;
+  await steps.drop_hand_ins(page);
   await page.sees('#class-panel [data-view="add"] [data-part="counts"]', "Of 11: 4 new, 1 same again, 1 newer than, 4 to look at, 1 not ours.");
   const rows = await page.run(() => document.querySelectorAll('#class-panel [data-view="add"] tbody tr').length);
   assert.equal(rows, 11);

@@ -60,9 +60,18 @@ test("a report is written, printed on one page, and saved with its data", { time
     }
   }
 
+  // Codes of class and seat: a friendly word without them, and they travel with the work.
+  await page.sees("#report-codes", "You can hand in without");
+  await page.tab_to("#report-class");
+  await page.type("9B");
+  await page.tab_to("#report-seat");
+  await page.type("07");
+  await page.sees("#report-codes", "The codes tell");
+
   await page.push('#report-hand-in [data-part="save"]');
   const hand_in = JSON.parse(readFileSync(await browser.saved("-hand-in.json"), "utf8"));
   assert.equal(hand_in.sheet.report.title, "Warm water on cold </script><b>&amp;");
+  assert.deepEqual([hand_in.sheet.class, hand_in.sheet.seat], ["9B", "07"]);
   await page.sees('#report-hand-in [data-part="receipt"]', "Receipt");
   await page.push('#report-hand-in [data-part="save-page"]');
   const saved = await browser.saved("-report.html");

@@ -188,3 +188,21 @@ async function to_profile(page, example) {
   await steps.open_example(page, example);
   await steps.to_profile(page);
 }
+
+/** What a teacher drops, and one sheet of it in hand. */
+STATES["class-sheet"] = async (page) => {
+  await steps.drop_hand_ins(page);
+  await page.push('#class-panel [data-view="add"] [data-part="to-sheets"]');
+  await page.push('#class-panel [data-view="sheets"] [data-part="rows"] tr:nth-child(2) button');
+  await page.until(() => document.getElementById("class-seat")?.checkVisibility());
+};
+
+STATES["class-picture"] = async (page) => {
+  await steps.drop_hand_ins(page);
+  await page.push('#class-panel [data-view="add"] [data-part="to-list"]');
+};
+
+STATES["class-answers"] = async (page) => {
+  await STATES["class-picture"](page);
+  await page.push('#class-panel [data-part="to-answers"]');
+};

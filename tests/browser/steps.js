@@ -1,5 +1,8 @@
 // What a group does on the page, by keyboard alone, in words of the lesson.
 
+import { readdirSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+
 /** The example's name on its button. */
 export const EXAMPLES = ["layered-summer", "mixed-autumn", "under-ice"];
 
@@ -25,6 +28,27 @@ export async function to_profile(page) {
 export async function go(page, screen) {
   await page.push(`[data-go="${screen}"]`);
   await page.until((s) => document.getElementById(`screen-${s}`)?.checkVisibility(), screen);
+}
+
+const FOLDER = fileURLToPath(new URL("hand_ins/", import.meta.url));
+
+/** Goes to Class and drops everything of `hand_ins/` at once; by its name the older copy of A comes first. */
+export async function drop_hand_ins(page) {
+  await go(page, "class");
+  const files = readdirSync(FOLDER).map((name) => ({ name, base64: readFileSync(FOLDER + name).toString("base64") }));
+  await drop(page, files);
+  await page.until(() => document.querySelector('#class-panel [data-view="add"] [data-part="counts"]')?.checkVisibility());
+}
+
+/** Drops files on the page: name and bytes. */
+export function drop(page, files) {
+  return page.run((files) => {
+    const all = new DataTransfer();
+    for (const { name, base64 } of files) {
+      all.items.add(new File([Uint8Array.from(atob(base64), (c) => c.charCodeAt(0))], name));
+    }
+    dispatchEvent(new DragEvent("drop", { dataTransfer: all, bubbles: true, cancelable: true }));
+  }, files);
 }
 
 /** Types the three depths, top to bottom; `null` is "not in my water". */

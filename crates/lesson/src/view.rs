@@ -105,6 +105,10 @@ pub struct Look {
     pub water: String,
     /// The group's letter, may be empty.
     pub group: String,
+    /// Code of the class, may be empty.
+    pub class: String,
+    /// Code of the seat, may be empty.
+    pub seat: String,
     /// Where the group is.
     pub place: Place,
     /// Nothing has been read or typed yet.

@@ -1,6 +1,6 @@
 //! What the class knows, and marks: counted by hand beside what is counted by the program.
 
-use crate::class_support::{acted, answers, key, seat, taken, upside_down};
+use crate::class_support::{acted, answers, key, place, seat, taken, upside_down};
 use crate::support::{Words, doing};
 use layercast_lesson::action::Action;
 use layercast_lesson::class::export::{Options, harmless, long, slips, wide};
@@ -122,7 +122,13 @@ fn the_questions_of_the_class_are_counted() {
     for row in &view.questions {
         assert_eq!(
             row.asked,
-            row.right_first + row.right_later + row.not_yet + row.blank + row.cannot_tell + row.written
+            row.right_first
+                + row.right_later
+                + row.not_yet
+                + row.blank
+                + row.cannot_tell
+                + row.written
+                + row.marked
         );
     }
     let words = Words::new("en");
@@ -215,6 +221,98 @@ fn prose_is_marked_in_four_levels() {
     }
     let across = cells(&wide(&class, &Options::default()), ',');
     assert_eq!(column(&across, "report"), ["", "", "", "", "", ""]);
+}
+
+/// The question of words alone ("When or where would this answer mean nothing?") on two seats, written on one.
+fn with_words() -> (Class, String) {
+    let write = |seat: Notebook| {
+        let question = place(&seat, 27);
+        let text = "In winter, under ice.".to_owned();
+        let set = Action::SetField { question, field: "words".into(), text };
+        doing(&seat, &[set, Action::Check { question }])
+    };
+    let mut all = vec![seat("group_a", "A", "01"), seat("group_b", "B", "02")];
+    for one in &mut all {
+        one.lesson.kinds = vec![1, 27];
+    }
+    all[0] = write(all[0].clone());
+    let class = taken(&Class::new("", None), &all).0;
+    let question = look(&class, None).sheets[0].answers[1].question.clone();
+    (class, question)
+}
+
+#[test]
+fn an_answer_in_words_is_not_yet_marked_until_it_has_its_level() {
+    let (class, question) = with_words();
+    let of = |class: &Class| {
+        let row = look(class, None).questions.remove(1);
+        (row.right_first, row.blank, row.written, row.marked)
+    };
+    assert_eq!(of(&class), (0, 1, 1, 0));
+    let sheet = &look(&class, None).sheets[0];
+    assert_eq!((sheet.right, sheet.asked, sheet.to_read, sheet.points.value), (0, 2, 1, 0.0));
+    // What was written is there to be read, and the other answers have no level.
+    let words = Words::new("en");
+    assert_eq!(words.say(&sheet.answers[1].given[0]), "In winter, under ice.");
+    assert_eq!((sheet.answers[0].levels.len(), sheet.answers[1].levels.len()), (0, 1));
+    let rows = cells(&long(&class, &Options::default()), ',');
+    let line =
+        |rows: &[Vec<String>]| rows.iter().find(|row| row[1] == "01" && row[4] == question).unwrap().clone();
+    assert_eq!((line(&rows)[5].as_str(), line(&rows)[13].as_str()), ("", "not_yet_marked"));
+
+    let set = |level| ClassAction::SetLevel { member: key(&class, "01"), question: question.clone(), level };
+    let marked = acted(&class, &[set(Some(2))]);
+    assert_eq!(of(&marked), (0, 1, 0, 1));
+    let sheet = &look(&marked, None).sheets[0];
+    // Two thirds of four points.
+    assert_eq!((sheet.right, sheet.to_read, sheet.points.value), (0, 0, 2.67));
+    let rows = cells(&long(&marked, &Options::default()), ',');
+    let cells = line(&rows);
+    assert_eq!((cells[5].as_str(), cells[13].as_str(), cells[17].as_str()), ("2.67", "marked", "2"));
+    assert_eq!(acted(&marked, &[set(None)]).now, class.now);
+}
+
+#[test]
+fn a_report_has_a_level_for_claim_evidence_and_reasoning() {
+    let write = |part, text: &str| Action::SetReport { part, text: text.into() };
+    let mut seats = six();
+    seats[0] = doing(
+        &seats[0],
+        &[write(ReportPart::Claim, "<b>It</b> is layered."), write(ReportPart::Change, "Ice.")],
+    );
+    let class = taken(&Class::new("", None), &seats).0;
+    let of = |class: &Class| look(class, None).sheets[0].answers.last().unwrap().clone();
+    assert_eq!(of(&class).levels.iter().map(|row| row.level).collect::<Vec<_>>(), [None; 3]);
+    let words = Words::new("en");
+    let given: Vec<String> = of(&class).given.iter().map(|said| words.say(said)).collect();
+    assert_eq!(given, ["What did you find? <b>It</b> is layered.", "What would change your mind? Ice."]);
+    let set = |at: usize, level| ClassAction::SetLevel {
+        member: key(&class, "01"),
+        question: of(&class).levels[at].question.clone(),
+        level: Some(level),
+    };
+    // Two of three levels are not enough for a number.
+    let two = acted(&class, &[set(0, 3), set(1, 2)]);
+    assert_eq!((look(&two, None).sheets[0].to_read, look(&two, None).sheets[0].points.value), (1, 4.0));
+    // 4 of question 1, and 4 points × (3 + 2 + 0) ÷ 9.
+    let three = acted(&two, &[set(2, 0)]);
+    assert_eq!((look(&three, None).sheets[0].to_read, look(&three, None).sheets[0].points.value), (0, 6.22));
+    let rows = cells(&long(&three, &Options::default()), ',');
+    let line = rows.iter().find(|row| row[1] == "01" && row[4] == "report").unwrap();
+    assert_eq!((line[5].as_str(), line[17].as_str()), ("2.22", "claim 3 evidence 2 reasoning 0"));
+}
+
+#[test]
+fn comments_are_kept_to_use_again() {
+    let class = class();
+    let keep = |text: &str| ClassAction::KeepComment { text: text.into() };
+    let kept = acted(&class, &[keep(" Look up. "), keep("Look up."), keep("  "), keep("=1+1")]);
+    assert_eq!(look(&kept, None).comments, ["Look up.", "=1+1"]);
+    assert!(look(&kept, None).ready_comments.len() >= 4);
+    let back = Class::from_json(&kept.to_json()).unwrap();
+    assert_eq!(look(&back, None).comments, ["Look up.", "=1+1"]);
+    let dropped = acted(&back, &[ClassAction::DropComment { text: "Look up.".into() }]);
+    assert_eq!(look(&dropped, None).comments, ["=1+1"]);
 }
 
 #[test]

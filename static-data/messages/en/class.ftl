@@ -131,7 +131,8 @@ class-right-later = right later
 class-not-yet = not yet
 class-blank = blank
 class-cannot-tell = cannot be told
-class-written = for you to read
+class-written = not yet marked
+class-marked = marked
 class-idea-count = { $students ->
     [one] one student
    *[other] { $students } students
@@ -141,6 +142,13 @@ class-idea-count = { $students ->
 }
 class-given = { $text }
 class-report = Report
+class-report-text = { $name } { $text }
+class-comment-unit = Write the unit beside the number.
+class-comment-depths = Name the two depths you compared.
+class-comment-range = Give a range: how far could it be off?
+class-comment-why = Your numbers are here. Write why they show it.
+class-comment-rule = Say by which rule.
+class-comment-fits = What you say fits your readings.
 class-next-idea = Ask next: { $ask } { $students } answers show the same idea. Put two side by side: which fits the water, and how do you see it?
 class-next-not-yet = Ask next: { $ask } { $students ->
     [one] One did not have it

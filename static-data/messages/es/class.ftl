@@ -131,7 +131,8 @@ class-right-later = bien después
 class-not-yet = todavía no
 class-blank = en blanco
 class-cannot-tell = no se puede saber
-class-written = para que lo leas
+class-written = sin calificar
+class-marked = calificada
 class-idea-count = { $students ->
     [one] un estudiante
    *[other] { $students } estudiantes
@@ -141,6 +142,13 @@ class-idea-count = { $students ->
 }
 class-given = { $text }
 class-report = Informe
+class-report-text = { $name } { $text }
+class-comment-unit = Escribe la unidad junto al número.
+class-comment-depths = Nombra las dos profundidades que comparaste.
+class-comment-range = Da un margen: ¿cuánto podría fallar?
+class-comment-why = Tus números están. Escribe por qué lo muestran.
+class-comment-rule = Di según qué regla.
+class-comment-fits = Lo que dices concuerda con tus lecturas.
 class-next-idea = Pregunta ahora: { $ask } { $students } respuestas muestran la misma idea. Pon dos juntas: ¿cuál encaja con el agua y en qué se ve?
 class-next-not-yet = Pregunta ahora: { $ask } { $students ->
     [one] Uno no lo tuvo

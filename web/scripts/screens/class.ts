@@ -210,6 +210,9 @@ function show_answers(el: HTMLElement): void {
     set_text(part(row, "later"), String(one.right_later));
     set_text(part(row, "not-yet"), String(one.not_yet));
     set_text(part(row, "blank"), String(one.blank));
+    set_text(part(row, "untold"), String(one.cannot_tell));
+    const words = one.written + one.marked;
+    set_text(part(row, "words"), words === 0 ? "–" : t("class-right-of", { right: one.marked, asked: words }));
   });
   const one = view.questions[question];
   const in_hand = part(el, "in-hand");

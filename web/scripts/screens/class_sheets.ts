@@ -2,7 +2,7 @@
 
 import type { AnswerRow, ClassAction, ClassWay, SheetRow } from "../../generated/core";
 import { class_book, class_do, set_class } from "../class_state";
-import { by_id, list, part, set_text, set_value, template, toggle } from "../dom";
+import { by_id, list, part, set_attr, set_text, set_value, template, toggle } from "../dom";
 import { num, say, say_into, t } from "../say";
 
 /** Wires both panels. */
@@ -34,15 +34,45 @@ export function mount_sheets(sheets: HTMLElement, seat: HTMLElement): void {
   late.addEventListener("change", () => member((m) => ({ do: "late", member: m, on: late.checked })));
   practice.addEventListener("change", () => member((m) => ({ do: "practice", member: m, on: practice.checked })));
   part(seat, "answers").addEventListener("change", ({ target }) => {
-    if (!(target instanceof HTMLInputElement)) return;
-    const card = target.closest<HTMLElement>(".card");
-    const { sheet, answer } = answer_of(seat, card);
+    if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
+    const { sheet, answer } = answer_of(seat, target.closest<HTMLElement>(".card"));
     if (sheet === undefined || answer === undefined) return;
-    const [member_key, question, text] = [sheet.key, answer.question, target.value];
-    if (target.dataset.part === "points") class_do({ do: "set_points", member: member_key, question, text });
-    if (target.dataset.part === "why") class_do({ do: "set_why", member: member_key, question, text });
-    if (target.dataset.part === "comment") class_do({ do: "set_comment", member: member_key, question, text });
+    const action = mark_of(target, sheet.key, answer);
+    if (action !== null) class_do(action);
   });
+  seat.addEventListener("click", ({ target }) => {
+    const button = target instanceof Element ? target.closest<HTMLElement>("button[data-part]") : null;
+    const { answer } = answer_of(seat, button?.closest<HTMLElement>(".card") ?? null);
+    if (button?.dataset.part === "keep" && answer) class_do({ do: "keep_comment", text: answer.comment });
+    if (button?.dataset.part === "drop") class_do({ do: "drop_comment", text: button.dataset.text ?? "" });
+  });
+}
+
+/** What a field of an answer's card does. */
+function mark_of(field: HTMLInputElement | HTMLSelectElement, member: string, answer: AnswerRow): ClassAction | null {
+  const { question } = answer;
+  const text = field.value;
+  switch (field.dataset.part) {
+    case "points":
+      return { do: "set_points", member, question, text };
+    case "why":
+      return { do: "set_why", member, question, text };
+    case "comment":
+      return { do: "set_comment", member, question, text };
+    case "bank":
+      // Put behind what stands there.
+      field.value = "";
+      return { do: "set_comment", member, question, text: [answer.comment, text].filter(Boolean).join(" ") };
+    case "level":
+      return {
+        do: "set_level",
+        member,
+        question: field.dataset.of ?? question,
+        level: text === "" ? null : Number(text),
+      };
+    default:
+      return null;
+  }
 }
 
 function open_seat(seat: HTMLElement, key: string): void {
@@ -58,6 +88,21 @@ function answer_of(
   const sheet = view.sheets.find((one) => one.key === key);
   const index = card === null ? -1 : [...part(seat, "answers").children].indexOf(card);
   return { sheet, answer: sheet?.answers[index] };
+}
+
+const LEVELS = ["class-level-none", "class-level-0", "class-level-1", "class-level-2", "class-level-3"] as const;
+
+/** Value and words of a choice. */
+export type Option = [value: string, words: string];
+
+/** Fills a list to choose from; what was chosen stays where it still is one of them. */
+export function options(select: HTMLSelectElement, all: readonly Option[]): void {
+  const before = select.value;
+  list(select, template("template-class-option"), all, (el, [value, words]) => {
+    set_attr(el, "value", value);
+    set_text(el, words);
+  });
+  if (all.some(([value]) => value === before)) select.value = before;
 }
 
 /** What each button of a row does. */
@@ -117,13 +162,32 @@ export function show_seat(el: HTMLElement): void {
   by_id<HTMLInputElement>("class-late").checked = sheet.late;
   by_id<HTMLInputElement>("class-practice").checked = sheet.practice;
   show_ways(part(el, "repairs"), [...sheet.repairs, ...sheet.can]);
+  const texts = [...view.ready_comments.map(say), ...view.comments];
+  const bank: Option[] = [["", t("class-comment-put")], ...texts.map((text): Option => [text, text])];
+  toggle(part(el, "kept-box"), view.comments.length > 0);
+  list(part(el, "kept"), template("template-class-kept"), view.comments, (row, text) => {
+    set_text(part(row, "text"), text);
+    part(row, "drop").dataset.text = text;
+  });
   list(part(el, "answers"), template("template-class-answer"), sheet.answers, (card, answer) => {
     say_into(part(card, "ask"), answer.ask);
     say_into(part(card, "state"), answer.state);
     set_text(part(card, "given"), answer.given.map(say).join(" · "));
     set_text(part(card, "reason"), answer.reason);
     set_value(part<HTMLInputElement>(card, "points"), num(answer.points));
-    set_text(part(card, "max"), t("class-of-max", { max: num(answer.max) }));
+    set_text(part(card, "max"), t(answer.by_hand ? "class-by-hand" : "class-of-max", { max: num(answer.max) }));
+    list(part(card, "levels"), template("template-class-level"), answer.levels, (label, one) => {
+      set_text(part(label, "name"), one.name === null ? t("class-level") : say(one.name));
+      const select = part<HTMLSelectElement>(label, "level");
+      select.dataset.of = one.question;
+      options(
+        select,
+        LEVELS.map((id, level): Option => [level === 0 ? "" : String(level - 1), t(id)]),
+      );
+      set_value(select, one.level === null ? "" : String(one.level));
+    });
+    options(part(card, "bank"), bank);
+    toggle(part(card, "keep"), answer.comment.trim() !== "" && !bank.some(([text]) => text === answer.comment.trim()));
     set_value(part<HTMLInputElement>(card, "why"), answer.why);
     set_value(part<HTMLInputElement>(card, "comment"), answer.comment);
   });

@@ -3,9 +3,10 @@
 import type { WhyView } from "../../generated/core";
 import { class_book } from "../class_state";
 import { class_why } from "../core";
-import { by_id, list, part, set_attr, set_text, template } from "../dom";
+import { by_id, list, part, template } from "../dom";
 import { say_into, t } from "../say";
 import { show } from "../state";
+import { type Option, options } from "./class_sheets";
 
 let asked = "";
 let told: WhyView | null = null;
@@ -20,11 +21,9 @@ export function show_why(el: HTMLElement): void {
   const { view, text } = class_book();
   const one = by_id<HTMLSelectElement>("class-one");
   const other = by_id<HTMLSelectElement>("class-other");
-  fill(
-    one,
-    view.casts.map((cast) => [cast.cast_id, cast.name]),
-  );
-  fill(other, [["", t("class-why-rest")], ...view.casts.map((cast) => [cast.cast_id, cast.name] as [string, string])]);
+  const casts = view.casts.map((cast): Option => [cast.cast_id, cast.name]);
+  options(one, casts);
+  options(other, [["", t("class-why-rest")], ...casts]);
   const key = `${one.value} ${other.value} ${text.length} ${text.slice(-400)}`;
   if (key !== asked) {
     asked = key;
@@ -37,13 +36,4 @@ export function show_why(el: HTMLElement): void {
     say_into(part(row, "said"), cause.said);
     row.classList.toggle("on", cause.possible);
   });
-}
-
-function fill(select: HTMLSelectElement, options: [value: string, words: string][]): void {
-  const before = select.value;
-  list(select, template("template-class-option"), options, (el, [value, words]) => {
-    set_attr(el, "value", value);
-    set_text(el, words);
-  });
-  if (options.some(([value]) => value === before)) select.value = before;
 }

@@ -73,11 +73,14 @@ export function mount_log(): void {
   field("log-water", (text) => ({ do: "set_water", text }));
   field("log-group-first", (text) => ({ do: "set_group", text }));
   field("log-group", (text) => ({ do: "set_group", text }));
+  field("log-class", (text) => ({ do: "set_class", text }));
+  field("log-seat", (text) => ({ do: "set_seat", text }));
   field("log-bed", (text) => ({ do: "set_bed", text }));
   on_show(show_log);
 }
 
-function field(id: string, action: (text: string) => Action): void {
+/** A short text of the notebook, taken over with every key. */
+export function field(id: string, action: (text: string) => Action): void {
   const input = by_id<HTMLInputElement>(id);
   input.addEventListener("input", () => dispatch(action(input.value)));
 }
@@ -222,6 +225,8 @@ function which(
 /** The group may be named before anything else: its notebook's code begins with its letter. */
 function show_empty({ look }: Readonly<State>): void {
   set_value(by_id<HTMLInputElement>("log-group-first"), look.group);
+  set_value(by_id<HTMLInputElement>("log-class"), look.class);
+  set_value(by_id<HTMLInputElement>("log-seat"), look.seat);
   const about = by_id("log-group-about");
   if (look.group) t_into(about, "page-log-group-code", { code: look.code });
   else t_into(about, "page-log-group-open");

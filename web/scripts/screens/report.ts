@@ -3,8 +3,9 @@
 import type { ReportPart, ReportView, ReportWord, Said } from "../../generated/core";
 import { by_id, list, part, set_attr, set_text, set_value, template, toggle } from "../dom";
 import { focus_is_lost } from "../focus";
-import { say, say_into, t } from "../say";
+import { say, say_into, t, t_into } from "../say";
 import { dispatch, on_show, type State, state } from "../state";
+import { field } from "./log";
 import { mount_report_files } from "./report_files";
 import { mount_page } from "./report_page";
 
@@ -45,6 +46,8 @@ export function mount_report(): void {
     const text = button?.dataset.put;
     if (text !== undefined) put_in(text);
   });
+  field("report-class", (text) => ({ do: "set_class", text }));
+  field("report-seat", (text) => ({ do: "set_seat", text }));
   mount_report_files(hand_in, page);
 
   /** Puts words in where the caret stands, with a space where one is missing. */
@@ -96,6 +99,10 @@ export function mount_report(): void {
       set_text(part(el, "name"), say(stand.name));
       set_text(part(el, "value"), say(stand.value));
     });
+    set_value(by_id<HTMLInputElement>("report-class"), s.look.class);
+    set_value(by_id<HTMLInputElement>("report-seat"), s.look.seat);
+    const whole = s.look.class.trim() !== "" && s.look.seat.trim() !== "";
+    t_into(by_id("report-codes"), whole ? "report-codes-whole" : "report-codes-missing");
     page.show(s, view);
     if (arrived && focus_is_lost(panel)) panel.querySelector("h1")?.focus();
   }

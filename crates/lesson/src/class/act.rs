@@ -7,6 +7,8 @@ use layercast_exchange::number::quantity;
 /// Longest code, comment and reason that is kept, characters.
 const MOST_CODE: usize = 12;
 const MOST_WORDS: usize = 4_000;
+/// Most comments kept to use again.
+const MOST_COMMENTS: usize = 100;
 /// Levels of the rubric: 0 to 3.
 pub(super) const MOST_LEVEL: u8 = 3;
 /// Most points a teacher may give a question.
@@ -85,6 +87,14 @@ fn change(class: &mut Class, action: &ClassAction) -> UndoWhat {
         A::SetComment { member, question, text } => {
             return mark(class, member, question, |mark| mark.comment = kept(text, MOST_WORDS));
         }
+        A::KeepComment { text } => {
+            let text = kept(text.trim(), MOST_WORDS);
+            let comments = &mut class.now.comments;
+            if !text.is_empty() && !comments.contains(&text) && comments.len() < MOST_COMMENTS {
+                comments.push(text);
+            }
+        }
+        A::DropComment { text } => class.now.comments.retain(|kept| kept != text),
         A::HideNames { on } => class.now.hidden = *on,
         A::Shuffle { seed } => class.now.shuffled = *seed,
         A::Undo => {}

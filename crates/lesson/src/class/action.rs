@@ -47,6 +47,10 @@ pub enum ClassAction {
     SetWhy { member: String, question: String, text: String },
     /// A comment for the student.
     SetComment { member: String, question: String, text: String },
+    /// Keeps a comment to use again.
+    KeepComment { text: String },
+    /// Keeps it no longer; where it was used it stays.
+    DropComment { text: String },
     /// Hides the names of the groups.
     HideNames { on: bool },
     /// Shuffles the groups by a seed; `None`: by name.
@@ -102,6 +106,8 @@ impl Fields {
             "set_points" => A::SetPoints { member: member?, question: question?, text: text? },
             "set_why" => A::SetWhy { member: member?, question: question?, text: text? },
             "set_comment" => A::SetComment { member: member?, question: question?, text: text? },
+            "keep_comment" => A::KeepComment { text: text? },
+            "drop_comment" => A::DropComment { text: text? },
             "hide_names" => A::HideNames { on: on? },
             "shuffle" => A::Shuffle { seed },
             "undo" => A::Undo,

@@ -72,6 +72,9 @@ pub struct Decided {
     /// Pairs of nearly equal casts that were looked at and are two.
     #[serde(default)]
     pub both_casts: Vec<(String, String)>,
+    /// Comments the teacher keeps to use again, oldest first.
+    #[serde(default)]
+    pub comments: Vec<String>,
 }
 
 /// One sheet of the class.

@@ -1,9 +1,9 @@
 //! What leaves the class: marks as CSV, slips for the students. A list of students is joined here and stored nowhere.
 
 use super::document::Class;
-use super::points::{Points, REPORT, any_report, points, total};
+use super::points::{Points, REPORT, REPORT_PARTS, any_report, points, total};
 use super::room::{Answered, Room, Seat};
-use super::screen::state_said;
+use super::screen::{given_said, state_said};
 use super::wall::cores;
 use crate::hand_in::Check;
 use crate::view::{Num, Said};
@@ -27,7 +27,7 @@ pub struct Options {
 pub fn long(class: &Class, options: &Options) -> String {
     let room = Room::of(class);
     let mut table = Table::new(&room, options);
-    let head = "class,seat,group,cast,question,points,max,tries,hints,idea,override,rule,lesson_version,state,late,practice,edited";
+    let head = "class,seat,group,cast,question,points,max,tries,hints,idea,override,rule,lesson_version,state,late,practice,edited,level,comment";
     table.head(&head.split(',').map(str::to_owned).collect::<Vec<_>>());
     for seat in &room.seats {
         for points in points(&room.lesson, seat) {
@@ -162,6 +162,8 @@ impl Table {
         line.push(answered.map(|a| state_word(a).to_owned()).unwrap_or_default());
         let edited = seat.paper.check == Check::Edited;
         line.extend([yes(seat.member.late), yes(seat.member.practice), yes(edited)]);
+        line.push(levels(seat, &points.question));
+        line.push(mark.map(|mark| mark.comment.trim().to_owned()).unwrap_or_default());
         line
     }
 
@@ -177,6 +179,16 @@ impl Table {
     }
 }
 
+/// Level of the words, 0 to 3; of a report those of its texts.
+fn levels(seat: &Seat, question: &str) -> String {
+    let level = |id: &str| Some(seat.member.marks.get(id)?.level?.to_string());
+    let of_part = |(id, _): &(&str, _)| Some(format!("{} {}", id.strip_prefix("report.")?, level(id)?));
+    match level(question) {
+        None if question == REPORT => REPORT_PARTS.iter().filter_map(of_part).collect::<Vec<_>>().join(" "),
+        level => level.unwrap_or_default(),
+    }
+}
+
 /// Words of the file, the same in every language: programs read them.
 fn state_word(answered: &Answered) -> &'static str {
     use super::room::AnswerState as S;
@@ -186,7 +198,8 @@ fn state_word(answered: &Answered) -> &'static str {
         S::NotYet => "not_yet",
         S::Blank => "blank",
         S::CannotTell => "cannot_tell",
-        S::Written => "written",
+        S::Written => "not_yet_marked",
+        S::Marked => "marked",
     }
 }
 
@@ -295,9 +308,7 @@ fn slip(room: &Room, seat: &Seat) -> Slip {
         let last = answered.and_then(|answered| answered.record.judgements.last());
         SlipLine {
             ask: answered.map_or(Message::new("class-report"), |a| a.record.ask.clone()).into(),
-            given: last
-                .map(|judged| judged.given.iter().cloned().map(Into::into).collect())
-                .unwrap_or_default(),
+            given: given_said(seat, answered),
             state: answered.map(|answered| state_said(answered.state).into()),
             said: last.map(|judged| judged.said.clone().into()),
             points: num(points.counts(), 2),

@@ -15,7 +15,7 @@ pub struct QuestionSum {
     pub ask: Message,
     /// Asked at other depths of other groups.
     pub varies: bool,
-    /// Seats it was asked of; the six below add up to it.
+    /// Seats it was asked of; the seven below add up to it.
     pub asked: usize,
     /// Right at the first try.
     pub right_first: usize,
@@ -27,8 +27,10 @@ pub struct QuestionSum {
     pub blank: usize,
     /// "I can't tell", and nobody could.
     pub cannot_tell: usize,
-    /// Words, for a person to judge.
+    /// Words that are not marked yet.
     pub written: usize,
+    /// Words that the teacher has marked.
+    pub marked: usize,
     /// Wrong ideas by how many students had them, most first.
     pub ideas: Vec<IdeaSum>,
     /// A right answer and one with the commonest idea, of nobody in particular.
@@ -89,6 +91,7 @@ fn sum(room: &Room, kind: u8) -> Option<QuestionSum> {
         blank: count(AnswerState::Blank),
         cannot_tell: count(AnswerState::CannotTell),
         written: count(AnswerState::Written),
+        marked: count(AnswerState::Marked),
         pair: ideas.first().and_then(|idea| pair(&all, idea.key)),
         ideas,
     })

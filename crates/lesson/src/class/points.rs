@@ -3,10 +3,17 @@
 use super::act::MOST_LEVEL;
 use super::document::Mark;
 use super::room::{AnswerState, Answered, Room, Seat};
-use crate::document::{Lesson, USUAL_POINTS};
+use crate::document::{Lesson, ReportPart, USUAL_POINTS};
 
 /// Stands for the report among the questions.
 pub const REPORT: &str = "report";
+
+/// The texts of a report that get a level each, and what stands for them among the questions.
+pub const REPORT_PARTS: [(&str, ReportPart); 3] = [
+    ("report.claim", ReportPart::Claim),
+    ("report.evidence", ReportPart::Evidence),
+    ("report.reasoning", ReportPart::Reasoning),
+];
 
 /// Points of one question on one sheet.
 #[derive(Clone, Debug, PartialEq)]
@@ -39,14 +46,16 @@ pub fn points(lesson: &Lesson, seat: &Seat) -> Vec<Points> {
     let of = |answered: &Answered| {
         let given = mark(&answered.record.id);
         let max = f64::from(lesson.points_of(answered.record.kind));
-        let by_level = given.and_then(|mark| of_level(mark, max));
+        let by_level = given.and_then(|mark| of_level(mark, max)).filter(|_| answered.has_words());
+        let by_credit = answered.record.credit * max;
         Points {
             question: answered.record.id.clone(),
             max,
-            computed: by_level.or(match answered.state {
-                AnswerState::Written => None,
-                _ => Some(answered.record.credit * max),
-            }),
+            computed: match answered.state {
+                AnswerState::Written | AnswerState::Marked => by_level,
+                // One half was judged here, the other by the teacher.
+                _ => Some(by_level.map_or(by_credit, |points| f64::midpoint(points, by_credit))),
+            },
             instead: given.and_then(|mark| mark.points),
         }
     };
@@ -54,7 +63,12 @@ pub fn points(lesson: &Lesson, seat: &Seat) -> Vec<Points> {
     let report = has_report(seat).then(|| Points {
         question: REPORT.to_owned(),
         max: of_report,
-        computed: mark(REPORT).and_then(|mark| of_level(mark, of_report)),
+        computed: mark(REPORT).and_then(|mark| of_level(mark, of_report)).or_else(|| {
+            let parts = REPORT_PARTS.map(|(id, _)| mark(id).and_then(|mark| of_level(mark, of_report)));
+            // Known once each of the three has its level.
+            let sum = parts.into_iter().try_fold(0.0, |sum, points| Some(sum + points?));
+            sum.map(|sum| sum / REPORT_PARTS.len() as f64)
+        }),
         instead: mark(REPORT).and_then(|mark| mark.points),
     });
     seat.answers.iter().map(of).chain(report).collect()
@@ -67,7 +81,7 @@ fn of_level(mark: &Mark, max: f64) -> Option<f64> {
 /// Something stands in the report, or the teacher marked that nothing does.
 pub fn has_report(seat: &Seat) -> bool {
     seat.paper.hand_in.sheet.report != crate::document::ReportText::default()
-        || seat.member.marks.contains_key(REPORT)
+        || seat.member.marks.keys().any(|question| question.starts_with(REPORT))
 }
 
 /// Sum and most of a list.

@@ -1,10 +1,10 @@
 //! Everything of a class computed again: each cast once, each sheet by the teacher's lesson.
 
-use super::document::{Class, Member, Paper};
+use super::document::{Class, Mark, Member, Paper};
 use crate::document::Lesson;
 use crate::prepared::oxygen;
 use crate::questions::{self, Context, Judgement, Memo, Record, Verdict};
-use layercast_core::{Analysis, Cast, analyse};
+use layercast_core::{Analysis, Cast, Message, analyse};
 use layercast_exchange::document::{CastDoc, content_id, corrected};
 
 /// A cast and its analysis.
@@ -35,8 +35,10 @@ pub enum AnswerState {
     Blank,
     /// "I can't tell", and nobody could.
     CannotTell,
-    /// Words, which only a person can judge.
+    /// Words, which only a person can judge, and which nobody has marked yet.
     Written,
+    /// Words that the teacher has marked.
+    Marked,
 }
 
 /// One question on one sheet.
@@ -53,6 +55,20 @@ pub struct Answered {
 }
 
 impl Answered {
+    /// Part of it, or all, is words that a level is given for.
+    pub fn has_words(&self) -> bool {
+        self.record.judgements.iter().any(|judged| judged.verdict == Verdict::Kept)
+    }
+
+    /// What was answered last, part by part.
+    pub fn given(&self) -> Vec<Message> {
+        let all = &self.record.judgements;
+        let is_last =
+            |at: &usize, judged: &Judgement| !all.iter().skip(at + 1).any(|later| later.part == judged.part);
+        let last = all.iter().enumerate().filter(|(at, judged)| is_last(at, judged));
+        last.flat_map(|(_, judged)| judged.given.iter().cloned()).collect()
+    }
+
     /// Ideas that were named, each once, in order.
     pub fn ideas(&self) -> Vec<&'static str> {
         let mut ideas: Vec<&'static str> = Vec::new();
@@ -133,7 +149,7 @@ impl<'a> Room<'a> {
             held
         };
         let counted_as = self.class.now.same_cast.get(&cast_id).unwrap_or(&cast_id).clone();
-        let answers = self.answers(held, paper, &cast_id);
+        let answers = self.answers(held, member, paper, &cast_id);
         Seat {
             member,
             paper,
@@ -166,7 +182,7 @@ impl<'a> Room<'a> {
         self.works.len() - 1
     }
 
-    fn answers(&self, held: usize, paper: &Paper, cast_id: &str) -> Vec<Answered> {
+    fn answers(&self, held: usize, member: &Member, paper: &Paper, cast_id: &str) -> Vec<Answered> {
         let Some(work) = self.works.get(held) else { return Vec::new() };
         let sheet = &paper.hand_in.sheet;
         let context = Context {
@@ -185,7 +201,7 @@ impl<'a> Room<'a> {
         let answered = |record: Record| {
             let answer = sheet.answers.get(&record.id);
             Answered {
-                state: state(&record),
+                state: state(&record, member.marks.get(&record.id)),
                 hints: answer.map_or(0, |answer| answer.hints.min(3)),
                 reason: answer.map_or_else(String::new, |answer| answer.reason.trim().to_owned()),
                 record,
@@ -210,11 +226,12 @@ impl<'a> Room<'a> {
     }
 }
 
-fn state(record: &Record) -> AnswerState {
-    // What settles a part and is neither right nor a miss is words.
-    let is_words = |judged: &Judgement| !judged.verdict.is_right() && !judged.verdict.is_miss();
-    if record.settled && !record.shown && record.judgements.iter().all(is_words) {
-        return AnswerState::Written;
+fn state(record: &Record, mark: Option<&Mark>) -> AnswerState {
+    let is_words = |judged: &Judgement| judged.verdict == Verdict::Kept;
+    let is_judged = |judged: &Judgement| judged.verdict.is_right() || judged.verdict.is_miss();
+    if record.judgements.iter().any(is_words) && !record.judgements.iter().any(is_judged) {
+        let is_marked = mark.is_some_and(|mark| mark.level.is_some() || mark.points.is_some());
+        return if is_marked { AnswerState::Marked } else { AnswerState::Written };
     }
     let missed = record.judgements.iter().any(|judged| judged.verdict.is_miss());
     if record.right {

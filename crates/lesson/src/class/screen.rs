@@ -4,14 +4,16 @@ use super::action::ClassAction as A;
 use super::document::{Aside, Class, Member};
 use super::ideas::{self, AnAnswer, QuestionSum};
 use super::looks::{LookAt, Sights, differences};
-use super::points::{Points, points, total};
+use super::points::{Points, REPORT_PARTS, points, total};
 use super::room::{AnswerState, Answered, Room, Seat};
 use super::view::{
-    AnswerCard, AnswerRow, AsideRow, CastRow, ClassView, ClassWay, DifferRow, LookRow, MiddleRow,
+    AnswerCard, AnswerRow, AsideRow, CastRow, ClassView, ClassWay, DifferRow, LevelRow, LookRow, MiddleRow,
     QuestionRow, SheetRow,
 };
 use super::wall::{ClassLevel, Core, cores, middle, spans};
+use crate::document::ReportPart;
 use crate::numbers::{WithNum, mark, rounded};
+use crate::screens::report_name;
 use crate::view::{Num, Said};
 use layercast_core::{Message, State};
 
@@ -40,9 +42,21 @@ pub fn look(class: &Class, against: Option<&str>) -> ClassView {
         questions: sums.into_iter().map(question_row).collect(),
         hidden: class.now.hidden,
         shuffled: class.now.shuffled.is_some(),
+        ready_comments: READY_COMMENTS.map(|id| Message::new(id).into()).to_vec(),
+        comments: class.now.comments.clone(),
         undo: class.undo.last().map(|_| way("class-undo", A::Undo)),
     }
 }
+
+/// Comments that come with the page.
+const READY_COMMENTS: [&str; 6] = [
+    "class-comment-unit",
+    "class-comment-depths",
+    "class-comment-range",
+    "class-comment-why",
+    "class-comment-rule",
+    "class-comment-fits",
+];
 
 fn way(label: &'static str, action: A) -> ClassWay {
     ClassWay { label: Message::new(label).into(), action }
@@ -124,9 +138,9 @@ fn talk(room: &Room, cores: &[Core]) -> Vec<Said> {
 fn sheet_row(room: &Room, sights: &Sights, seat: &Seat) -> SheetRow {
     let all = points(&room.lesson, seat);
     let (sum, max) = total(&all);
-    let right = |answered: &&Answered| {
-        !matches!(answered.state, AnswerState::NotYet | AnswerState::Blank | AnswerState::Written)
-    };
+    use AnswerState as S;
+    let right =
+        |answered: &&Answered| matches!(answered.state, S::RightFirst | S::RightLater | S::CannotTell);
     SheetRow {
         key: seat.member.key.clone(),
         group: seat.group.clone(),
@@ -144,12 +158,7 @@ fn sheet_row(room: &Room, sights: &Sights, seat: &Seat) -> SheetRow {
         asked: seat.answers.len(),
         to_read: all.iter().filter(|points| points.known().is_none()).count(),
         older: seat.member.older.len(),
-        answers: seat
-            .answers
-            .iter()
-            .zip(&all)
-            .map(|(answered, points)| answer_row(seat, answered, points))
-            .collect(),
+        answers: all.iter().map(|points| answer_row(seat, points)).collect(),
     }
 }
 
@@ -244,22 +253,58 @@ fn can(member: &Member) -> Vec<ClassWay> {
     switches.into_iter().filter(|(off, ..)| *off).map(|(_, label, action)| way(label, action)).collect()
 }
 
-fn answer_row(seat: &Seat, answered: &Answered, points: &Points) -> AnswerRow {
-    let given = seat.member.marks.get(&answered.record.id).cloned().unwrap_or_default();
-    let last = answered.record.judgements.last();
+fn answer_row(seat: &Seat, points: &Points) -> AnswerRow {
+    let answered = seat.answers.iter().find(|answered| answered.record.id == points.question);
+    let given = seat.member.marks.get(&points.question).cloned().unwrap_or_default();
     AnswerRow {
-        question: answered.record.id.clone(),
-        ask: answered.record.ask.clone().into(),
-        state: state_said(answered.state).into(),
-        given: last.map(|judged| judged.given.iter().cloned().map(Into::into).collect()).unwrap_or_default(),
-        said: last.map(|judged| judged.said.clone().into()),
-        reason: answered.reason.clone(),
+        question: points.question.clone(),
+        ask: answered.map_or(Message::new("class-report"), |answered| answered.record.ask.clone()).into(),
+        state: state_said(answered.map_or(report_state(points), |answered| answered.state)).into(),
+        given: given_said(seat, answered),
+        said: answered.and_then(|a| a.record.judgements.last()).map(|judged| judged.said.clone().into()),
+        reason: answered.map(|answered| answered.reason.clone()).unwrap_or_default(),
         points: num(points.counts(), 2),
         max: num(points.max, 0),
         by_hand: points.instead.is_some(),
-        level: given.level,
+        levels: levels(seat, answered),
         why: given.reason,
         comment: given.comment,
+    }
+}
+
+/// A report is words: marked, or not yet.
+fn report_state(points: &Points) -> AnswerState {
+    if points.known().is_some() { AnswerState::Marked } else { AnswerState::Written }
+}
+
+/// What was answered last; without an answer the texts of the report, each under its name.
+pub(super) fn given_said(seat: &Seat, answered: Option<&Answered>) -> Vec<Said> {
+    let report = &seat.paper.hand_in.sheet.report;
+    let one = |part: &ReportPart| {
+        let text = report.get(*part).trim();
+        let said = Message::new("class-report-text").message("name", report_name(*part)).text("text", text);
+        (!text.is_empty()).then_some(said.into())
+    };
+    match answered {
+        Some(answered) => answered.given().into_iter().map(Into::into).collect(),
+        None => ReportPart::ALL.iter().filter_map(one).collect(),
+    }
+}
+
+fn levels(seat: &Seat, answered: Option<&Answered>) -> Vec<LevelRow> {
+    let level = |question: &str| seat.member.marks.get(question).and_then(|mark| mark.level);
+    let of_part = |(id, part): &(&str, ReportPart)| LevelRow {
+        question: (*id).to_owned(),
+        name: Some(report_name(*part).into()),
+        level: level(id),
+    };
+    match answered {
+        None => REPORT_PARTS.iter().map(of_part).collect(),
+        Some(answered) if answered.has_words() => {
+            let question = answered.record.id.clone();
+            vec![LevelRow { name: None, level: level(&question), question }]
+        }
+        Some(_) => Vec::new(),
     }
 }
 
@@ -272,6 +317,7 @@ pub(super) fn state_said(state: AnswerState) -> Message {
         AnswerState::Blank => "class-blank",
         AnswerState::CannotTell => "class-cannot-tell",
         AnswerState::Written => "class-written",
+        AnswerState::Marked => "class-marked",
     })
 }
 
@@ -318,6 +364,7 @@ fn question_row(sum: QuestionSum) -> QuestionRow {
         blank: sum.blank,
         cannot_tell: sum.cannot_tell,
         written: sum.written,
+        marked: sum.marked,
         idea,
         pair: sum.pair.map(|(right, wrong)| (card(right), card(wrong))),
     }

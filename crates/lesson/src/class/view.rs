@@ -37,6 +37,10 @@ pub struct ClassView {
     pub hidden: bool,
     /// The groups are shuffled.
     pub shuffled: bool,
+    /// Comments to use again that come with the page.
+    pub ready_comments: Vec<Said>,
+    /// Those the teacher kept.
+    pub comments: Vec<String>,
     /// Undoes the last step.
     pub undo: Option<ClassWay>,
 }
@@ -149,12 +153,24 @@ pub struct AnswerRow {
     pub max: Num,
     /// Computed points were replaced.
     pub by_hand: bool,
-    /// Level of the prose.
-    pub level: Option<u8>,
+    /// Levels, one for each text that gets one; empty where all was judged here.
+    pub levels: Vec<LevelRow>,
     /// Why the teacher gave other points.
     pub why: String,
     /// Comment for the student.
     pub comment: String,
+}
+
+/// The level of a text.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct LevelRow {
+    /// What the action calls it.
+    pub question: String,
+    /// Which text of a report; `None` for the words of an answer.
+    pub name: Option<Said>,
+    /// Its level, 0 to 3; `None` while it waits.
+    pub level: Option<u8>,
 }
 
 /// Something to look at.
@@ -223,8 +239,10 @@ pub struct QuestionRow {
     pub blank: usize,
     /// Cannot be told.
     pub cannot_tell: usize,
-    /// Words, for the teacher to judge.
+    /// Words that are not marked yet.
     pub written: usize,
+    /// Words that are marked.
+    pub marked: usize,
     /// The commonest idea: "4 students in 3 groups", and what was said to one.
     pub idea: Option<(Said, Said)>,
     /// Two answers without names: what was answered, and the reason. The first is right.

@@ -18,6 +18,8 @@ mod verdict;
 
 pub(crate) use doors::otherwise::view as otherwise_view;
 
+pub(crate) use report::report_name;
+
 use crate::action::Action;
 use crate::document::{Notebook, Screen};
 use crate::prepared::{Prepared, prepare, prepare_with};
@@ -52,10 +54,13 @@ fn look_at(notebook: &Notebook, prepared: &Prepared, first_row: usize) -> Look {
     let paper = bank::paper(&context);
     let sight =
         Sight { notebook, prepared, context, paper: &paper, shown: shown(&context, &paper), first_row };
+    let sheet = sight.context.sheet;
     Look {
         code: notebook.code.clone(),
         water: notebook.cast.water.clone(),
         group: notebook.cast.group.clone(),
+        class: sheet.class.clone(),
+        seat: sheet.seat.clone(),
         place: notebook.place,
         empty: notebook.cast.entries.is_empty() && notebook.pending.is_none(),
         file_name: file_name(&notebook.code),

@@ -29,21 +29,28 @@ pub fn view(sight: &Sight) -> ReportView {
     }
 }
 
+/// What a text of the report is called.
+pub(crate) fn report_name(part: ReportPart) -> Message {
+    Message::new(match part {
+        ReportPart::Title => "report-title",
+        ReportPart::Claim => "report-claim",
+        ReportPart::Evidence => "report-evidence",
+        ReportPart::Reasoning => "report-reasoning",
+        ReportPart::Change => "report-change",
+    })
+}
+
 fn part_view(sight: &Sight, part: ReportPart) -> ReportPartView {
-    let (name, starters): (&'static str, &[&'static str]) = match part {
-        ReportPart::Title => ("report-title", &[]),
-        ReportPart::Claim => ("report-claim", &["report-start-claim-first", "report-start-claim-then"]),
-        ReportPart::Evidence => {
-            ("report-evidence", &["report-start-evidence-first", "report-start-evidence-then"])
-        }
-        ReportPart::Reasoning => {
-            ("report-reasoning", &["report-start-reasoning-first", "report-start-reasoning-then"])
-        }
-        ReportPart::Change => ("report-change", &["report-start-change-first", "report-start-change-then"]),
+    let starters: &[&'static str] = match part {
+        ReportPart::Title => &[],
+        ReportPart::Claim => &["report-start-claim-first", "report-start-claim-then"],
+        ReportPart::Evidence => &["report-start-evidence-first", "report-start-evidence-then"],
+        ReportPart::Reasoning => &["report-start-reasoning-first", "report-start-reasoning-then"],
+        ReportPart::Change => &["report-start-change-first", "report-start-change-then"],
     };
     ReportPartView {
         part,
-        name: Message::new(name).into(),
+        name: report_name(part).into(),
         starters: starters.iter().map(|id| Message::new(id).into()).collect(),
         text: sight.context.sheet.report.get(part).to_owned(),
     }
