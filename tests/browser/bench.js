@@ -5,6 +5,7 @@ import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
 import { gunzipSync, gzipSync } from "node:zlib";
+import { classes } from "./bench_class.js";
 import { by_hand, probe } from "./bench_probe.js";
 import { line, pair, spread } from "./bench_numbers.js";
 import { ADDRESS, Page, PAGE, start } from "./browser.js";
@@ -27,6 +28,7 @@ try {
   await redraws();
   await openings();
   await trials();
+  await classes({ browser, tab, table: TABLE, written_down });
 } finally {
   await browser.close();
 }

@@ -25,7 +25,7 @@ export function probe() {
   /** The exports of the module, each with a clock around it. */
   const timed = (exports) => {
     const wrapped = { ...exports };
-    for (const name of ["act", "look", "step", "words", "draw"]) {
+    for (const name of ["act", "look", "step", "words", "draw", "class_take", "class_look", "class_draw"]) {
       wrapped[name] = (...args) => {
         const from = clock();
         try {

@@ -2,7 +2,9 @@
 // shallower place, another class, a file that is cut off; from the empty screen to the marks in a file. Presses are counted.
 
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
+import { pathToFileURL } from "node:url";
 import { start } from "./browser.js";
 import * as steps from "./steps.js";
 
@@ -103,4 +105,73 @@ test("from eight hand-ins with their troubles to the marks, in few presses", { t
   assert.ok(!kept.includes("Sasha") && kept.includes("layercast-class"));
   assert.deepEqual(page.faults, []);
   await page.close();
+});
+
+/** Markup and a formula, in a text that a student wrote. */
+const WILD = "<img src=x onerror=alert(1)> =1+1";
+
+test("words get their level, comments are used again, and feedback goes back", { timeout: 120_000 }, async () => {
+  const page = await browser.open();
+  page.hurry = true;
+  await steps.go(page, "class");
+  await steps.drop(page, [steps.hand_in_with_report(WILD)]);
+  await page.push('#class-panel [data-view="add"] [data-part="to-sheets"]');
+  await page.push('#class-panel [data-view="sheets"] [data-part="rows"] button');
+  const seat = '#class-panel [data-view="seat"]';
+  await page.sees(`${seat} [data-part="answers"]`, WILD);
+  const set = (part, at, value) =>
+    page.run(
+      (selector, at, value) => {
+        const field = document.querySelectorAll(selector)[at];
+        field.value = value;
+        field.dispatchEvent(new Event("change", { bubbles: true }));
+      },
+      `${seat} .card:last-child [data-part="${part}"]`,
+      at,
+      value,
+    );
+  const points = () => page.run((selector) => document.querySelector(selector).value, `${seat} .card:last-child [data-part="points"]`);
+  const levels = await page.run((selector) => document.querySelectorAll(selector).length, `${seat} .card:last-child [data-part="level"]`);
+  assert.equal(levels, 3, "claim, evidence, reasoning");
+  await set("level", 0, "3");
+  await set("level", 1, "2");
+  assert.equal(await points(), "0", "one level is not there yet");
+  await set("level", 2, "1");
+  // Four points × (3 + 2 + 1) ÷ 9.
+  assert.equal(await points(), "2.67");
+  await set("points", 0, "3.5");
+  await set("why", 0, "said it aloud");
+  await page.sees(`${seat} .card:last-child`, "given by you");
+  await set("comment", 0, "Look up.");
+  await set("bank", 0, "Say by which rule.");
+  const comment = await page.run((selector) => document.querySelector(selector).value, `${seat} .card:last-child [data-part="comment"]`);
+  assert.equal(comment, "Look up. Say by which rule.");
+  await page.push(`${seat} .card:last-child [data-part="keep"]`);
+  await page.sees(`${seat} [data-part="kept"]`, "Look up. Say by which rule.");
+  // Escape goes back, to what opened each.
+  const focus = () => page.run(() => document.activeElement.closest("[data-view]").dataset.view + " " + document.activeElement.dataset.part);
+  await page.press("Escape");
+  assert.equal(await focus(), "sheets group");
+  await page.press("Escape");
+  assert.equal(await focus(), "list to-sheets");
+  await page.push('#class-panel [data-part="to-marks"]');
+
+  await page.push('#class-panel [data-part="slips-zip"]');
+  const zip = readFileSync(await browser.saved("-feedback.zip"));
+  assert.equal(zip.subarray(0, 4).toString("latin1"), "PK\u0003\u0004");
+  assert.equal(zip.readUInt16LE(zip.length - 12), 1, "a file for the one seat");
+  await page.push('#class-panel [data-part="slips-file"]');
+  const file = await browser.saved("-feedback.html");
+  assert.deepEqual(page.faults, []);
+  await page.inner.close();
+
+  // A student opens it by itself.
+  const alone = await browser.tab();
+  await alone.inner.goto(pathToFileURL(file).href, { waitUntil: "load" });
+  await alone.sees("article", WILD);
+  await alone.sees("article", "3.50 of 4");
+  await alone.sees("article", "said it aloud · Look up. Say by which rule.");
+  assert.equal(await alone.run(() => document.querySelectorAll("img, script").length), 0);
+  assert.deepEqual(alone.faults, []);
+  await alone.inner.close();
 });

@@ -189,20 +189,38 @@ async function to_profile(page, example) {
   await steps.to_profile(page);
 }
 
-/** What a teacher drops, and one sheet of it in hand. */
+// Class, from what a teacher drops: one sheet with words to be marked, the answers, why two differ, the wall.
 STATES["class-sheet"] = async (page) => {
-  await steps.drop_hand_ins(page);
+  await steps.go(page, "class");
+  await steps.drop(page, [steps.hand_in_with_report("The steepest part lies at 4.25 m.")]);
   await page.push('#class-panel [data-view="add"] [data-part="to-sheets"]');
-  await page.push('#class-panel [data-view="sheets"] [data-part="rows"] tr:nth-child(2) button');
+  await page.push('#class-panel [data-view="sheets"] [data-part="rows"] tr:first-child button');
   await page.until(() => document.getElementById("class-seat")?.checkVisibility());
 };
 
-STATES["class-picture"] = async (page) => {
-  await steps.drop_hand_ins(page);
-  await page.push('#class-panel [data-view="add"] [data-part="to-list"]');
-};
-
 STATES["class-answers"] = async (page) => {
-  await STATES["class-picture"](page);
+  await class_picture(page);
   await page.push('#class-panel [data-part="to-answers"]');
 };
+
+STATES["class-why"] = async (page) => {
+  await class_picture(page);
+  await page.push('#class-panel [data-part="to-why"]');
+  await page.until(() => document.querySelectorAll('#class-panel [data-part="causes"] tr').length > 3);
+};
+
+STATES["class-marks"] = async (page) => {
+  await class_picture(page);
+  await page.push('#class-panel [data-part="to-marks"]');
+};
+
+STATES["class-wall"] = async (page) => {
+  await class_picture(page);
+  await page.push('#class-panel [data-part="wall"]');
+  await page.until(() => document.getElementById("class-wall-head")?.checkVisibility());
+};
+
+async function class_picture(page) {
+  await steps.drop_hand_ins(page);
+  await page.push('#class-panel [data-view="add"] [data-part="to-list"]');
+}

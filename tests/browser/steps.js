@@ -40,6 +40,13 @@ export async function drop_hand_ins(page) {
   await page.until(() => document.querySelector('#class-panel [data-view="add"] [data-part="counts"]')?.checkVisibility());
 }
 
+/** A hand-in with a report in it, to be dropped. */
+export function hand_in_with_report(claim) {
+  const hand_in = JSON.parse(readFileSync(`${FOLDER}e renamed.json`, "utf8"));
+  hand_in.sheet.report = { claim, evidence: "18.1 at 3 m and 9.0 at 6 m.", reasoning: "Nowhere else it falls so fast." };
+  return { name: "report.json", base64: Buffer.from(JSON.stringify(hand_in)).toString("base64") };
+}
+
 /** Drops files on the page: name and bytes. */
 export function drop(page, files) {
   return page.run((files) => {

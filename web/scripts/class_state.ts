@@ -1,7 +1,7 @@
 // The class that is open: its text, how it looks, what was dropped last. It is the teacher's, and in no notebook; it is kept in
 // this browser, and saved to a file by hand.
 
-import type { ClassAction, ClassPart, ClassView, Taken } from "../generated/core";
+import type { ClassAction, ClassPart, ClassShown, ClassView, Taken } from "../generated/core";
 import * as core from "./core";
 import { show } from "./state";
 import { read_class, write_class } from "./storage";
@@ -13,6 +13,8 @@ export type ClassPanel = "list" | "add" | "answers" | "sheets" | "seat" | "why" 
 export interface ClassBook {
   readonly text: string;
   readonly view: ClassView;
+  /** What its pictures are drawn from. */
+  readonly drawing: string;
   /** What became of what was dropped last. */
   readonly taken: Taken | null;
   readonly panel: ClassPanel;
@@ -43,7 +45,7 @@ export function class_book(): ClassBook {
 function fresh(text: string, taken: Taken | null): ClassBook {
   return {
     text,
-    view: core.class_look(text, null),
+    ...core.class_look(text, null),
     taken,
     panel: "list",
     seat: null,
@@ -66,31 +68,33 @@ export async function open_last_class(): Promise<void> {
 }
 
 /** Changes what is on the page only. */
-export function set_class(change: Partial<Omit<ClassBook, "text" | "view">>): void {
+export function set_class(change: Partial<Omit<ClassBook, "text" | "view" | "drawing">>): void {
   const before = class_book();
-  const view =
-    change.against !== undefined && change.against !== before.against
-      ? core.class_look(before.text, change.against)
-      : before.view;
-  book = { ...before, ...change, view };
+  const looks_anew = change.against !== undefined && change.against !== before.against;
+  book = { ...before, ...change, ...(looks_anew ? core.class_look(before.text, change.against ?? null) : {}) };
   show();
 }
 
 /** One thing the teacher did to the class. */
 export function class_do(action: ClassAction): void {
-  take_in(core.class_act(class_book().text, action), {});
+  const { text, against } = class_book();
+  const { book: stepped, shown } = core.class_act(text, action, against);
+  take_in(stepped, shown, {});
 }
 
 /** Takes in what was dropped or pasted; gives how many things it held. */
 export function class_take(names: string[], files: Uint8Array[]): number {
-  const taken = core.class_take(class_book().text, names, files);
-  take_in(taken.class, { taken, panel: "add" });
+  const { text, against } = class_book();
+  const taken = core.class_take(text, names, files, against);
+  take_in(taken.class, taken.shown, { taken, panel: "add" });
   return taken.rows.length;
 }
 
 /** Gives the class the teacher's own lesson. */
 export function class_take_lesson(lesson: string): void {
-  take_in(core.class_lesson(class_book().text, lesson), {});
+  const { text, against } = class_book();
+  const changed = core.class_lesson(text, lesson);
+  take_in(changed, core.class_look(changed, against), {});
 }
 
 /** Opens a class from its file's text; false when it is none. */
@@ -110,10 +114,8 @@ export function class_new(): void {
   show();
 }
 
-function take_in(text: string, change: Partial<ClassBook>): void {
-  const before = class_book();
-  const against = before.against;
-  book = { ...before, ...change, text, view: core.class_look(text, against) };
+function take_in(text: string, shown: ClassShown, change: Partial<ClassBook>): void {
+  book = { ...class_book(), ...change, text, ...shown };
   keep();
   show();
 }

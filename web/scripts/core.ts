@@ -5,7 +5,8 @@ import type {
   Action,
   ClassAction,
   ClassRequest,
-  ClassView,
+  ClassShown,
+  ClassStepped,
   LessonAction,
   LessonView,
   Look,
@@ -18,7 +19,6 @@ import type {
   SmallRequest,
   Stepped,
   Taken,
-  WhyView,
 } from "../generated/core";
 import start, * as wasm from "../generated/core";
 import { wasm_module } from "./inlined";
@@ -227,13 +227,13 @@ export function open_class(text: string): string | null {
 }
 
 /** The class with what was dropped, and a row for each thing. */
-export function class_take(book: string, names: string[], files: Uint8Array[]): Taken {
-  return guarded("class_take", () => wasm.class_take(book, names, files));
+export function class_take(book: string, names: string[], files: Uint8Array[], against: string | null): Taken {
+  return guarded("class_take", () => wasm.class_take(book, names, files, against));
 }
 
 /** The class after one thing a teacher did. */
-export function class_act(book: string, action: ClassAction): string {
-  return guarded(`class_act ${action.do}`, () => wasm.class_act(book, action));
+export function class_act(book: string, action: ClassAction, against: string | null): ClassStepped {
+  return guarded(`class_act ${action.do}`, () => wasm.class_act(book, action, against));
 }
 
 /** The class with the teacher's own lesson. */
@@ -242,13 +242,8 @@ export function class_lesson(book: string, lesson: string): string {
 }
 
 /** Everything the page shows of a class. */
-export function class_look(book: string, against: string | null): ClassView {
+export function class_look(book: string, against: string | null): ClassShown {
   return guarded("class_look", () => wasm.class_look(book, against));
-}
-
-/** Why two casts differ, or one and the rest. */
-export function class_why(book: string, one: string, other: string | null): WhyView | null {
-  return guarded("class_why", () => wasm.class_why(book, one, other, null)).why;
 }
 
 /** Marks as CSV. */
@@ -261,7 +256,12 @@ export function class_slips(book: string): Slip[] {
   return guarded("class_slips", () => wasm.class_slips(book)).slips;
 }
 
+/** A zip of files. */
+export function zip_of(names: string[], files: Uint8Array[]): Uint8Array<ArrayBuffer> {
+  return guarded("zip_of", () => wasm.zip_of(names, files)) as Uint8Array<ArrayBuffer>;
+}
+
 /** Draws a picture of the class. */
-export function class_draw(canvas: HTMLCanvasElement, book: string, request: ClassRequest): void {
-  guarded("class_draw", () => wasm.class_draw(canvas, book, request));
+export function class_draw(canvas: HTMLCanvasElement, drawing: string, request: ClassRequest): void {
+  guarded("class_draw", () => wasm.class_draw(canvas, drawing, request));
 }

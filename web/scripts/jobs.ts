@@ -2,12 +2,12 @@
 // browser gives none, in the page.
 
 import type * as wasm from "../generated/core";
-import type { Action, Look, Opened, Otherwise, OtherwiseView, PictureWords, Screen } from "../generated/core";
+import type { Action, Look, Opened, Otherwise, OtherwiseView, PictureWords, Screen, WhyView } from "../generated/core";
 
 /** The calculation, in the page or in the worker. */
 type Core = Pick<
   typeof wasm,
-  "open_bytes" | "act" | "look_from" | "words" | "trials" | "ranges" | "otherwise" | "__wbg_reset_state"
+  "open_bytes" | "act" | "class_why" | "look_from" | "words" | "trials" | "ranges" | "otherwise" | "__wbg_reset_state"
 >;
 
 /** A notebook after some actions, how it looks, and the words of the picture on its screen. */
@@ -36,6 +36,7 @@ export type Job =
   | { do: "words"; notebook: string; screen: Screen; ranges: string | null }
   | { do: "trials"; notebook: string; otherwise: Otherwise | null; from: number; count: number }
   | { do: "ranges"; notebook: string; drawn: Float64Array }
+  | { do: "why"; book: string; one: string; other: string | null }
   | { do: "otherwise"; notebook: string; otherwise: Otherwise; drawn: Float64Array; ranges: string | null };
 
 /** What each job gives. */
@@ -45,6 +46,7 @@ export interface Done {
   words: PictureWords;
   trials: Float64Array;
   ranges: string;
+  why: WhyView | null;
   otherwise: OtherwiseView;
 }
 
@@ -70,6 +72,8 @@ export function do_job(core: Core, job: Job, calculating: () => void): Done[Job[
       return core.trials(job.notebook, job.otherwise, job.from, job.count);
     case "ranges":
       return core.ranges(job.notebook, job.drawn);
+    case "why":
+      return core.class_why(job.book, job.one, job.other, null).why;
     case "otherwise":
       return core.otherwise(job.notebook, job.otherwise, job.drawn, job.ranges);
     case "change": {

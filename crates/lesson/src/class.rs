@@ -26,5 +26,5 @@ pub use document::{Aside, Class, Decided, Mark, Member, Paper, SCHEMA, UndoWhat,
 pub use looks::LookAt;
 pub use repairs::Repair;
 pub use room::{AnswerState, Answered, Room, Seat, Work};
-pub use screen::look;
+pub use screen::{look, look_at};
 pub use wall::{ClassLevel, Core, Spans, cores, middle, spans};

@@ -303,6 +303,23 @@ fn a_report_has_a_level_for_claim_evidence_and_reasoning() {
 }
 
 #[test]
+fn several_files_go_into_one_zip() {
+    let files = [("C-07.html", "<p>Ö</p>"), ("=1+1 \u{1f41f}.html", ""), ("C-07.html", "again")];
+    let owned = files.map(|(name, text)| (name.to_owned(), text.as_bytes().to_vec()));
+    let bytes = layercast_exchange::write::zip::stored(&owned);
+    // Read by a general-purpose library; of two with one name it gives the last.
+    let mut read = zip::ZipArchive::new(std::io::Cursor::new(bytes.clone())).unwrap();
+    let mut text = String::new();
+    std::io::Read::read_to_string(&mut read.by_name("=1+1 \u{1f41f}.html").unwrap(), &mut text).unwrap();
+    std::io::Read::read_to_string(&mut read.by_name("C-07.html").unwrap(), &mut text).unwrap();
+    assert_eq!(text, "again");
+    let parts = layercast_exchange::zip::parts(&bytes);
+    assert_eq!(parts.len(), 3);
+    assert_eq!((parts[0].name.as_str(), parts[0].bytes.as_deref()), ("C-07.html", Ok("<p>Ö</p>".as_bytes())));
+    assert!(layercast_exchange::zip::parts(&layercast_exchange::write::zip::stored(&[])).len() <= 1);
+}
+
+#[test]
 fn comments_are_kept_to_use_again() {
     let class = class();
     let keep = |text: &str| ClassAction::KeepComment { text: text.into() };

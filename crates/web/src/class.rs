@@ -1,24 +1,45 @@
 //! The class: a text for the page, as a notebook is.
 
-use crate::picture::{ThemeName, canvas, shown};
+use crate::class_picture::drawing;
 use crate::view::large_view;
 use js_sys::{Array, Uint8Array};
-use layercast_chart::{
-    self as chart, ClassPicture, ClassWords, Core, Curve, CurveLook, Layout, Size, Surface,
-};
-use layercast_core::State;
+use layercast_exchange::write::zip;
 use layercast_lesson::class::export::{self, Options, Slip};
-use layercast_lesson::class::import::{Counts, Dropped, Outcome, import};
+use layercast_lesson::class::import::{Counts, Dropped, Outcome, import_seen};
 use layercast_lesson::class::view::ClassView;
 use layercast_lesson::class::why::{Against, WhyView, why};
-use layercast_lesson::class::{self, Class, ClassAction, Room, cores, middle};
+use layercast_lesson::class::{self, Class, ClassAction, Room};
 use layercast_lesson::maker;
-use layercast_lesson::scene::Shown;
 use layercast_lesson::view::Said;
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 use tsify::{Ts, Tsify};
 use wasm_bindgen::prelude::*;
-use web_sys::HtmlCanvasElement;
+
+/// How a class looks, and what its pictures are drawn from.
+#[derive(Clone, Debug, PartialEq, Serialize, Tsify)]
+#[tsify(missing_as_null)]
+pub struct ClassShown {
+    /// The screen.
+    pub view: ClassView,
+    /// For `class_draw`.
+    pub drawing: String,
+}
+
+impl ClassShown {
+    fn of(room: &Room, against: Option<&str>) -> Self {
+        Self { view: class::look_at(room, against), drawing: drawing(room, against) }
+    }
+}
+
+/// A class after one step.
+#[derive(Clone, Debug, PartialEq, Serialize, Tsify)]
+#[tsify(missing_as_null)]
+pub struct ClassStepped {
+    /// Its text.
+    pub book: String,
+    /// How it looks.
+    pub shown: ClassShown,
+}
 
 /// What became of everything that was dropped.
 #[derive(Clone, Debug, PartialEq, Serialize, Tsify)]
@@ -26,6 +47,8 @@ use web_sys::HtmlCanvasElement;
 pub struct Taken {
     /// The class with it.
     pub class: String,
+    /// How it looks.
+    pub shown: ClassShown,
     /// One row for each thing.
     pub rows: Vec<TakenRow>,
     /// New, same again, newer than, needs a look, not ours.
@@ -78,10 +101,18 @@ pub fn open_class(text: &str) -> Option<String> {
 /// # Errors
 /// When the text is no class.
 #[wasm_bindgen]
-pub fn class_take(class: &str, names: Vec<String>, files: &Array) -> Result<Ts<Taken>, JsError> {
+pub fn class_take(
+    class: &str,
+    names: Vec<String>,
+    files: &Array,
+    against: Option<String>,
+) -> Result<Ts<Taken>, JsError> {
     let bytes: Vec<Vec<u8>> = files.iter().map(|file| Uint8Array::new(&file).to_vec()).collect();
     let batch: Vec<Dropped> = names.iter().zip(&bytes).map(|(name, bytes)| Dropped { name, bytes }).collect();
-    let (class, rows) = import(&read(class)?, &batch);
+    let mut shown = None;
+    let see = &mut |room: &Room| shown = Some(ClassShown::of(room, against.as_deref()));
+    let (class, rows) = import_seen(&read(class)?, &batch, see);
+    let shown = shown.ok_or_else(|| JsError::new("the class was not looked at"))?;
     let Counts { new, same_again, newer_than, needs_a_look, not_ours } = Counts::of(&rows);
     let row = |row: class::import::Row| TakenRow {
         name: row.name,
@@ -96,6 +127,7 @@ pub fn class_take(class: &str, names: Vec<String>, files: &Array) -> Result<Ts<T
     };
     large_view(&Taken {
         class: class.to_json(),
+        shown,
         rows: rows.into_iter().map(row).collect(),
         counts: [new, same_again, newer_than, needs_a_look, not_ours],
     })
@@ -106,8 +138,14 @@ pub fn class_take(class: &str, names: Vec<String>, files: &Array) -> Result<Ts<T
 /// # Errors
 /// When the text is no class or the action is none of ours.
 #[wasm_bindgen]
-pub fn class_act(class: &str, action: Ts<ClassAction>) -> Result<String, JsError> {
-    Ok(class::act(&read(class)?, &action.to_rust()?).to_json())
+pub fn class_act(
+    class: &str,
+    action: Ts<ClassAction>,
+    against: Option<String>,
+) -> Result<Ts<ClassStepped>, JsError> {
+    let class = class::act(&read(class)?, &action.to_rust()?);
+    let shown = ClassShown::of(&Room::of(&class), against.as_deref());
+    large_view(&ClassStepped { book: class.to_json(), shown })
 }
 
 /// Gives a class the teacher's own lesson; another text changes nothing.
@@ -128,8 +166,8 @@ pub fn class_lesson(class: &str, lesson: &str) -> Result<String, JsError> {
 /// # Errors
 /// When the text is no class.
 #[wasm_bindgen]
-pub fn class_look(class: &str, against: Option<String>) -> Result<Ts<ClassView>, JsError> {
-    large_view(&class::look(&read(class)?, against.as_deref()))
+pub fn class_look(class: &str, against: Option<String>) -> Result<Ts<ClassShown>, JsError> {
+    large_view(&ClassShown::of(&Room::of(&read(class)?), against.as_deref()))
 }
 
 /// Why two casts differ, or one and the rest (`other` is not given).
@@ -182,171 +220,11 @@ pub struct Slips {
     pub slips: Vec<Slip>,
 }
 
-/// Which picture of a class, how large, in which words.
-#[derive(Clone, Debug, PartialEq, Deserialize, Tsify)]
-#[tsify(missing_as_null)]
-pub struct ClassRequest {
-    /// Which.
-    pub of: ClassPart,
-    /// Content id of the cast in hand: against the rest.
-    pub against: Option<String>,
-    /// Colours and weights.
-    pub theme: ThemeName,
-    /// Width, CSS pixels.
-    pub width_px: f64,
-    /// Height, CSS pixels.
-    pub height_px: f64,
-    /// Root font size, CSS pixels.
-    pub root_px: f64,
-    /// Backing pixels per CSS pixel.
-    pub scale: f64,
-    /// Its words.
-    pub words: ClassPictureWords,
-}
-
-/// Which picture of a class.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize, Tsify)]
-#[tsify(missing_as_null)]
-#[serde(rename_all = "snake_case")]
-pub enum ClassPart {
-    /// What was read: curves, all alike or one against the rest.
-    Curves,
-    /// The groups' own marks on empty cores.
-    Marks,
-    /// Cores with their layers.
-    Layers,
-    /// Middle and range of the class.
-    Middle,
-}
-
-/// The words of a class picture.
-#[derive(Clone, Debug, PartialEq, Deserialize, Tsify)]
-#[tsify(missing_as_null)]
-pub struct ClassPictureWords {
-    /// Decimal sign of the reader's region.
-    pub decimal: char,
-    /// "Depth,", "m".
-    pub depth: Vec<String>,
-    /// "Temperature, °C".
-    pub temperature: String,
-    /// "no", "thermocline", "here".
-    pub none: Vec<String>,
-    /// "none".
-    pub none_short: String,
-    /// "too few", "readings".
-    pub few: Vec<String>,
-    /// "can’t", "tell".
-    pub cannot_tell: Vec<String>,
-    /// "?".
-    pub cannot_tell_short: String,
-}
-
-/// Draws a picture of a class on a canvas of the page.
-///
-/// # Errors
-/// When the text is no class or the canvas cannot be drawn on.
+/// A zip of files: `names` and `files` (each a `Uint8Array`) side by side.
 #[wasm_bindgen]
-pub fn class_draw(canvas: HtmlCanvasElement, class: &str, request: Ts<ClassRequest>) -> Result<(), JsError> {
-    let class = read(class)?;
-    let request: ClassRequest = request.to_rust()?;
-    let picture = picture(&class, &request);
-    let size = Size {
-        width_px: request.width_px,
-        height_px: request.height_px,
-        root_px: request.root_px,
-        scale: request.scale,
-        layout: Layout::Wide,
-    };
-    let backing = |css_px: f64| (css_px * size.scale).round().clamp(1.0, 16_384.0) as u32;
-    canvas.set_width(backing(size.width_px));
-    canvas.set_height(backing(size.height_px));
-    let backend =
-        canvas::Canvas::new(canvas).ok_or_else(|| JsError::new("this browser gives no canvas to draw on"))?;
-    let ClassPictureWords { decimal, depth, temperature, .. } = request.words;
-    let words = ClassWords { decimal, depth, temperature };
-    chart::draw_class(backend, &picture, request.theme.into(), size, &words, Surface::Canvas)?;
-    Ok(())
-}
-
-fn picture(class: &Class, request: &ClassRequest) -> ClassPicture {
-    let room = Room::of(class);
-    let all = cores(&room);
-    let in_hand = |id: &str| request.against.as_deref() == Some(id);
-    match request.of {
-        ClassPart::Middle => {
-            let levels = middle(&room, &all, request.against.as_deref());
-            let level = |l: &class::ClassLevel| chart::ClassLevel {
-                depth_m: l.depth_m,
-                low_c: l.low_c,
-                middle_c: l.middle_c,
-                high_c: l.high_c,
-            };
-            let curves = all.iter().filter(|core| in_hand(&core.cast_id)).filter_map(|core| {
-                Some(Curve {
-                    name: core.name.clone(),
-                    points: points(core.of(&room)?),
-                    look: CurveLook::InHand,
-                })
-            });
-            ClassPicture::Curves { curves: curves.collect(), levels: levels.iter().map(level).collect() }
-        }
-        ClassPart::Curves => {
-            let look = |id: &str| match &request.against {
-                None => CurveLook::Plain,
-                Some(_) if in_hand(id) => CurveLook::InHand,
-                Some(_) => CurveLook::Faint,
-            };
-            let curve = |core: &class::Core| {
-                let points = points(core.of(&room)?);
-                Some(Curve { name: core.name.clone(), points, look: look(&core.cast_id) })
-            };
-            ClassPicture::Curves { curves: all.iter().filter_map(curve).collect(), levels: Vec::new() }
-        }
-        ClassPart::Marks | ClassPart::Layers => {
-            let layers = request.of == ClassPart::Layers;
-            let shared_m = layers.then(|| class::spans(&all).shared_m).flatten();
-            let core = |core: &class::Core| one(&room, core, layers, &request.words);
-            ClassPicture::Cores { cores: all.iter().filter_map(core).collect(), shared_m }
-        }
-    }
-}
-
-fn points(work: &class::Work) -> Vec<(f64, f64)> {
-    work.analysis.profile.iter().map(|level| (level.depth_m, level.temp_c)).collect()
-}
-
-fn one(room: &Room, core: &class::Core, layers: bool, words: &ClassPictureWords) -> Option<Core> {
-    let work = core.of(room)?;
-    let found = &work.analysis;
-    let tellable = found.thermocline.is_none_or(|line| line.tellable);
-    let seat = room.seats.iter().find(|seat| core.members.contains(&seat.member.key));
-    let marked = seat.and_then(|seat| seat.paper.hand_in.sheet.marks.thermocline.depth_m);
-    let number = core.number.filter(|_| tellable && layers);
-    let (lines, short) = match (layers, tellable) {
-        (false, _) => (Vec::new(), String::new()),
-        (true, true) if found.state == State::TooFew => (words.few.clone(), words.cannot_tell_short.clone()),
-        (true, true) => (words.none.clone(), words.none_short.clone()),
-        (true, false) => (words.cannot_tell.clone(), words.cannot_tell_short.clone()),
-    };
-    Some(Core {
-        name: core.name.clone(),
-        found: if layers { shown::found(found, &everything()) } else { None },
-        last_m: found.profile.last().map_or(0.0, |level| level.depth_m),
-        bed_m: work.cast.bed_m,
-        number: number
-            .map(|n| {
-                format!("{:.*}", usize::from(n.decimals), n.value).replace('.', &words.decimal.to_string())
-            })
-            .unwrap_or_default(),
-        words: lines,
-        short,
-        marked_m: marked.filter(|_| !layers),
-    })
-}
-
-/// Nothing is covered in front of the class: the groups have handed in.
-fn everything() -> Shown {
-    Shown { steps: true, some_steps: Vec::new(), thermocline: true, mixed_layer: true, deep_layer: true }
+pub fn zip_of(names: Vec<String>, files: &Array) -> Vec<u8> {
+    let bytes = files.iter().map(|file| Uint8Array::new(&file).to_vec());
+    zip::stored(&names.into_iter().zip(bytes).collect::<Vec<_>>())
 }
 
 fn read(class: &str) -> Result<Class, JsError> {

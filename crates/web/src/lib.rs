@@ -2,6 +2,7 @@
 //! kept between calls. A notebook is a JSON text for the page; only Rust reads inside it.
 
 mod class;
+mod class_picture;
 mod hand_in;
 mod lesson;
 #[cfg(feature = "measured")]
@@ -14,9 +15,10 @@ mod trials;
 mod view;
 
 pub use class::{
-    ClassPart, ClassPictureWords, ClassRequest, OutcomeName, Slips, Taken, TakenRow, class_act, class_csv,
-    class_draw, class_lesson, class_look, class_slips, class_take, class_why, new_class, open_class,
+    ClassShown, ClassStepped, OutcomeName, Slips, Taken, TakenRow, class_act, class_csv, class_lesson,
+    class_look, class_slips, class_take, class_why, new_class, open_class, zip_of,
 };
+pub use class_picture::{ClassPart, ClassPictureWords, ClassRequest, class_draw};
 pub use hand_in::{hand_in_file, hand_in_lines, receipt};
 pub use lesson::{lesson_act, lesson_look, lesson_of_ours};
 #[cfg(feature = "measured")]

@@ -39,8 +39,11 @@ pub fn bench(tree: &Tree, keep_page: bool) -> Result<()> {
     measured.env("BROWSER", "chromium").env("CHROMIUM", browsers.chromium).env("PAGE", page);
     measured.env("MEASURED", page::measured(tree)?);
     tools::run(&mut measured)?;
-    println!("\n6. Analysis and trials natively, in turns with what they are compared with");
+    println!("\n7. Analysis and trials natively, in turns with what they are compared with");
     let example = ["run", "--quiet", "--release", "--package=layercast-core", "--example=speed"];
+    tools::run(tools::cargo(tree).args(example))?;
+    println!("\n8. A class of 40 natively, beside one analysis");
+    let example = ["run", "--quiet", "--release", "--package=layercast-lesson", "--example=class_speed"];
     tools::run(tools::cargo(tree).args(example))?;
     growth(tree, &folder)
 }
@@ -51,7 +54,7 @@ fn growth(tree: &Tree, folder: &Path) -> Result<()> {
     tools::run(tools::cargo(tree).args(example))?;
     let program = tree.target.join("release/examples/analyse");
     println!(
-        "\n7. Growth, native, table to analysis (aim: linear, exponent 1); {ROUNDS} rounds, the fastest of each"
+        "\n9. Growth, native, table to analysis (aim: linear, exponent 1); {ROUNDS} rounds, the fastest of each"
     );
     for (name, table) in
         [("each reading at a depth of its own", own_depths as fn(usize) -> String), ("20 depths", few_depths)]

@@ -37,6 +37,20 @@ export function mount_class(): void {
     view(to).querySelector<HTMLElement>("[data-part=title]")?.focus();
   }
 
+  panel.addEventListener("keydown", (event) => {
+    if (event.key !== "Escape" || event.defaultPrevented || state().ui.menu !== null) return;
+    const { panel: from, seat, view: shown, wall } = class_book();
+    if (from === "list" || wall) return;
+    // Back to where one came from, and to what opened it.
+    open_panel(from === "seat" ? "sheets" : "list");
+    const row = from === "seat" ? shown.sheets.findIndex((one) => one.key === seat) : -1;
+    const door =
+      row < 0
+        ? view("list").querySelector<HTMLElement>(`[data-part="to-${from}"]`)
+        : part(view("sheets"), "rows").children[row]?.querySelector<HTMLElement>("button");
+    door?.focus();
+  });
+
   mount_list(view("list"));
   mount_add(view("add"));
   mount_answers(view("answers"));

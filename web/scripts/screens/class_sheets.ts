@@ -42,9 +42,17 @@ export function mount_sheets(sheets: HTMLElement, seat: HTMLElement): void {
   });
   seat.addEventListener("click", ({ target }) => {
     const button = target instanceof Element ? target.closest<HTMLElement>("button[data-part]") : null;
-    const { answer } = answer_of(seat, button?.closest<HTMLElement>(".card") ?? null);
-    if (button?.dataset.part === "keep" && answer) class_do({ do: "keep_comment", text: answer.comment });
-    if (button?.dataset.part === "drop") class_do({ do: "drop_comment", text: button.dataset.text ?? "" });
+    const card = button?.closest<HTMLElement>(".card") ?? null;
+    const { answer } = answer_of(seat, card);
+    // Either button is gone afterwards; the focus stays near.
+    if (button?.dataset.part === "keep" && answer && card) {
+      class_do({ do: "keep_comment", text: answer.comment });
+      part(card, "comment").focus();
+    }
+    if (button?.dataset.part === "drop") {
+      class_do({ do: "drop_comment", text: button.dataset.text ?? "" });
+      part(seat, "title").focus();
+    }
   });
 }
 
@@ -94,6 +102,11 @@ const LEVELS = ["class-level-none", "class-level-0", "class-level-1", "class-lev
 
 /** Value and words of a choice. */
 export type Option = [value: string, words: string];
+
+/** The teacher's own words of a level. */
+function words_of_level(words: string | undefined, level: number): string | null {
+  return words ? `${level}: ${words}` : null;
+}
 
 /** Fills a list to choose from; what was chosen stays where it still is one of them. */
 export function options(select: HTMLSelectElement, all: readonly Option[]): void {
@@ -182,7 +195,9 @@ export function show_seat(el: HTMLElement): void {
       select.dataset.of = one.question;
       options(
         select,
-        LEVELS.map((id, level): Option => [level === 0 ? "" : String(level - 1), t(id)]),
+        LEVELS.map(
+          (id, at): Option => [at === 0 ? "" : String(at - 1), words_of_level(one.words[at - 1], at - 1) ?? t(id)],
+        ),
       );
       set_value(select, one.level === null ? "" : String(one.level));
     });

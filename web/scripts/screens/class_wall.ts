@@ -90,9 +90,10 @@ export function show_wall(s: Readonly<State>): void {
 }
 
 let drawn = "";
+let drawn_from = "";
 
 function draw(s: Readonly<State>): void {
-  const { text, part, against, wall } = class_book();
+  const { drawing, part, against, wall } = class_book();
   const figure = by_id("class-picture");
   const canvas = figure.querySelector("canvas");
   if (canvas === null) return;
@@ -100,12 +101,12 @@ function draw(s: Readonly<State>): void {
   const root_px = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
   const theme = wall ? "projector" : s.ui.theme;
   const looks = [width, height, root_px, theme, part, against, s.ui.lang, wall].join();
-  if (width < 1 || (drawn === looks && canvas.dataset.of === text)) return;
+  if (width < 1 || (drawn === looks && drawn_from === drawing)) return;
   drawn = looks;
-  canvas.dataset.of = text;
+  drawn_from = drawing;
   canvas.style.width = `${width}px`;
   canvas.style.height = `${height}px`;
-  class_draw(canvas, text, {
+  class_draw(canvas, drawing, {
     of: part,
     against,
     theme,

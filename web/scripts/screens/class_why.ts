@@ -1,9 +1,11 @@
 // Class, why they differ: one group against another or against the rest, in words.
 
 import type { WhyView } from "../../generated/core";
+import { begin_busy } from "../busy";
 import { class_book } from "../class_state";
-import { class_why } from "../core";
+import { Stopped } from "../core";
 import { by_id, list, part, template } from "../dom";
+import { beside, Halted } from "../long";
 import { say_into, t } from "../say";
 import { show } from "../state";
 import { type Option, options } from "./class_sheets";
@@ -27,8 +29,8 @@ export function show_why(el: HTMLElement): void {
   const key = `${one.value} ${other.value} ${text.length} ${text.slice(-400)}`;
   if (key !== asked) {
     asked = key;
-    const same = other.value === one.value;
-    told = one.value === "" || same ? null : class_why(text, one.value, other.value || null);
+    told = null;
+    if (one.value !== "" && other.value !== one.value) void find_out(key, text, one.value, other.value || null);
   }
   list(part(el, "said"), template("template-line"), told?.said ?? [], (line, said) => say_into(line, said));
   list(part(el, "causes"), template("template-class-cause"), told?.causes ?? [], (row, cause) => {
@@ -36,4 +38,20 @@ export function show_why(el: HTMLElement): void {
     say_into(part(row, "said"), cause.said);
     row.classList.toggle("on", cause.possible);
   });
+}
+
+/** Thousands of casts drawn by chance take a while: the worker compares. */
+async function find_out(key: string, book: string, one: string, other: string | null): Promise<void> {
+  const busy = begin_busy(["sure"], null, { quiet: true });
+  try {
+    const found = await beside({ do: "why", book, one, other }, busy, "sure");
+    if (key !== asked) return;
+    told = found;
+    show();
+  } catch (error) {
+    asked = "";
+    if (!(error instanceof Halted) && !(error instanceof Stopped)) throw error;
+  } finally {
+    busy.end();
+  }
 }

@@ -3,8 +3,9 @@
 import * as core from "../core";
 import { part } from "../dom";
 import { copy_as_text, save_file } from "../files";
+import { page_file } from "../page_file";
 import { page_svg } from "../picture";
-import { language, t_into } from "../say";
+import { t_into } from "../say";
 import { state } from "../state";
 import type { Page } from "./report_page";
 
@@ -31,7 +32,7 @@ export function mount_report_files(panel: HTMLElement, page: Page): void {
   });
   press("save-page", () => {
     page.ready();
-    save_file(named("-report.html"), page_file(page.el), "text/html");
+    save_file(named("-report.html"), file_of(page.el), "text/html");
   });
   press("save-table", () => save_file(named(".csv"), core.readings_table(state().notebook), "text/csv"));
   press("save-sidecar", () => {
@@ -43,31 +44,16 @@ export function mount_report_files(panel: HTMLElement, page: Page): void {
   press("save-png", () => void save_png(named(".png")));
 }
 
-/** The page as one file: its text, its look, and the hand-in as data. Nothing in it runs or loads. */
-function page_file(page: HTMLElement): string {
-  const made = document.implementation.createHTMLDocument(title(page));
-  const meta = (name: string, value: string, content: string): void => {
-    const el = made.createElement("meta");
-    el.setAttribute(name, value);
-    if (content) el.content = content;
-    made.head.prepend(el);
-  };
-  meta("http-equiv", "Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; font-src data:");
-  meta("charset", "utf-8", "");
-  made.documentElement.lang = language();
-  const style = made.createElement("style");
-  style.textContent = document.querySelector("style")?.textContent ?? "";
-  made.head.append(style);
-  made.body.className = "alone";
-  const copy = made.importNode(page, true);
+/** The page as one file, with the hand-in as data. */
+function file_of(page: HTMLElement): string {
+  const copy = page.cloneNode(true) as HTMLElement;
   copy.removeAttribute("style");
-  const data = made.createElement("script");
+  const data = document.createElement("script");
   data.type = "application/json";
   data.id = "layercast-hand-in";
   // Written so that it may stand in a page: no "<" is in it.
   data.textContent = core.hand_in_file(state().notebook);
-  made.body.append(copy, data);
-  return `<!doctype html>\n${made.documentElement.outerHTML}\n`;
+  return page_file(title(page), document.querySelector("style")?.textContent ?? "", [copy, data]);
 }
 
 function title(page: HTMLElement): string {

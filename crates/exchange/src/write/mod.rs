@@ -2,13 +2,14 @@
 //!
 //! [`readings`] is a tidy table, one row a reading, none left away; [`sidecar`] describes its columns for machines;
 //! [`quality`] tells how the cast was checked. Numbers have a decimal point in every language; the codes in them are words
-//! of the files, the same in every language.
+//! of the files, the same in every language. [`zip`] puts several files into one.
 
 mod columns;
 mod csv;
 mod quality;
 mod readings;
 mod sidecar;
+pub mod zip;
 
 pub use quality::quality;
 pub use readings::readings;

@@ -3,7 +3,7 @@
 use super::document::Class;
 use super::points::{Points, REPORT, REPORT_PARTS, any_report, points, total};
 use super::room::{Answered, Room, Seat};
-use super::screen::{given_said, state_said};
+use super::screen::{given_said, points_num, state_said};
 use super::wall::cores;
 use crate::hand_in::Check;
 use crate::view::{Num, Said};
@@ -311,7 +311,7 @@ fn slip(room: &Room, seat: &Seat) -> Slip {
             given: given_said(seat, answered),
             state: answered.map(|answered| state_said(answered.state).into()),
             said: last.map(|judged| judged.said.clone().into()),
-            points: num(points.counts(), 2),
+            points: points_num(points.counts()),
             max: num(points.max, 0),
             why: mark.reason,
             comment: mark.comment,
@@ -324,7 +324,7 @@ fn slip(room: &Room, seat: &Seat) -> Slip {
         group: seat.group.clone(),
         receipt: seat.paper.hand_in.receipt(),
         lines: all.iter().map(line).collect(),
-        points: num(sum, 2),
+        points: points_num(sum),
         max: num(max, 0),
         notes: notes.into_iter().filter(|(is, _)| *is).map(|(_, id)| Message::new(id).into()).collect(),
     }

@@ -95,15 +95,22 @@ struct Thing {
 ///
 /// A class without a code or a lesson takes those that most of the first hand-ins have. Undone in one step.
 pub fn import(class: &Class, batch: &[Dropped]) -> (Class, Vec<Row>) {
+    import_seen(class, batch, &mut |_| {})
+}
+
+/// [`import`], and `see` is shown the class that came of it, computed: whoever looks at it next need not do so again.
+pub fn import_seen(class: &Class, batch: &[Dropped], see: &mut dyn FnMut(&Room)) -> (Class, Vec<Row>) {
     let things: Vec<Thing> = batch.iter().enumerate().flat_map(|(at, dropped)| things(at, dropped)).collect();
     let mut next = class.clone();
     let was = next.now.clone();
     adopt(&mut next, &things);
     let mut rows: Vec<Row> = things.into_iter().map(|thing| take(&mut next, thing)).collect();
-    look_again(&next, &mut rows);
     if next.now != was {
         next.remember(UndoWhat::Import, was);
     }
+    let room = Room::of(&next);
+    look_again(&room, &mut rows);
+    see(&room);
     (next, rows)
 }
 
@@ -272,12 +279,11 @@ fn replace(class: &mut Class, key: &str, id: String, paper: Paper) {
 }
 
 /// Rows of new members that need a look, seen beside the whole class.
-fn look_again(class: &Class, rows: &mut [Row]) {
-    let room = Room::of(class);
-    let sights = Sights::of(&room);
+fn look_again(room: &Room, rows: &mut [Row]) {
+    let sights = Sights::of(room);
     for row in rows.iter_mut().filter(|row| matches!(row.outcome, Outcome::New | Outcome::NewerThan)) {
         let seat = row.member.as_deref().and_then(|key| room.seat_of(key));
-        let looks = seat.map(|seat| sights.looks(&room, seat)).unwrap_or_default();
+        let looks = seat.map(|seat| sights.looks(room, seat)).unwrap_or_default();
         if !looks.is_empty() {
             row.outcome = Outcome::NeedsALook;
             let more = std::mem::take(&mut row.why);

@@ -1,13 +1,14 @@
 //! What of a member deserves a look, and why: units, station, nearly equal casts, codes, edits. Only said, never done.
 
 use super::room::{Room, Seat, Work};
-use super::wall::{Core, at, cores, middle};
+use super::wall::{Core, at, cores, some_depths};
 use crate::hand_in::Check;
 use crate::numbers::{WithNum, rounded};
 use layercast_core::order::{sort_by, sort_numbers};
 use layercast_core::{Level, Message};
-use layercast_exchange::document::{CastDoc, Origin};
+use layercast_exchange::document::{CastDoc, LegDoc, Origin};
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
 
 /// Warmer than lake water gets, °C (a convention of ours; 38 °C in a shallow bay is the most that was read, from memory).
 const NO_LAKE_C: f64 = 40.0;
@@ -48,11 +49,16 @@ pub struct Look {
     pub said: Message,
 }
 
-/// What is the same for every member of a room.
+/// What is the same for every member of a room, worked out once.
 pub(super) struct Sights {
     cores: Vec<Core>,
     /// Deepest depth of each cast at the class's station, metres.
     ends_m: Vec<(String, f64)>,
+    /// Every depth of the casts at the class's station, metres, with the temperature there of each that reaches it: °C,
+    /// place in `cores`; coldest first.
+    depths: Vec<(f64, Vec<(f64, usize)>)>,
+    /// The readings of each cast as its first seat holds them, by content id.
+    held: BTreeMap<String, Places>,
 }
 
 impl Sights {
@@ -60,7 +66,11 @@ impl Sights {
         let cores = cores(room);
         let ends = cores.iter().filter(|core| !core.other_station);
         let ends_m = ends.filter_map(|core| Some((core.cast_id.clone(), end_m(room, core.work)?))).collect();
-        Self { cores, ends_m }
+        let mut held = BTreeMap::new();
+        for seat in &room.seats {
+            held.entry(seat.cast_id.clone()).or_insert_with(|| places(&seat.paper.hand_in.cast));
+        }
+        Self { ends_m, depths: depths(room, &cores), held, cores }
     }
 
     /// Everything about a seat that the teacher has not looked at.
@@ -115,8 +125,24 @@ impl Sights {
 
     /// Middle of the other casts, depth and °C.
     fn others(&self, room: &Room, seat: &Seat) -> Vec<(f64, f64)> {
-        let levels = middle(room, &self.cores, Some(&seat.counted_as));
-        levels.into_iter().map(|level| (level.depth_m, level.middle_c)).collect()
+        let own = self.cores.iter().position(|core| core.cast_id == seat.counted_as);
+        let others = (0..self.cores.len()).filter(|at| Some(*at) != own && self.is_here(room, *at)).count();
+        let middle = |(depth_m, temps): &(f64, Vec<(f64, usize)>)| {
+            let has_own = temps.iter().position(|(_, at)| Some(*at) == own);
+            let count = temps.len() - usize::from(has_own.is_some());
+            // The n-th of the others.
+            let of =
+                |n: usize| temps.get(n + usize::from(has_own.is_some_and(|own| own <= n))).map(|temp| temp.0);
+            let last = count.checked_sub(1)?;
+            (2 * count >= others).then_some((*depth_m, (of(last / 2)? + of(count / 2)?) / 2.0))
+        };
+        self.depths.iter().filter_map(middle).collect()
+    }
+
+    /// Its profile counts among the others'.
+    fn is_here(&self, room: &Room, at: usize) -> bool {
+        let core = self.cores.get(at).filter(|core| !core.other_station);
+        core.and_then(|core| core.of(room)).is_some_and(|work| !work.analysis.profile.is_empty())
     }
 
     /// Median of how deep the other casts go, metres; `None` with fewer than two others.
@@ -131,13 +157,12 @@ impl Sights {
 
     /// A seat whose cast is nearly this one's, and about which nothing is decided.
     pub fn near_cast<'r, 'a>(&self, room: &'r Room<'a>, seat: &Seat) -> Option<&'r Seat<'a>> {
+        let own = self.held.get(&seat.cast_id)?;
         self.cores
             .iter()
             .filter(|core| core.cast_id != seat.counted_as && !are_two(room, &core.cast_id, &seat.cast_id))
-            .find_map(|core| {
-                let other = room.counted().find(|other| other.cast_id == core.cast_id)?;
-                is_near(&seat.paper.hand_in.cast, &other.paper.hand_in.cast).then_some(other)
-            })
+            .find(|core| self.held.get(&core.cast_id).is_some_and(|other| is_near(own, other)))
+            .and_then(|core| room.counted().find(|other| other.cast_id == core.cast_id))
     }
 
     fn near(&self, room: &Room, seat: &Seat) -> Option<Message> {
@@ -243,55 +268,91 @@ pub struct Difference {
     /// Depth, metres.
     pub depth_m: f64,
     /// Going up or down, as stored.
-    pub leg: layercast_exchange::document::LegDoc,
+    pub leg: LegDoc,
     /// One's temperature as it stands there; empty where it has none.
     pub one: String,
     /// The other's.
     pub other: String,
 }
 
+/// What stands at each place of a cast, by depth (thousandths of a metre) and way.
+struct Places {
+    /// Readings.
+    count: usize,
+    temps: BTreeMap<Place, String>,
+}
+
+type Place = (i64, LegDoc);
+
+fn places(doc: &CastDoc) -> Places {
+    let mut temps: BTreeMap<Place, String> = BTreeMap::new();
+    for entry in &doc.entries {
+        if let Some(depth_m) = entry.depth.current().filter(|z| z.abs() < 1e9) {
+            let temp = entry
+                .temp
+                .current()
+                .map_or_else(|| entry.temp.current_text().to_owned(), |t| format!("{}", rounded(t, 2)));
+            let here = temps.entry(((depth_m * 1000.0).round() as i64, entry.leg)).or_default();
+            if !here.is_empty() {
+                here.push(' ');
+            }
+            here.push_str(&temp);
+        }
+    }
+    Places { count: doc.entries.len(), temps }
+}
+
+impl Places {
+    fn at(&self, place: &Place) -> &str {
+        self.temps.get(place).map_or("", String::as_str)
+    }
+
+    /// Places where two casts are not the same, by depth.
+    fn differ<'p>(&'p self, other: &'p Self) -> impl Iterator<Item = &'p Place> {
+        let mine = self.temps.iter().filter(|(place, temp)| other.temps.get(*place) != Some(*temp));
+        let theirs = other.temps.keys().filter(|place| !self.temps.contains_key(*place));
+        mine.map(|(place, _)| place).chain(theirs)
+    }
+}
+
 /// Readings that are not the same in two casts, by depth.
 pub fn differences(one: &CastDoc, other: &CastDoc) -> Vec<Difference> {
-    type Place = (layercast_exchange::document::LegDoc, i64);
-    let places = |doc: &CastDoc| {
-        let mut places: std::collections::BTreeMap<Place, Vec<String>> = std::collections::BTreeMap::new();
-        for entry in &doc.entries {
-            if let Some(depth_m) = entry.depth.current().filter(|z| z.abs() < 1e9) {
-                let place = (entry.leg, (depth_m * 1000.0).round() as i64);
-                let temp = entry
-                    .temp
-                    .current()
-                    .map_or_else(|| entry.temp.current_text().to_owned(), |t| format!("{}", rounded(t, 2)));
-                places.entry(place).or_default().push(temp);
-            }
-        }
-        places
-    };
     let (one, other) = (places(one), places(other));
-    let mut all: Vec<&Place> = one.keys().chain(other.keys()).collect();
-    all.sort_unstable_by_key(|place| (place.1, place.0));
-    all.dedup();
-    let text = |map: &std::collections::BTreeMap<Place, Vec<String>>, place: &Place| {
-        map.get(place).map(|temps| temps.join(" ")).unwrap_or_default()
+    let mut all: Vec<&Place> = one.differ(&other).collect();
+    all.sort_unstable();
+    let difference = |place: &Place| Difference {
+        depth_m: place.0 as f64 / 1000.0,
+        leg: place.1,
+        one: one.at(place).to_owned(),
+        other: other.at(place).to_owned(),
     };
-    (all.into_iter())
-        .filter(|place| one.get(place) != other.get(place))
-        .map(|place| Difference {
-            depth_m: place.1 as f64 / 1000.0,
-            leg: place.0,
-            one: text(&one, place),
-            other: text(&other, place),
-        })
-        .collect()
+    all.into_iter().map(difference).collect()
 }
 
 /// Two casts of which most readings are the same, and not all.
-fn is_near(one: &CastDoc, other: &CastDoc) -> bool {
-    let most = one.entries.len().max(other.entries.len());
+fn is_near(one: &Places, other: &Places) -> bool {
+    let most = one.count.max(other.count);
     // Casts of thousands of readings are loggers'; nobody copies those by hand.
-    if !(4..=2_000).contains(&most) || one.entries.len().abs_diff(other.entries.len()) * 5 > most {
+    if !(4..=2_000).contains(&most) || one.count.abs_diff(other.count) * 5 > most {
         return false;
     }
-    let differ = differences(one, other).len();
-    differ > 0 && (most.saturating_sub(differ)) as f64 >= NEARLY * most as f64 - 1e-9
+    // Counted no further than matters.
+    let enough = most - (NEARLY * most as f64 - 1e-9).ceil().max(0.0) as usize;
+    let differ = one.differ(other).take(enough + 1).count();
+    differ > 0 && differ <= enough
+}
+
+/// What each cast at the class's station has at every depth of any of them.
+fn depths(room: &Room, cores: &[Core]) -> Vec<(f64, Vec<(f64, usize)>)> {
+    let profiles: Vec<(usize, &[Level])> = (cores.iter().enumerate())
+        .filter(|(_, core)| !core.other_station)
+        .filter_map(|(place, core)| Some((place, core.of(room)?.analysis.profile.as_slice())))
+        .collect();
+    let temps = |depth_m: f64| {
+        let mut temps: Vec<(f64, usize)> =
+            profiles.iter().filter_map(|(place, profile)| Some((at(profile, depth_m)?, *place))).collect();
+        sort_by(&mut temps, |a, b| a.0.total_cmp(&b.0));
+        (depth_m, temps)
+    };
+    some_depths(profiles.iter().map(|(_, profile)| *profile)).map(temps).collect()
 }

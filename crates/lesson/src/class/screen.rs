@@ -1,5 +1,6 @@
 //! The Class screen laid out: table, list beside the wall, questions.
 
+use super::act::MOST_LEVEL;
 use super::action::ClassAction as A;
 use super::document::{Aside, Class, Member};
 use super::ideas::{self, AnAnswer, QuestionSum};
@@ -11,7 +12,7 @@ use super::view::{
     QuestionRow, SheetRow,
 };
 use super::wall::{ClassLevel, Core, cores, middle, spans};
-use crate::document::ReportPart;
+use crate::document::{Lesson, OwnQuestion, ReportPart};
 use crate::numbers::{WithNum, mark, rounded};
 use crate::screens::report_name;
 use crate::view::{Num, Said};
@@ -19,11 +20,16 @@ use layercast_core::{Message, State};
 
 /// How the class looks. `against`: content id of a cast that is set against the middle of the rest.
 pub fn look(class: &Class, against: Option<&str>) -> ClassView {
-    let room = Room::of(class);
-    let cores = cores(&room);
+    look_at(&Room::of(class), against)
+}
+
+/// [`look`] at a class that is computed.
+pub fn look_at(room: &Room, against: Option<&str>) -> ClassView {
+    let class = room.class;
+    let cores = cores(room);
     let spans = spans(&cores);
-    let sights = Sights::of(&room);
-    let sums = ideas::questions(&room);
+    let sights = Sights::of(room);
+    let sums = ideas::questions(room);
     let next = ideas::next(&sums);
     let counted = room.counted().count();
     let aside = class.now.members.iter().filter(|member| member.aside.is_some());
@@ -32,10 +38,10 @@ pub fn look(class: &Class, against: Option<&str>) -> ClassView {
         title: Message::new("class-title").count("casts", cores.len()).count("sheets", counted).into(),
         sentence: spans.said.into(),
         shared_m: spans.shared_m,
-        talk: talk(&room, &cores),
-        casts: cores.iter().map(|core| cast_row(&room, core)).collect(),
-        middle: middle(&room, &cores, against).iter().map(middle_row).collect(),
-        sheets: room.seats.iter().map(|seat| sheet_row(&room, &sights, seat)).collect(),
+        talk: talk(room, &cores),
+        casts: cores.iter().map(|core| cast_row(room, core)).collect(),
+        middle: middle(room, &cores, against).iter().map(middle_row).collect(),
+        sheets: room.seats.iter().map(|seat| sheet_row(room, &sights, seat)).collect(),
         aside: aside.map(|member| aside_row(class, member)).collect(),
         next_question: next.as_ref().and_then(|next| next.0),
         next: next.map(|next| next.1.into()),
@@ -64,6 +70,12 @@ fn way(label: &'static str, action: A) -> ClassWay {
 
 fn num(value: f64, decimals: u8) -> Num {
     Num { value: rounded(value, decimals), decimals }
+}
+
+/// Points: whole where they are, else to a hundredth.
+pub(super) fn points_num(points: f64) -> Num {
+    let is_whole = (points - points.round()).abs() < 0.005;
+    num(points, if is_whole { 0 } else { 2 })
 }
 
 fn cast_row(room: &Room, core: &Core) -> CastRow {
@@ -152,13 +164,13 @@ fn sheet_row(room: &Room, sights: &Sights, seat: &Seat) -> SheetRow {
         can: can(seat.member),
         late: seat.member.late,
         practice: seat.member.practice,
-        points: num(sum, 2),
+        points: points_num(sum),
         max: num(max, 0),
         right: seat.answers.iter().filter(right).count(),
         asked: seat.answers.len(),
         to_read: all.iter().filter(|points| points.known().is_none()).count(),
         older: seat.member.older.len(),
-        answers: all.iter().map(|points| answer_row(seat, points)).collect(),
+        answers: all.iter().map(|points| answer_row(&room.lesson, seat, points)).collect(),
     }
 }
 
@@ -253,7 +265,7 @@ fn can(member: &Member) -> Vec<ClassWay> {
     switches.into_iter().filter(|(off, ..)| *off).map(|(_, label, action)| way(label, action)).collect()
 }
 
-fn answer_row(seat: &Seat, points: &Points) -> AnswerRow {
+fn answer_row(lesson: &Lesson, seat: &Seat, points: &Points) -> AnswerRow {
     let answered = seat.answers.iter().find(|answered| answered.record.id == points.question);
     let given = seat.member.marks.get(&points.question).cloned().unwrap_or_default();
     AnswerRow {
@@ -263,10 +275,10 @@ fn answer_row(seat: &Seat, points: &Points) -> AnswerRow {
         given: given_said(seat, answered),
         said: answered.and_then(|a| a.record.judgements.last()).map(|judged| judged.said.clone().into()),
         reason: answered.map(|answered| answered.reason.clone()).unwrap_or_default(),
-        points: num(points.counts(), 2),
+        points: points_num(points.counts()),
         max: num(points.max, 0),
         by_hand: points.instead.is_some(),
-        levels: levels(seat, answered),
+        levels: levels(lesson, seat, answered),
         why: given.reason,
         comment: given.comment,
     }
@@ -291,18 +303,25 @@ pub(super) fn given_said(seat: &Seat, answered: Option<&Answered>) -> Vec<Said> 
     }
 }
 
-fn levels(seat: &Seat, answered: Option<&Answered>) -> Vec<LevelRow> {
+fn levels(lesson: &Lesson, seat: &Seat, answered: Option<&Answered>) -> Vec<LevelRow> {
     let level = |question: &str| seat.member.marks.get(question).and_then(|mark| mark.level);
     let of_part = |(id, part): &(&str, ReportPart)| LevelRow {
         question: (*id).to_owned(),
         name: Some(report_name(*part).into()),
+        words: Vec::new(),
         level: level(id),
     };
     match answered {
         None => REPORT_PARTS.iter().map(of_part).collect(),
         Some(answered) if answered.has_words() => {
             let question = answered.record.id.clone();
-            vec![LevelRow { name: None, level: level(&question), question }]
+            // Written best first.
+            let word =
+                |at: u8, own: &OwnQuestion| own.by.rubric.get(usize::from(at)).cloned().unwrap_or_default();
+            let own = lesson.own_question(answered.record.kind);
+            let words =
+                own.map(|own| (0..=MOST_LEVEL).rev().map(|at| word(at, own)).collect()).unwrap_or_default();
+            vec![LevelRow { name: None, words, level: level(&question), question }]
         }
         Some(_) => Vec::new(),
     }

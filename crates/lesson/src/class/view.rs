@@ -169,6 +169,8 @@ pub struct LevelRow {
     pub question: String,
     /// Which text of a report; `None` for the words of an answer.
     pub name: Option<Said>,
+    /// What the teacher's own rubric says of the levels, 0 first; empty without one.
+    pub words: Vec<String>,
     /// Its level, 0 to 3; `None` while it waits.
     pub level: Option<u8>,
 }

@@ -218,11 +218,6 @@ pub fn middle(room: &Room, cores: &[Core], without: Option<&str>) -> Vec<ClassLe
         .filter_map(|core| Some(core.of(room)?.analysis.profile.as_slice()))
         .filter(|p| !p.is_empty())
         .collect();
-    let mut depths: Vec<f64> =
-        profiles.iter().flat_map(|profile| profile.iter().map(|level| level.depth_m)).collect();
-    sort_numbers(&mut depths);
-    depths.dedup_by(|later, kept| *later - *kept < 0.005);
-    let every = depths.len().div_ceil(MOST_DEPTHS).max(1);
     let level = |depth_m: f64| {
         let mut temps: Vec<f64> = profiles.iter().filter_map(|profile| at(profile, depth_m)).collect();
         sort_numbers(&mut temps);
@@ -231,7 +226,16 @@ pub fn middle(room: &Room, cores: &[Core], without: Option<&str>) -> Vec<ClassLe
         let middle_c = (temps.get((count - 1) / 2)? + temps.get(count / 2)?) / 2.0;
         (2 * count >= profiles.len()).then_some(ClassLevel { depth_m, low_c, middle_c, high_c, count })
     };
-    depths.into_iter().step_by(every).filter_map(level).collect()
+    some_depths(profiles.iter().copied()).filter_map(level).collect()
+}
+
+/// The depths of some profiles, each once, and of very many every n-th, metres.
+pub(super) fn some_depths<'p>(profiles: impl Iterator<Item = &'p [Level]>) -> impl Iterator<Item = f64> {
+    let mut depths: Vec<f64> = profiles.flatten().map(|level| level.depth_m).collect();
+    sort_numbers(&mut depths);
+    depths.dedup_by(|later, kept| *later - *kept < 0.005);
+    let every = depths.len().div_ceil(MOST_DEPTHS).max(1);
+    depths.into_iter().step_by(every)
 }
 
 /// A profile at a depth, straight between its levels; `None` outside of them.

@@ -61,7 +61,7 @@ pub(super) fn all(shown: &Shown) -> bool {
 }
 
 /// Mixed although it is not of one temperature: near 4 °C the density hardly differs.
-pub(super) fn is_mixed_by_density(analysis: &Analysis) -> bool {
+pub(crate) fn is_mixed_by_density(analysis: &Analysis) -> bool {
     let Some(facts) = analysis.facts else { return false };
     let steep = analysis.method.steep_c_per_m;
     let is_steep = |step: &Step| step.cooling_c_per_m.abs() >= steep - 1e-9;
