@@ -70,7 +70,7 @@ const NARROW = {
 };
 
 for (const [which, size] of Object.entries(NARROW)) {
-  for (const name of ["first-open", "two-cells-to-look-at", "one-question-first", "how-it-is-computed", "no-marks-yet", "your-marks", "what-was-found", "a-question", "mixed-layer-right", "two-ways-shown", "report-written"]) {
+  for (const name of ["first-open", "two-cells-to-look-at", "one-question-first", "how-it-is-computed", "no-marks-yet", "your-marks", "what-was-found", "a-question", "mixed-layer-right", "two-ways-shown", "report-written", "class-sheet", "class-answers"]) {
     test(`${which}: one way of scrolling is enough: ${name}`, { timeout: 180_000 }, async () => {
       const page = await opened(size);
       await STATES[name](page);
