@@ -172,6 +172,8 @@ pub struct Picture {
     pub profile: Vec<(f64, f64)>,
     /// The same cast read otherwise: (depth in metres, °C), depths strictly increasing; empty while nobody asks for it.
     pub otherwise: Vec<(f64, f64)>,
+    /// What was guessed before the first reading: (depth in metres, °C), downward; empty where it is not shown.
+    pub guess: Vec<(f64, f64)>,
     /// Depth at which the line went slack, metres.
     pub bed_m: Option<f64>,
     /// Depth the axis must at least reach, metres (an empty table still shows its marks; Log shares rows and axis).

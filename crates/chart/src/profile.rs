@@ -70,6 +70,7 @@ fn draw(
     if picture.step.is_none() && picture.lit_m.is_empty() {
         yours::lines(pen, frame, picture);
     }
+    plot::guess(pen, frame, picture);
     plot::profile(pen, frame);
     plot::readings(pen, frame, picture);
     plot::otherwise(pen, frame, picture);
@@ -87,7 +88,7 @@ fn draw(
     let has_readings = picture.points.iter().any(|point| drawable(point.depth_m, point.temp_c));
     if has_readings {
         key::draw(pen, frame, picture, words, key_place);
-    } else {
+    } else if picture.guess.is_empty() {
         plot::empty(pen, frame, words);
     }
     plot::cursor(pen, frame, picture);

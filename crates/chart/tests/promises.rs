@@ -284,6 +284,7 @@ fn wild_picture(a: f64, b: f64) -> Picture {
         ],
         profile: vec![(a, b), (b, a), (1.0, a), (2.0, b), (b, 4.0), (a, 4.0)],
         otherwise: vec![(a, b), (b, a), (1.0, a), (a, 4.0)],
+        guess: vec![(a, b), (1.0, a)],
         bed_m: Some(b),
         least_depth_m: a,
         marks: Some(Marks { mixed: at(a, Some(b)), thermocline: at(b, Some(a)), deep: at(a, None) }),

@@ -81,6 +81,10 @@ pub enum Action {
     SetBed { text: String },
     /// One more mark at the foot of the empty table.
     AddMark,
+    /// Types into a field of a point of the guess, counted from 0.
+    SetGuess { point: usize, guess: GuessField, text: String },
+    /// Places a point of the guess where the picture was touched.
+    PlaceGuess { spot: Spot },
     /// Types the depth of a mark.
     TypeMark { mark: MarkName, text: String },
     /// Types a give or take.
@@ -138,4 +142,33 @@ pub enum MarkKey {
     Home,
     /// As deep as its neighbour allows.
     End,
+}
+
+/// A field of a point of the guess.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+#[serde(rename_all = "snake_case")]
+pub enum GuessField {
+    /// Its depth.
+    Depth,
+    /// Its temperature.
+    Temp,
+}
+
+/// A place in the picture, with the numbers of the picture's placement.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct Spot {
+    /// Across, from the picture's left.
+    pub x_px: f64,
+    /// Down, from its top.
+    pub y_px: f64,
+    /// x of 0 °C.
+    pub zero_x_px: f64,
+    /// Pixels per °C.
+    pub px_per_c: f64,
+    /// y of the surface.
+    pub surface_y_px: f64,
+    /// Pixels per metre.
+    pub px_per_m: f64,
 }

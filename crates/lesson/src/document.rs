@@ -1,9 +1,11 @@
 //! The documents a group keeps: notebook, answer sheet, lesson. Verdicts are never stored: they are computed again.
 
+mod guess;
 mod lesson;
 mod open;
 mod report;
 
+pub use guess::{GUESS_POINTS, GuessPoint};
 pub use lesson::{
     FIRST_OWN, Help, Lack, Lesson, MOST_OWN, MOST_POINTS, MethodDoc, Open, OwnBy, OwnQuestion, Quantity,
     USUAL_POINTS,
@@ -58,6 +60,9 @@ pub struct Notebook {
     /// Depth where the line went slack, as typed; what it means stands in the cast.
     #[serde(default)]
     pub bed_text: String,
+    /// A reading has been here, even if it was taken back: the guess stays as it is ([`Notebook::may_guess`]).
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub had_readings: bool,
 }
 
 /// An earlier cast and what was done to it.
@@ -128,6 +133,9 @@ pub struct Sheet {
     pub class: String,
     /// The lesson's id.
     pub lesson_id: String,
+    /// What was guessed before the first reading: at most [`GUESS_POINTS`], in the order of their fields.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub guess: Vec<GuessPoint>,
     /// Marks as they stand.
     pub marks: MarkDocs,
     /// The marks at the first check, kept on record; `None` before it.
@@ -302,6 +310,7 @@ impl Notebook {
             place: Place::default(),
             undo: Vec::new(),
             bed_text: String::new(),
+            had_readings: false,
         }
     }
 }

@@ -26,6 +26,9 @@ pub struct Shown {
 pub struct Scene {
     /// The student's marks; `None` on Log.
     pub marks: Option<MarkDocs>,
+    /// What was guessed before the first reading, downward (depth in metres, °C): on Log while it may change, and in the
+    /// report.
+    pub guess: Vec<(f64, f64)>,
     /// Only the grips of fields (kinds 7, 8 and 11) instead of the three marks: (field id, depth in metres).
     pub grips: Option<Vec<(String, Option<f64>)>>,
     /// Their lines are short (after the check).
@@ -149,6 +152,11 @@ pub fn scene(notebook: &Notebook, prepared: &Prepared, screen: Screen) -> Scene 
                     .filter(|marks| *marks != MarkDocs::default())
             }
             Screen::Profile | Screen::Questions => Some(context.sheet.marks.clone()),
+        },
+        guess: match screen {
+            Screen::Log if !notebook.may_guess() => Vec::new(),
+            Screen::Log | Screen::Report => context.sheet.guessed(),
+            _ => Vec::new(),
         },
         grips,
         marks_short: checked && !(context.sheet.marking_again && screen != Screen::Report),

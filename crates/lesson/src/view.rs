@@ -183,10 +183,24 @@ pub struct LogView {
     pub more_doubts: Option<Said>,
     /// How many decisions are not listed.
     pub more_settled: Option<Said>,
+    /// The points of the guess, always five; `None` once it is sealed.
+    pub guess: Option<Vec<GuessRow>>,
     /// The corrections.
     pub corrections: CorrectionsView,
     /// Oxygen, the Secchi disk, the height of the lake.
     pub companions: CompanionsView,
+}
+
+/// One point of the guess.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct GuessRow {
+    /// Depth as typed.
+    pub depth: String,
+    /// Temperature as typed.
+    pub temp: String,
+    /// What is filled in cannot be read as a depth and a temperature.
+    pub unread: bool,
 }
 
 /// The list of corrections.

@@ -15,6 +15,7 @@ mod cover;
 mod doors;
 mod found;
 mod found_sentences;
+mod guess;
 mod hand_in;
 mod log;
 mod log_said;

@@ -115,6 +115,10 @@ pub struct PlacementView {
     pub yours_x_px: (f64, f64),
     /// x of the plot, left and right.
     pub plot_x_px: (f64, f64),
+    /// x of 0 °C in the plot, left of it where the axis begins warmer.
+    pub zero_x_px: f64,
+    /// Pixels per °C in the plot.
+    pub px_per_c: f64,
     /// x of the strip, left and right; equal when there is none.
     pub strip_x_px: (f64, f64),
     /// x of the middle column, left and right; equal when there is none.
@@ -283,7 +287,11 @@ pub fn svg(
 
 fn placement_view(placement: Placement, picture: &Picture, scene: &Scene) -> PlacementView {
     let grips = grips(&placement, picture, scene);
+    let ((left, right), (low_c, high_c)) = (placement.plot_x_px, placement.temp_c);
+    let px_per_c = (right - left) / (high_c - low_c);
     PlacementView {
+        zero_x_px: left - low_c * px_per_c,
+        px_per_c,
         surface_y_px: placement.surface_y_px,
         px_per_m: placement.px_per_m,
         max_depth_m: placement.max_depth_m,

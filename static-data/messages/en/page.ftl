@@ -119,6 +119,19 @@ page-companions-oxygen = Oxygen, mg/L
 page-companions-share = % of what the water can hold
 page-companions-cell = { $depth } metres, oxygen
 
+## Log: the guess before the first reading
+page-log-to-guess = Guess first
+page-log-guess-about = How warm at each depth? It stands beside your profile later.
+page-guess-title = Guess first
+page-guess-lead = How warm will your water be at the top, at the bottom and between? Type five points, or touch the picture where they lie.
+page-guess-depth = Depth, m
+page-guess-temp = Temperature, °C
+page-guess-depth-of = Point { $number }: depth, metres
+page-guess-temp-of = Point { $number }: temperature, °C
+page-guess-unread = A coloured box is not a number of metres or of °C.
+page-guess-about = Your first reading seals it. Nobody marks it; it stands beside your profile in the report.
+page-guess-done = Go on to the readings
+
 ## Log: pasting
 page-paste-title = Paste a table
 page-paste-how = Copy the cells in your spreadsheet. Then press Ctrl V here, or press and hold in the box and choose Paste.

@@ -125,3 +125,8 @@ report-how-rules = Rules: the thermocline is the middle of the steepest step; th
 report-how-propagated = Ranges: steps that the readings cannot tell apart (standard deviation { $s } °C), and the law of propagation of uncertainty.
 report-how-trials = Ranges: steps that the readings cannot tell apart (standard deviation { $s } °C), and { $count } tries with everything unsure drawn anew.
 report-credit = Made with Layercast. The same file always gives this page.
+# What was guessed before the first reading.
+report-guess = Our guess before the first reading { $second }: { $first }.
+report-guess-line = (thin dashed line)
+report-guess-point = { $temp } °C at { $depth } m
+report-guess-and = { $first }, { $second }

@@ -119,6 +119,19 @@ page-companions-oxygen = Oxígeno, mg/L
 page-companions-share = % de lo que admite el agua
 page-companions-cell = { $depth } metros, oxígeno
 
+## Log: the guess before the first reading
+page-log-to-guess = Primero, adivina
+page-log-guess-about = ¿A qué temperatura en cada profundidad? Luego aparece junto a tu perfil.
+page-guess-title = Primero, adivina
+page-guess-lead = ¿A qué temperatura estará tu agua arriba, en el fondo y entre medias? Escribe cinco puntos o toca la imagen donde estén.
+page-guess-depth = Profundidad, m
+page-guess-temp = Temperatura, °C
+page-guess-depth-of = Punto { $number }: profundidad, metros
+page-guess-temp-of = Punto { $number }: temperatura, °C
+page-guess-unread = Una casilla de color no es un número de metros o de °C.
+page-guess-about = Tu primera lectura lo sella. Nadie le pone nota; aparece junto a tu perfil en el informe.
+page-guess-done = Pasar a las lecturas
+
 ## Log: pasting
 page-paste-title = Pegar una tabla
 page-paste-how = Copia las casillas en tu hoja de cálculo. Luego pulsa Ctrl V aquí, o mantén pulsado el cuadro y elige Pegar.

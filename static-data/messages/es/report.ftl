@@ -125,3 +125,8 @@ report-how-rules = Reglas: la termoclina es el centro del tramo más brusco; la 
 report-how-propagated = Márgenes: tramos que las lecturas no distinguen (desviación típica { $s } °C) y la ley de propagación de la incertidumbre.
 report-how-trials = Márgenes: tramos que las lecturas no distinguen (desviación típica { $s } °C) y { $count } intentos con todo lo inseguro sorteado de nuevo.
 report-credit = Hecho con Layercast. El mismo archivo da siempre esta página.
+# Lo que se pensó antes de la primera lectura.
+report-guess = Lo que pensábamos antes de la primera lectura { $second }: { $first }.
+report-guess-line = (línea fina de trazos)
+report-guess-point = { $temp } °C a { $depth } m
+report-guess-and = { $first }; { $second }

@@ -14,6 +14,7 @@ import { dispatch, list_from, on_show, type State, set_ui, state } from "../stat
 import { change_view, is_stacked } from "../view_menu";
 import { show_ways } from "../ways";
 import { mount_log_doors, show_log_doors } from "./log_doors";
+import { mount_log_guess, show_log_guess } from "./log_guess";
 import {
   focus_cell,
   focus_entry,
@@ -25,7 +26,7 @@ import {
 } from "./log_table";
 
 /** What stands behind the doors of the panel. */
-const DOORS = ["corrections", "companions"] as const;
+const DOORS = ["corrections", "companions", "guess"] as const;
 
 let picture: Picture | null = null;
 /** What the panel says. It waits while a cell is being typed into, so that half a number raises no doubt. */
@@ -42,6 +43,7 @@ export function mount_log(): void {
   mount_log_table(figure, () => picture?.placement() ?? null);
   on_typing_end(() => show_log(state()));
   mount_log_doors(() => show_log(state()));
+  mount_log_guess(figure, () => picture?.placement() ?? null);
   on_arrived(after_paste);
   mount_ways_in();
   mount_file_states();
@@ -199,6 +201,7 @@ function show_log(s: Readonly<State>): void {
   if (shows === "no" && ui.file) show_no(ui.file);
   if (shows === "main" && panel) show_main(s, panel);
   show_log_doors(s);
+  show_log_guess(s, shows === "guess");
   if (arrived && focus_is_lost(by_id("log-panel"))) keep_focus();
   if (first) {
     first = false;
@@ -215,15 +218,17 @@ function show_lesson(name: string, lesson: Extract<Opened, { kind: "lesson" }>):
 
 function which(
   s: Readonly<State>,
-): "empty" | "pasting" | "newer" | "lesson" | "no" | "pending" | "corrections" | "companions" | "main" {
+): "empty" | "pasting" | "newer" | "lesson" | "no" | "pending" | "corrections" | "companions" | "guess" | "main" {
   if (s.ui.pasting) return "pasting";
   if (s.ui.file) return s.ui.file.kind === "large" ? "no" : s.ui.file.kind;
   if (s.look.log.pending) return "pending";
-  return s.ui.log_door ?? (panel_empty ? "empty" : "main");
+  const door = s.ui.log_door === "guess" && s.look.log.guess === null ? null : s.ui.log_door;
+  return door ?? (panel_empty ? "empty" : "main");
 }
 
 /** The group may be named before anything else: its notebook's code begins with its letter. */
 function show_empty({ look }: Readonly<State>): void {
+  toggle(by_id("log-guess-line"), look.log.guess !== null);
   set_value(by_id<HTMLInputElement>("log-group-first"), look.group);
   set_value(by_id<HTMLInputElement>("log-class"), look.class);
   set_value(by_id<HTMLInputElement>("log-seat"), look.seat);

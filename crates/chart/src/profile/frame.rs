@@ -136,7 +136,7 @@ impl Frame {
         let depths = points().map(|point| point.depth_m).chain(profile.iter().map(|(depth_m, _)| *depth_m));
         let last_reading_m = depths.fold(f64::NEG_INFINITY, f64::max);
         let vertical = Vertical::new(picture, last_reading_m, deep_px, u);
-        let temp_c = temperatures(points(), &profile);
+        let temp_c = temperatures(points(), &profile, &picture.guess);
         let y = |depth_m: f64| surface_y + depth_m * vertical.px_per_m;
 
         // Columns.
@@ -331,9 +331,23 @@ impl Vertical {
     }
 }
 
-fn temperatures<'a>(points: impl Iterator<Item = &'a Point>, profile: &[(f64, f64)]) -> (f64, f64) {
+fn temperatures<'a>(
+    points: impl Iterator<Item = &'a Point>,
+    profile: &[(f64, f64)],
+    guess: &[(f64, f64)],
+) -> (f64, f64) {
     let temps = points.map(|point| point.temp_c).chain(profile.iter().map(|(_, temp_c)| *temp_c));
+    let guessed =
+        guess.iter().filter(|(depth_m, temp_c)| drawable(*depth_m, *temp_c)).map(|(_, temp_c)| *temp_c);
+    let mut temps = temps.peekable();
+    if temps.peek().is_none() {
+        // While it is being placed the axis stays as it is, unless a typed point lies beside it.
+        let (low, high) = temperature_scale(f64::INFINITY, f64::NEG_INFINITY);
+        return guessed
+            .fold((low, high), |(low, high), temp_c| (low.min(temp_c.floor()), high.max(temp_c.ceil())));
+    }
     let (coldest, warmest) = temps
+        .chain(guessed)
         .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), temp_c| (low.min(temp_c), high.max(temp_c)));
     temperature_scale(coldest, warmest)
 }

@@ -188,6 +188,36 @@ pub(super) fn readings(pen: &mut Pen, frame: &Frame, picture: &Picture) {
     }
 }
 
+/// What was guessed: a thin dashed line in the student's ink, a ring at each point.
+pub(super) fn guess(pen: &mut Pen, frame: &Frame, picture: &Picture) {
+    let ink = pen.roles.you;
+    let values: Vec<(f64, f64)> = (picture.guess.iter())
+        .filter(|(depth_m, temp_c)| drawable(*depth_m, *temp_c))
+        .map(|(depth_m, temp_c)| (frame.temp_x(*temp_c), frame.y(depth_m.min(frame.max_depth_m))))
+        .collect();
+    let (on, every) = (6.0 * frame.u, 10.0 * frame.u);
+    for pair in values.windows(2) {
+        let [a, b] = *pair else { continue };
+        let far = (b.0 - a.0).hypot(b.1 - a.1);
+        let at = |along: f64| {
+            let share = along.min(far) / far;
+            (a.0 + share * (b.0 - a.0), a.1 + share * (b.1 - a.1))
+        };
+        let dashes = (far / every).clamp(0.0, 2000.0) as usize;
+        for dash in 0..=dashes {
+            let from = dash as f64 * every;
+            if from < far {
+                pen.path([at(from), at(from + on)], ink, pen.roles.rule_u);
+            }
+        }
+    }
+    let radius = 5.0 * frame.u;
+    for (x, y) in values {
+        pen.disc(x, y, radius, pen.roles.sheet);
+        pen.ring(x, y, radius, ink, pen.roles.rule_u);
+    }
+}
+
 /// The same cast read otherwise: a thin line, a small square at each of its values.
 pub(super) fn otherwise(pen: &mut Pen, frame: &Frame, picture: &Picture) {
     let (ink, paper) = (pen.roles.ink_2, pen.roles.sheet);

@@ -149,6 +149,7 @@ pub fn readings(water: &Water, bed_m: Option<f64>) -> Picture {
         points: all,
         profile: mean_c(water).into_iter().enumerate().map(|(i, c)| (depth_m(water, i), c)).collect(),
         otherwise: Vec::new(),
+        guess: Vec::new(),
         bed_m,
         least_depth_m: 0.0,
         marks: None,

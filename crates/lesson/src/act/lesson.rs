@@ -9,7 +9,11 @@ pub fn take(notebook: &mut Notebook, text: &str) {
     let Some(opened) = maker::open(text) else { return };
     let lesson_id = opened.lesson.id.clone();
     if let Some(at) = notebook.sheets.iter().position(|sheet| sheet.lesson_id == lesson_id) {
-        let sheet = notebook.sheets.remove(at);
+        let mut sheet = notebook.sheets.remove(at);
+        // There is one guess a notebook: what was made since goes along.
+        if let Some(now) = notebook.sheets.first() {
+            sheet.guess.clone_from(&now.guess);
+        }
         notebook.sheets.insert(0, sheet);
     } else {
         let sheet = notebook.sheets.first().cloned().unwrap_or_default();

@@ -5,6 +5,7 @@ mod cells;
 mod code;
 mod companions;
 mod corrections;
+mod guess;
 mod lesson;
 mod marks;
 mod table;
@@ -39,6 +40,7 @@ pub fn step_with(notebook: Notebook, action: &Action, ranges: Option<&str>) -> (
 }
 
 fn act_with(mut next: Notebook, action: &Action, ready: &mut Ready) -> Notebook {
+    guess::seal(&mut next);
     let before = changes_cast(action).then(|| next.cast.clone());
     match action {
         Action::Go { screen, question } => {
@@ -64,6 +66,8 @@ fn act_with(mut next: Notebook, action: &Action, ready: &mut Ready) -> Notebook 
             next.bed_text = kept(text, MOST_CELL_CHARS);
             next.cast.bed_m = crate::marks::typed_depth_m(text).filter(|bed_m| *bed_m > 0.0);
         }
+        Action::SetGuess { point, guess, text } => guess::set(&mut next, *point, *guess, text),
+        Action::PlaceGuess { spot } => guess::place(&mut next, spot),
         Action::AddMark => next.mark_count = next.mark_count.saturating_add(1).min(MOST_MARKS),
 
         Action::Paste { text } => table::take(&mut next, text, Origin::Paste, ready),
@@ -136,6 +140,7 @@ fn act_with(mut next: Notebook, action: &Action, ready: &mut Ready) -> Notebook 
         ready.cast_changed();
         marks::settle_again(&mut next, ready);
     }
+    guess::seal(&mut next);
     next
 }
 
@@ -169,6 +174,8 @@ fn changes_cast(action: &Action) -> bool {
         | Action::Undo => true,
         Action::Go { .. }
         | Action::AddMark
+        | Action::SetGuess { .. }
+        | Action::PlaceGuess { .. }
         | Action::TakeLesson { .. }
         | Action::SetSeat { .. }
         | Action::SetClass { .. }

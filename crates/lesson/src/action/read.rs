@@ -3,7 +3,7 @@
 //! Written out, since what serde derives for a tagged enum first gathers every field untyped: a seventh of the module the
 //! page has to load was that.
 
-use super::{Action, MarkKey};
+use super::{Action, GuessField, MarkKey, Spot};
 use crate::document::{MarkName, ReportPart, Screen};
 use layercast_exchange::document::{
     CompanionField, CorrectionField, CorrectionKind, LegChoice, LegDoc, Role, Unit,
@@ -42,6 +42,9 @@ struct Fields {
     correction: Option<usize>,
     input: Option<CorrectionField>,
     part: Option<ReportPart>,
+    point: Option<usize>,
+    guess: Option<GuessField>,
+    spot: Option<Spot>,
 }
 
 /// A reading's way, or what is chosen for a whole series.
@@ -88,6 +91,7 @@ impl Fields {
         let Self { screen, question, text, column, role, unit, way, leg, entry, entries, .. } = self;
         let Self { depth_m, value_c, value_m, mark, y_px, surface_y_px, px_per_m, .. } = self;
         let Self { key, refused, early, again, field, companion, kind, correction, input, part, .. } = self;
+        let Self { point, guess, spot, .. } = self;
         Some(match self.r#do.as_str() {
             "go" => Action::Go { screen: screen?, question },
             "paste" => Action::Paste { text: text? },
@@ -121,6 +125,8 @@ impl Fields {
             "set_class" => Action::SetClass { text: text? },
             "set_bed" => Action::SetBed { text: text? },
             "add_mark" => Action::AddMark,
+            "set_guess" => Action::SetGuess { point: point?, guess: guess?, text: text? },
+            "place_guess" => Action::PlaceGuess { spot: spot? },
             "type_mark" => Action::TypeMark { mark: mark?, text: text? },
             "type_give" => Action::TypeGive { mark: mark?, text: text? },
             "drag_mark" => Action::DragMark {
@@ -203,6 +209,10 @@ mod tests {
             Action::SetGroup { text: text() },
             Action::SetBed { text: text() },
             Action::AddMark,
+            Action::SetGuess { point: 3, guess: GuessField::Temp, text: text() },
+            Action::PlaceGuess {
+                spot: Spot { x_px: 200.5, y_px, zero_x_px: 80.0, px_per_c: 12.5, surface_y_px, px_per_m },
+            },
             Action::TypeMark { mark, text: text() },
             Action::TypeGive { mark, text: text() },
             Action::DragMark { mark, y_px, surface_y_px, px_per_m },

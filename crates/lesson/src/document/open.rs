@@ -1,7 +1,8 @@
 //! A notebook as JSON: written, and read with care. A file from elsewhere is read into today's version or refused in words.
 
 use super::{
-    Answer, Lesson, MOST_OWN, MarkDoc, MarkDocs, Notebook, OwnQuestion, ReportPart, SCHEMA, Sheet, VERSION,
+    Answer, GUESS_POINTS, GuessPoint, Lesson, MOST_OWN, MarkDoc, MarkDocs, Notebook, OwnQuestion, ReportPart,
+    SCHEMA, Sheet, VERSION,
 };
 use layercast_core::Message;
 use layercast_exchange::document::{CastDoc, Cell, Entry};
@@ -172,6 +173,10 @@ fn check_sheet(sheet: &Sheet) -> Result<(), Message> {
     let kept = [&sheet.first_marks, &sheet.marks_when_revealed];
     if !marks(&sheet.marks) || !kept.into_iter().flatten().all(marks) {
         return Err(Message::new("log-file-absurd-numbers"));
+    }
+    let guessed = |point: &GuessPoint| is_short(&point.depth_text) && is_short(&point.temp_text);
+    if sheet.guess.len() > GUESS_POINTS || !sheet.guess.iter().all(guessed) {
+        return Err(Message::new("log-file-absurd-text"));
     }
     let is_kept = |part: &ReportPart| sheet.report.get(*part).len() <= 4 * part.most_chars();
     if !ReportPart::ALL.iter().all(is_kept) {

@@ -4,10 +4,10 @@ use super::doubts::{doubt_of, doubts, settled};
 use super::facts::assumed;
 use super::{MOST_DOUBTS, Sight, companions, corrections, pending, rows, way};
 use crate::action::Action;
-use crate::document::{Screen, UndoWhat};
+use crate::document::{GUESS_POINTS, Screen, UndoWhat};
 use crate::numbers::WithNum;
 use crate::tables;
-use crate::view::{LegChoiceView, LogView, PendingView, Said, Way};
+use crate::view::{GuessRow, LegChoiceView, LogView, PendingView, Said, Way};
 use layercast_core::Message;
 use layercast_exchange::document::{CastDoc, LegChoice, LegDoc, Origin};
 
@@ -45,6 +45,7 @@ pub fn view(sight: &Sight) -> LogView {
         can_reopen: sight.notebook.cast.source.as_ref().is_some_and(|source| !source.text.is_empty()),
         undo: undo(sight),
         one_column: table.one_column,
+        guess: guess(sight),
         corrections: corrections::view(sight),
         companions: companions::view(sight, &table.rows),
         first_row: table.first,
@@ -60,6 +61,21 @@ pub fn view(sight: &Sight) -> LogView {
         more_doubts: more(more_doubts, "log-doubts-not-listed"),
         more_settled: more(more_settled, "log-settled-not-listed"),
     }
+}
+
+/// The fields of the guess, while it may change.
+fn guess(sight: &Sight) -> Option<Vec<GuessRow>> {
+    let row = |at: usize| {
+        let point = sight.context.sheet.guess.get(at).cloned().unwrap_or_default();
+        let typed = |text: &str, is_read: bool| !text.trim().is_empty() && !is_read;
+        GuessRow {
+            unread: typed(&point.depth_text, point.depth_m.is_some())
+                || typed(&point.temp_text, point.temp_c.is_some()),
+            depth: point.depth_text,
+            temp: point.temp_text,
+        }
+    };
+    sight.notebook.may_guess().then(|| (0..GUESS_POINTS).map(row).collect())
 }
 
 fn more(count: usize, id: &'static str) -> Option<Said> {

@@ -75,7 +75,18 @@ fn notes(sight: &Sight) -> Vec<Said> {
     notes.extend((more > 0).then(|| Message::new("log-settled-not-listed").count("count", more).into()));
     let open = doubts(sight).len();
     notes.extend((open > 0).then(|| Message::new("report-open-doubts").count("count", open).into()));
+    notes.extend(guess(sight));
     notes
+}
+
+/// "We guessed before the first reading: 20 °C at 0.0 m, …"
+fn guess(sight: &Sight) -> Option<Said> {
+    let point = |(depth_m, temp_c): (f64, f64)| -> Said {
+        Message::new("report-guess-point").temp("temp", rounded(temp_c, 1)).num("depth", mark(depth_m)).into()
+    };
+    let points = sight.context.sheet.guessed().into_iter().map(point);
+    let points = points.reduce(|first, second| Said::of_two("report-guess-and", first, second))?;
+    Some(Said::of_two("report-guess", points, Message::new("report-guess-line").into()))
 }
 
 fn how(sight: &Sight) -> Vec<Message> {
