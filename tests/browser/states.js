@@ -56,6 +56,15 @@ export const STATES = {
     await page.push("#log-to-companions");
     await page.until(() => document.getElementById("companions-rows")?.checkVisibility());
   },
+  "guess-first": async (page) => {
+    await steps.guess(page);
+  },
+  "guess-in-the-report": async (page) => {
+    await steps.guess(page);
+    await page.push("#guess-done");
+    await steps.open_example(page, "layered-summer");
+    await steps.go(page, "report");
+  },
   "notebooks": async (page) => {
     await steps.open_example(page, "layered-summer");
     await page.push("#bar-water");
