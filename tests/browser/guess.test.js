@@ -24,20 +24,24 @@ test("five points are guessed, sealed by the first reading, and stand in the rep
   await page.inner.reload({ waitUntil: "load" });
   await page.started();
   await page.push("#log-to-guess");
+  await page.tab_to("#guess-rows input");
+  await page.press("End");
   await page.type("1");
   assert.equal((await texts())[0], "01");
   await page.push("#guess-done");
   await page.until(() => document.getElementById("log-empty")?.checkVisibility());
-  await steps.open_example(page, "layered-summer");
+  await steps.paste(page, steps.WITH_OXYGEN);
+  await page.until(() => document.getElementById("log-main")?.checkVisibility());
   assert.equal(await page.run(() => document.getElementById("log-to-guess").checkVisibility()), false);
   // Taking the readings back does not open it again.
   await page.push("#log-undo");
   await page.until(() => document.getElementById("log-empty")?.checkVisibility());
   assert.equal(await page.run(() => document.getElementById("log-to-guess").checkVisibility()), false);
-  await steps.open_example(page, "layered-summer");
+  await steps.paste(page, steps.WITH_OXYGEN);
+  await page.until(() => document.getElementById("log-main")?.checkVisibility());
   await steps.go(page, "report");
   await page.sees("#report-page", "Our guess before the first reading");
-  await page.sees("#report-page", "20.0\u00a0°C at 3.0\u00a0m");
+  await page.sees("#report-page", "20.0 °C at 3.0 m");
   assert.deepEqual(page.faults, []);
   await page.inner.close();
 });

@@ -62,7 +62,8 @@ export const STATES = {
   "guess-in-the-report": async (page) => {
     await steps.guess(page);
     await page.push("#guess-done");
-    await steps.open_example(page, "layered-summer");
+    await steps.paste(page, steps.WITH_OXYGEN);
+    await page.until(() => document.getElementById("log-main")?.checkVisibility());
     await steps.go(page, "report");
   },
   "notebooks": async (page) => {

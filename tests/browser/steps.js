@@ -216,7 +216,8 @@ Depth (m)\tGoing down\tComing up\tOxygen (mg/L)
 /** Guesses five points: two typed, three by touching the picture from its top left to its bottom right and back. */
 export async function guess(page) {
   await page.push("#log-to-guess");
-  await page.until(() => document.activeElement?.matches("#guess-rows input"));
+  await page.until(() => document.activeElement?.id === "guess-title");
+  await page.press("Tab");
   for (const text of ["0", "22", "3", "20"]) {
     await page.type(text);
     await page.press("Tab");

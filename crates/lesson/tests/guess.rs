@@ -143,6 +143,6 @@ fn a_guess_from_elsewhere_that_is_too_long_is_refused() {
     long.sheets[0].guess = vec![Default::default(); 6];
     assert!(Notebook::from_json(&long.to_json()).is_err());
     let mut long = doing(&empty(), &typed(0, "1", "2"));
-    long.sheets[0].guess[0].temp_text = "9".repeat(500);
+    long.sheets[0].guess[0].temp_text = "9".repeat(5000);
     assert!(Notebook::from_json(&long.to_json()).is_err());
 }

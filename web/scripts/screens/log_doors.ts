@@ -113,7 +113,7 @@ function keep_focus(door: "corrections" | "companions"): void {
 /** Shows what stands behind the open door. */
 export function show_log_doors(s: Readonly<State>): void {
   const door = s.ui.log_door;
-  if (door === null) return;
+  if (door !== "corrections" && door !== "companions") return;
   const { log } = s.look;
   const undo = by_id(`${door}-undo`);
   toggle(undo, log.undo !== null);

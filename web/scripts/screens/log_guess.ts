@@ -9,7 +9,7 @@ import { dispatch, type State, set_ui, state } from "../state";
 export function mount_log_guess(figure: HTMLElement, placement: () => PlacementView | null): void {
   by_id("log-to-guess").addEventListener("click", () => {
     set_ui({ log_door: "guess" });
-    by_id("guess-rows").querySelector("input")?.focus();
+    by_id("guess-title").focus();
   });
   by_id("guess-done").addEventListener("click", () => {
     set_ui({ log_door: null });

@@ -192,8 +192,8 @@ pub(super) fn readings(pen: &mut Pen, frame: &Frame, picture: &Picture) {
 pub(super) fn guess(pen: &mut Pen, frame: &Frame, picture: &Picture) {
     let ink = pen.roles.you;
     let values: Vec<(f64, f64)> = (picture.guess.iter())
-        .filter(|(depth_m, temp_c)| drawable(*depth_m, *temp_c))
-        .map(|(depth_m, temp_c)| (frame.temp_x(*temp_c), frame.y(depth_m.min(frame.max_depth_m))))
+        .filter(|(depth_m, temp_c)| drawable(*depth_m, *temp_c) && *depth_m <= frame.max_depth_m)
+        .map(|(depth_m, temp_c)| (frame.temp_x(*temp_c), frame.y(*depth_m)))
         .collect();
     let (on, every) = (6.0 * frame.u, 10.0 * frame.u);
     for pair in values.windows(2) {

@@ -30,7 +30,7 @@ pub(super) fn picture(
     let walk = prepared.walk();
     let points: Vec<Point> = walk.iter().filter_map(|i| point(prepared, *i)).collect();
     Picture {
-        least_depth_m: least_depth_m(notebook, &points, request.screen),
+        least_depth_m: least_depth_m(notebook, &points, scene, request.screen),
         points,
         profile: analysis.profile.iter().map(|level| (level.depth_m, level.temp_c)).collect(),
         otherwise: otherwise(prepared, scene, request),
@@ -94,10 +94,12 @@ fn point(prepared: &Prepared, i: usize) -> Option<Point> {
 }
 
 /// The axis reaches as deep as the rows of the table; a depth far below all used ones is a slip, not water.
-fn least_depth_m(notebook: &Notebook, points: &[Point], screen: Screen) -> f64 {
+fn least_depth_m(notebook: &Notebook, points: &[Point], scene: &Scene, screen: Screen) -> f64 {
     let deepest_m = points.iter().map(|point| point.depth_m).fold(0.0, f64::max);
     if screen != Screen::Log {
-        return deepest_m;
+        // A guess that went a little deeper than the readings has its place; one far below has none.
+        let guessed = scene.guess.iter().map(|(depth_m, _)| *depth_m);
+        return guessed.filter(|depth_m| *depth_m <= 1.5 * deepest_m).fold(deepest_m, f64::max);
     }
     let cast = &notebook.cast;
     let mut marks_m: Vec<f64> = cast.entries.iter().filter_map(|entry| entry.depth.current()).collect();
