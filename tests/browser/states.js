@@ -66,6 +66,17 @@ export const STATES = {
     await page.until(() => document.getElementById("log-main")?.checkVisibility());
     await steps.go(page, "report");
   },
+  "own-words": async (page) => {
+    await steps.paste(page, steps.LESSON_OF_GROUPS);
+    await page.push("#lesson-take");
+    await steps.paste(page, steps.WITH_OXYGEN);
+    await page.until(() => document.getElementById("log-main")?.checkVisibility());
+    await steps.go(page, "questions");
+  },
+  "another-group": async (page) => {
+    await steps.open_example(page, "layered-summer");
+    await page.push("#log-to-other");
+  },
   "notebooks": async (page) => {
     await steps.open_example(page, "layered-summer");
     await page.push("#bar-water");

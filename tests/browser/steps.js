@@ -232,3 +232,13 @@ export async function guess(page) {
   }
   await page.until(() => [...document.querySelectorAll("#guess-rows input")].every((field) => field.value !== ""));
 }
+
+/** A lesson with a question in words and the two that need another group's cast. */
+export const LESSON_OF_GROUPS = JSON.stringify({
+  schema: "layercast-lesson",
+  version: 1,
+  id: "groups",
+  kinds: [200, 23, 24],
+  own: [{ ask: "What did you expect of the water?", by: { rubric: ["two reasons", "one reason"] } }],
+  method: { reference_m: 0.5, mixed_drop_c: 1, steep_c_per_m: 1 },
+});

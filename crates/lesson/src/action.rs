@@ -121,6 +121,10 @@ pub enum Action {
     ShowMe { question: usize },
     /// "Answer again."
     AnswerAgain { question: usize },
+    /// Takes another group's cast out of what that group saved or handed in.
+    TakeOther { text: String },
+    /// Takes it away again.
+    RemoveOther,
     /// Types into the report.
     SetReport { part: ReportPart, text: String },
 }

@@ -3,6 +3,7 @@
 mod guess;
 mod lesson;
 mod open;
+mod other;
 mod report;
 
 pub use guess::{GUESS_POINTS, GuessPoint};
@@ -15,6 +16,7 @@ pub(crate) use open::{
     is_fit, is_short, is_sound, is_sound_cast,
 };
 pub use open::{Unopened, fuzz_notebook_json};
+pub(crate) use other::another_cast;
 pub use report::{ReportPart, ReportText};
 
 use layercast_exchange::document::{CastDoc, Source, new_doc};
@@ -160,6 +162,9 @@ pub struct Sheet {
     /// The report's texts.
     #[serde(default)]
     pub report: ReportText,
+    /// Another group's cast that was brought to be compared with the own, without the table it was read from.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub other: Option<Box<CastDoc>>,
 }
 
 impl Sheet {

@@ -185,6 +185,8 @@ pub struct LogView {
     pub more_settled: Option<Said>,
     /// The points of the guess, always five; `None` once it is sealed.
     pub guess: Option<Vec<GuessRow>>,
+    /// Another group's cast: what is held, and whether it can be taken away.
+    pub other: (Said, bool),
     /// The corrections.
     pub corrections: CorrectionsView,
     /// Oxygen, the Secchi disk, the height of the lake.

@@ -22,6 +22,7 @@ mod log_said;
 mod questions_again;
 mod questions_close;
 mod questions_credit;
+mod questions_groups;
 mod questions_ideas;
 mod questions_own;
 mod questions_papers;

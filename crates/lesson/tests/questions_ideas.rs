@@ -127,7 +127,8 @@ fn no_wrong_idea_passes_and_none_is_taken_for_another() {
         println!("{key:?}: named {hits} of {all}");
     }
     // Every idea of the catalogue was tried and is recognised somewhere.
-    for kind in questions::all_kinds() {
+    // Kinds 23 and 24 need a second cast: `questions_groups.rs` tries theirs.
+    for kind in questions::all_kinds().filter(|kind| !matches!(kind, 23 | 24)) {
         for idea in questions::ideas(kind) {
             let hits = named.get(&(kind, idea.key, idea.part)).map_or(0, |n| n.0);
             assert!(hits > 0, "kind {kind}: {} is never named", idea.key);

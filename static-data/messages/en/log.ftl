@@ -257,3 +257,7 @@ log-file-absurd-sheets = The file says that it is a notebook of Layercast, but i
 log-file-absurd-text = The file says that it is a notebook of Layercast, but a name in it is far too long. Nothing was taken from it.
 log-file-absurd-numbers = The file says that it is a notebook of Layercast, but a number in it is far beyond any lake. Nothing was taken from it.
 log-file-absurd-readings = The file holds more than { $most } readings. Nothing was taken from it.
+# Another group's cast.
+log-other-none = No other cast yet.
+log-other-group = The cast of group { $group }: { $count } readings, to { $last } m.
+log-other = Another cast: { $count } readings, to { $last } m.

@@ -132,6 +132,16 @@ page-guess-unread = A coloured box is not a number of metres or of °C.
 page-guess-about = Your first reading seals it. Nobody marks it; it stands beside your profile in the report.
 page-guess-done = Go on to the readings
 
+## Log: another group's cast
+page-log-to-other = Another group
+page-log-other-title = Another group’s cast
+page-log-other-lead = Two questions compare your cast with that of another group. Open what that group saved or handed in, or paste its lines. Your own readings stay as they are.
+page-log-other-open = Open its file
+page-log-other-paste = Its lines, pasted
+page-log-other-take = Use the pasted lines
+page-log-other-remove = Take it away
+page-log-other-no = No other cast was found in that. A notebook, a hand-in, its lines or a saved report has one.
+
 ## Log: pasting
 page-paste-title = Paste a table
 page-paste-how = Copy the cells in your spreadsheet. Then press Ctrl V here, or press and hold in the box and choose Paste.

@@ -257,3 +257,7 @@ log-file-absurd-sheets = El archivo dice ser un cuaderno de Layercast, pero sus 
 log-file-absurd-text = El archivo dice ser un cuaderno de Layercast, pero tiene un nombre demasiado largo. No se tomó nada de él.
 log-file-absurd-numbers = El archivo dice ser un cuaderno de Layercast, pero tiene un número que no cabe en ningún lago. No se tomó nada de él.
 log-file-absurd-readings = El archivo contiene más de { $most } lecturas. No se tomó nada de él.
+# Another group's cast.
+log-other-none = Todavía no hay otra medición.
+log-other-group = La medición del grupo { $group }: { $count } lecturas, hasta { $last } m.
+log-other = Otra medición: { $count } lecturas, hasta { $last } m.

@@ -132,6 +132,16 @@ page-guess-unread = Una casilla de color no es un número de metros o de °C.
 page-guess-about = Tu primera lectura lo sella. Nadie le pone nota; aparece junto a tu perfil en el informe.
 page-guess-done = Pasar a las lecturas
 
+## Log: another group's cast
+page-log-to-other = Otro grupo
+page-log-other-title = La medición de otro grupo
+page-log-other-lead = Dos preguntas comparan tu medición con la de otro grupo. Abre lo que ese grupo guardó o entregó, o pega sus líneas. Tus lecturas quedan como están.
+page-log-other-open = Abrir su archivo
+page-log-other-paste = Sus líneas, pegadas
+page-log-other-take = Usar las líneas pegadas
+page-log-other-remove = Quitarla
+page-log-other-no = Ahí no hay otra medición. La tienen un cuaderno, una entrega, sus líneas o un informe guardado.
+
 ## Log: pasting
 page-paste-title = Pegar una tabla
 page-paste-how = Copia las casillas en tu hoja de cálculo. Luego pulsa Ctrl V aquí, o mantén pulsado el cuadro y elige Pegar.

@@ -15,6 +15,7 @@ import { change_view, is_stacked } from "../view_menu";
 import { show_ways } from "../ways";
 import { mount_log_doors, show_log_doors } from "./log_doors";
 import { mount_log_guess, show_log_guess } from "./log_guess";
+import { mount_log_other, show_log_other } from "./log_other";
 import {
   focus_cell,
   focus_entry,
@@ -26,7 +27,7 @@ import {
 } from "./log_table";
 
 /** What stands behind the doors of the panel. */
-const DOORS = ["corrections", "companions", "guess"] as const;
+const DOORS = ["corrections", "companions", "guess", "other"] as const;
 
 let picture: Picture | null = null;
 /** What the panel says. It waits while a cell is being typed into, so that half a number raises no doubt. */
@@ -43,6 +44,7 @@ export function mount_log(): void {
   mount_log_table(figure, () => picture?.placement() ?? null);
   on_typing_end(() => show_log(state()));
   mount_log_doors(() => show_log(state()));
+  mount_log_other();
   mount_log_guess(figure, () => picture?.placement() ?? null);
   on_arrived(after_paste);
   mount_ways_in();
@@ -202,6 +204,7 @@ function show_log(s: Readonly<State>): void {
   if (shows === "main" && panel) show_main(s, panel);
   show_log_doors(s);
   show_log_guess(s, shows === "guess");
+  if (shows === "other") show_log_other(s);
   if (arrived && focus_is_lost(by_id("log-panel"))) keep_focus();
   if (first) {
     first = false;
@@ -218,7 +221,7 @@ function show_lesson(name: string, lesson: Extract<Opened, { kind: "lesson" }>):
 
 function which(
   s: Readonly<State>,
-): "empty" | "pasting" | "newer" | "lesson" | "no" | "pending" | "corrections" | "companions" | "guess" | "main" {
+): "empty" | "pasting" | "newer" | "lesson" | "no" | "pending" | "corrections" | "companions" | "guess" | "other" | "main" {
   if (s.ui.pasting) return "pasting";
   if (s.ui.file) return s.ui.file.kind === "large" ? "no" : s.ui.file.kind;
   if (s.look.log.pending) return "pending";

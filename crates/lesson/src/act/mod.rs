@@ -8,6 +8,7 @@ mod corrections;
 mod guess;
 mod lesson;
 mod marks;
+mod other;
 mod table;
 mod undo;
 
@@ -130,6 +131,8 @@ fn act_with(mut next: Notebook, action: &Action, ready: &mut Ready) -> Notebook 
         Action::Hint { question } => answers::hint(&mut next, *question, ready),
         Action::ShowMe { question } => answers::show_me(&mut next, *question, ready),
         Action::AnswerAgain { question } => answers::answer_again(&mut next, *question, ready),
+        Action::TakeOther { text } => other::take(&mut next, text),
+        Action::RemoveOther => other::remove(&mut next),
         Action::SetReport { part, text } => {
             if let Some(sheet) = next.sheets.first_mut() {
                 *sheet.report.get_mut(*part) = kept(text, part.most_chars());
@@ -202,6 +205,8 @@ fn changes_cast(action: &Action) -> bool {
         | Action::Hint { .. }
         | Action::ShowMe { .. }
         | Action::AnswerAgain { .. }
+        | Action::TakeOther { .. }
+        | Action::RemoveOther
         | Action::SetReport { .. } => false,
     }
 }

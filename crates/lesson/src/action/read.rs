@@ -156,6 +156,8 @@ impl Fields {
             "hint" => Action::Hint { question: question? },
             "show_me" => Action::ShowMe { question: question? },
             "answer_again" => Action::AnswerAgain { question: question? },
+            "take_other" => Action::TakeOther { text: text? },
+            "remove_other" => Action::RemoveOther,
             "set_report" => Action::SetReport { part: part?, text: text? },
             _ => return None,
         })
@@ -231,6 +233,8 @@ mod tests {
             Action::Hint { question },
             Action::ShowMe { question },
             Action::AnswerAgain { question },
+            Action::TakeOther { text: text() },
+            Action::RemoveOther,
             Action::SetReport { part: ReportPart::Reasoning, text: text() },
         ]
     }

@@ -4,6 +4,7 @@ mod own;
 
 use super::{LESSON_SCHEMA, LESSON_VERSION};
 use layercast_core::Method;
+use layercast_exchange::document::CastDoc;
 pub use own::{Lack, OwnBy, OwnQuestion, Quantity};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -47,6 +48,9 @@ pub struct Lesson {
     /// Left open by the teacher from the start.
     #[serde(default)]
     pub open: Open,
+    /// Another group's cast, for the questions that compare with one; a cast the group brings itself comes before it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub other: Option<Box<CastDoc>>,
     /// Rules of the class.
     pub method: MethodDoc,
 }
@@ -172,6 +176,7 @@ impl Default for Lesson {
             language: String::new(),
             kinds: vec![1, 4, 5, 6, 9, 7, 8, 13],
             open: Open::default(),
+            other: None,
             method: MethodDoc::default(),
         }
     }

@@ -118,6 +118,7 @@ pub(crate) fn is_fit(lesson: &Lesson) -> bool {
         long(&own.ask) && long(&own.hint) && own.by.rubric.len() <= 10 && own.by.rubric.iter().all(long)
     };
     lesson.kinds.len() <= MOST_KINDS
+        && lesson.other.as_ref().is_none_or(|cast| is_sound_cast(cast))
         && lesson.own.len() <= MOST_OWN
         && is_short(&lesson.id)
         && [&lesson.title, &lesson.note, &lesson.run_note, &lesson.language].into_iter().all(long)
@@ -168,6 +169,9 @@ fn check_sheet(sheet: &Sheet) -> Result<(), Message> {
     };
     if !is_short(&sheet.seat) || !is_short(&sheet.class) || !is_short(&sheet.lesson_id) {
         return Err(Message::new("log-file-absurd-text"));
+    }
+    if let Some(other) = &sheet.other {
+        check_cast(other)?;
     }
     let marks = |marks: &MarkDocs| mark(&marks.mixed) && mark(&marks.thermocline) && mark(&marks.deep);
     let kept = [&sheet.first_marks, &sheet.marks_when_revealed];

@@ -291,6 +291,11 @@ pub(crate) trait Kind: Sync {
         false
     }
 
+    /// It opens only when the marks are checked: it tells what was found.
+    fn needs_check(&self) -> bool {
+        false
+    }
+
     /// Ids of questions that must be settled before it opens; they are asked wherever it is.
     fn builds_on(&self) -> &'static [&'static str] {
         &[]

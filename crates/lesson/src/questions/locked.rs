@@ -12,7 +12,10 @@ use layercast_core::Message;
 
 /// It waits for the marks on Profile, or for a question it builds on.
 pub(crate) fn is_locked(water: &Water, kind: &dyn Kind, replay: &Replay) -> bool {
-    let waits = (kind.needs_marks() && !water.marks_are_in()) || waits_for(water, kind).is_some();
+    let checked = water.context.sheet.first_marks.is_some();
+    let waits = (kind.needs_check() && !checked)
+        || (kind.needs_marks() && !water.marks_are_in())
+        || waits_for(water, kind).is_some();
     waits && replay.first.tries == 0 && !replay.first.settled()
 }
 
@@ -40,6 +43,7 @@ pub(crate) fn locked(water: &Water, base: QuestionView, kind: &dyn Kind, paper: 
         let lead = vec![said(Message::new("ask-locked-first").count("number", first + 1))];
         return QuestionView { lead, locked: Some(go), ..base };
     }
+    let id = if kind.needs_check() { "ask-locked-check" } else { "ask-locked" };
     let ask = if kind.is_hidden_before_marks() { said(Message::new("ask-locked-ask")) } else { base.ask };
     let go = Way {
         label: said(Message::new("ask-locked-go")),
@@ -47,5 +51,5 @@ pub(crate) fn locked(water: &Water, base: QuestionView, kind: &dyn Kind, paper: 
         main: true,
         waits: None,
     };
-    QuestionView { ask, lead: vec![said(Message::new("ask-locked"))], locked: Some(go), ..base }
+    QuestionView { ask, lead: vec![said(Message::new(id))], locked: Some(go), ..base }
 }

@@ -8,6 +8,7 @@
 mod kind;
 mod kinds;
 mod locked;
+mod other;
 mod pictures;
 mod ranges;
 mod record;

@@ -77,6 +77,8 @@ pub struct Memo {
     pub(super) month: OnceCell<Option<super::kinds::next_month::Month>>,
     /// Kind 26.
     pub(super) widths: OnceCell<Option<super::kinds::one_change::Widths>>,
+    /// Kinds 23 and 24.
+    pub(super) others: super::other::Others,
 }
 
 /// The water a question is about: the own, or a pond of practice where the own has no layers.

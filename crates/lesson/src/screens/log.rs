@@ -4,8 +4,8 @@ use super::doubts::{doubt_of, doubts, settled};
 use super::facts::assumed;
 use super::{MOST_DOUBTS, Sight, companions, corrections, pending, rows, way};
 use crate::action::Action;
-use crate::document::{GUESS_POINTS, Screen, UndoWhat};
-use crate::numbers::WithNum;
+use crate::document::{GUESS_POINTS, Screen, UndoWhat, another_cast};
+use crate::numbers::{WithNum, mark};
 use crate::tables;
 use crate::view::{GuessRow, LegChoiceView, LogView, PendingView, Said, Way};
 use layercast_core::Message;
@@ -46,6 +46,7 @@ pub fn view(sight: &Sight) -> LogView {
         undo: undo(sight),
         one_column: table.one_column,
         guess: guess(sight),
+        other: other(sight),
         corrections: corrections::view(sight),
         companions: companions::view(sight, &table.rows),
         first_row: table.first,
@@ -76,6 +77,21 @@ fn guess(sight: &Sight) -> Option<Vec<GuessRow>> {
         }
     };
     sight.notebook.may_guess().then(|| (0..GUESS_POINTS).map(row).collect())
+}
+
+/// Another group's cast.
+fn other(sight: &Sight) -> (Said, bool) {
+    let sheet = sight.context.sheet;
+    let Some(cast) = another_cast(sheet, &sight.notebook.lesson) else {
+        return (Message::new("log-other-none").into(), false);
+    };
+    let depths = cast.entries.iter().filter_map(|entry| entry.depth.current());
+    let last_m = depths.filter(|depth_m| depth_m.is_finite()).fold(0.0, f64::max);
+    let said = match cast.group.trim() {
+        "" => Message::new("log-other"),
+        group => Message::new("log-other-group").text("group", group),
+    };
+    (said.count("count", cast.entries.len()).num("last", mark(last_m)).into(), sheet.other.is_some())
 }
 
 fn more(count: usize, id: &'static str) -> Option<Said> {

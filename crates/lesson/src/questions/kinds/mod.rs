@@ -2,6 +2,7 @@
 
 pub(crate) mod any_step;
 pub(crate) mod believable;
+pub(crate) mod best_explanation;
 pub(crate) mod colder_by;
 pub(crate) mod depth_of;
 pub(crate) mod every_two_metres;
@@ -20,6 +21,7 @@ pub(crate) mod own;
 pub(crate) mod oxygen_low;
 pub(crate) mod per_metre;
 pub(crate) mod read_again;
+pub(crate) mod really_disagree;
 pub(crate) mod same_degree;
 pub(crate) mod steep_layer;
 pub(crate) mod steepest_step;
@@ -60,6 +62,8 @@ pub(crate) const KINDS: &[(u8, &dyn Kind)] = &[
     (20, &next_month::NextMonth),
     (21, &windy_night::WindyNight),
     (22, &oxygen_low::OxygenLow),
+    (23, &really_disagree::ReallyDisagree),
+    (24, &best_explanation::BestExplanation),
     (25, &every_two_metres::EveryTwoMetres),
     (26, &one_change::OneChange),
     (27, &means_nothing::MeansNothing),
