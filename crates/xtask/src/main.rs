@@ -3,6 +3,7 @@
 mod bench;
 mod check;
 mod dist;
+mod fairness;
 mod fuzz;
 mod page;
 mod screenshots;
@@ -23,6 +24,8 @@ const USAGE: &str = "usage: cargo xtask COMMAND
   dist                    dist/layercast.html, and a zip with guide, licences, checksums
   bench [--keep-page]     size and speed beside things measured in the same run; no check
                           (--keep-page: of dist/layercast.html as it is)
+  fairness                simulated students, a blind guesser and wrong ideas over every check profile and
+                          open cast; prints the figures and writes them into DEVELOPERS.md
   fuzz [MINUTES [TARGET]] each fuzz target for so long (3)
   screenshots [all] [--keep-page]
                           the README's pictures into web/screenshots, or every state into build/shots
@@ -50,6 +53,7 @@ fn run() -> Result<()> {
         Some("test") => test::test(&tree, args.get(1).map(String::as_str)),
         Some("dist") => dist::dist(&tree),
         Some("bench") => bench::bench(&tree, args.iter().any(|arg| arg == "--keep-page")),
+        Some("fairness") => fairness::fairness(&tree),
         Some("fuzz") => {
             let minutes = args.get(1).map_or(Ok(3.0), |minutes| minutes.parse());
             fuzz::fuzz(&tree, minutes.context("MINUTES is a number")?, args.get(2).map(String::as_str))

@@ -227,6 +227,7 @@ ask-6-place = Between which two marks does your water change fastest?
 ask-6-warmer = Between which two marks does it get warmer fastest on the way down, and how fast is that?
 ask-6-warmer-place = Between which two marks does it get warmer fastest on the way down?
 ask-6-look-below = Look below { $depth } m. What lies above is likely the sun of today.
+ask-6-look-between = Your water has more than one steep layer. Look from { $from } to { $to } m, at the one with the biggest difference in weight across it.
 ask-6-label = It { $loses }
 ask-6-name = °C per metre
 ask-6-note = Use the mean. “{ $strip }” opens when you have it.

@@ -227,6 +227,7 @@ ask-6-place = ¿Entre qué dos marcas cambia más deprisa tu agua?
 ask-6-warmer = ¿Entre qué dos marcas sube más deprisa la temperatura al bajar, y a qué ritmo?
 ask-6-warmer-place = ¿Entre qué dos marcas sube más deprisa la temperatura al bajar?
 ask-6-look-below = Mira por debajo de { $depth } m. Lo de arriba será seguramente el sol de hoy.
+ask-6-look-between = Tu agua tiene más de una capa de cambio rápido. Mira de { $from } a { $to } m: ahí está la que separa las aguas de peso más distinto.
 ask-6-label = Ahí { $loses }
 ask-6-name = °C por metro
 ask-6-note = Usa la media. «{ $strip }» se abre cuando lo tengas.

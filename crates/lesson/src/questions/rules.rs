@@ -1,8 +1,10 @@
 //! Published rules beside the class's own, as a list a student can name one from.
 
 use super::kind::{Field, Input, Line};
-use super::water::Water;
-use layercast_core::{Message, Rule, Sought};
+use super::water::{Source, Water};
+use layercast_core::layers::mixed_layer::{DENSITY_RISE_KG_M3, density_rise_depth_m};
+use layercast_core::layers::{densest::densest, first_steep::first_steep, steps::steps};
+use layercast_core::{Level, Message, Rule, Sought};
 
 /// "No rule, I read it off."
 const NONE: &str = "none";
@@ -48,11 +50,51 @@ pub(crate) fn line(sought: Sought) -> Line {
     Line::new(Message::new("ask-label-rule"), vec![field])
 }
 
-/// The other rules for it with their depths on this water, metres.
+/// The other rules for it with their depths on this water, metres: by the mean, then going down and coming up.
 pub(crate) fn others(water: &Water, sought: Sought) -> Vec<(Rule, f64)> {
     let found = &water.analysis().rules;
     let depth = |rule: Rule| found.iter().find(|r| r.rule == rule).and_then(|r| r.value_m);
-    rules_of(sought).skip(1).filter_map(|rule| Some((rule, depth(rule)?))).collect()
+    let rules = || rules_of(sought).skip(1);
+    let mut list: Vec<(Rule, f64)> = rules().filter_map(|rule| Some((rule, depth(rule)?))).collect();
+    // Where only a day's layer is there, the mean has no densest step, and no leg has one.
+    let told = |rule: &Rule| !found.is_empty() && (*rule != Rule::DensestStep || depth(*rule).is_some());
+    for source in [Source::Down, Source::Up].into_iter().filter(|_| water.analysis().pairs.count > 0) {
+        let leg = leg(water, source);
+        list.extend(rules().filter(told).filter_map(|rule| Some((rule, by_leg(water, &leg, rule)?))));
+    }
+    list
+}
+
+/// The levels as one leg has them.
+pub(crate) fn leg(water: &Water, source: Source) -> Vec<Level> {
+    let density = water.analysis().method.density;
+    let level = |l: &Level| {
+        let temp_c = Water::of(l, source)?;
+        Some(Level { temp_c, density: density.kg_m3(temp_c), ..*l })
+    };
+    water.levels().iter().filter_map(level).collect()
+}
+
+/// Places of the steps of the main layer; of all steps where none is that steep.
+pub(crate) fn main_steps(water: &Water) -> std::ops::Range<usize> {
+    let main = || water.steps().iter().enumerate().filter(|(_, s)| s.in_main_layer).map(|(i, _)| i);
+    main().next().zip(main().next_back()).map_or(0..water.steps().len(), |(a, b)| a..b + 1)
+}
+
+/// What a rule says of one leg, metres; the densest step is sought where the main layer is, as by the mean.
+fn by_leg(water: &Water, leg: &[Level], rule: Rule) -> Option<f64> {
+    let method = &water.analysis().method;
+    let steep = || first_steep(&steps(leg), method.steep_c_per_m);
+    match rule {
+        Rule::DensestStep => {
+            let whole = leg.len() == water.levels().len();
+            densest(leg, main_steps(water)).filter(|_| whole).map(|d| d.value_m)
+        }
+        Rule::DensityRise => density_rise_depth_m(leg, method.reference_m, DENSITY_RISE_KG_M3),
+        Rule::FirstSteepTop => steep().map(|(top_m, _)| top_m),
+        Rule::FirstSteepMiddle => steep().map(|(_, middle_m)| middle_m),
+        _ => None,
+    }
 }
 
 /// What a student named.

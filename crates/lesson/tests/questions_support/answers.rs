@@ -48,8 +48,10 @@ pub fn wrongs(pond: &Pond, asked: &Asked) -> Vec<Wrong> {
     let mut add = |idea, part, fields| list.push(Wrong { idea, part, fields });
     match asked.kind {
         1 => {
-            let mirrored = between(&means, pond.last_m() - z[0]).unwrap();
-            add("depth_as_height", 0, fields(&[("temp", &one(mirrored)), ("unit", "c")]));
+            // A cast that begins deeper has nothing there.
+            if let Some(mirrored) = between(&means, pond.last_m() - z[0]) {
+                add("depth_as_height", 0, fields(&[("temp", &one(mirrored)), ("unit", "c")]));
+            }
             add("axes_swapped", 0, fields(&[("temp", &format!("{}", z[0])), ("unit", "c")]));
         }
         2 => {
@@ -323,7 +325,7 @@ fn slope_at(series: &[(f64, f64)], z: f64) -> f64 {
 }
 
 /// Lines of kind 15 that are readings: value, depth, whether a doubt, the limits of a pair or the state points to it.
-fn read_again_lines(pond: &Pond) -> Vec<(String, f64, bool)> {
+pub fn read_again_lines(pond: &Pond) -> Vec<(String, f64, bool)> {
     use layercast_lesson::view::FieldKind;
     let field = lines_of(pond, 15).into_iter().next().unwrap();
     let FieldKind::Choice { options } = field.kind else { panic!() };
@@ -331,8 +333,8 @@ fn read_again_lines(pond: &Pond) -> Vec<(String, f64, bool)> {
     let line = |value: String| {
         let at: usize = value.strip_prefix('r')?.parse().unwrap();
         let z = pond.cast.readings[at].depth_m;
-        let row = pond.rows.iter().find(|r| (r.0 - z).abs() < 1e-9).unwrap();
-        let apart = row.2.map_or(0.0, |up| (row.1 - up).abs());
+        let row = pond.rows.iter().find(|r| (r.0 - z).abs() < 1e-9);
+        let apart = row.and_then(|r| Some((r.1 - r.2?).abs())).unwrap_or(0.0);
         let wide = apart > 0.2 + 0.1 * slope_at(&means, z).abs() + 1e-9;
         let pair = pond.analysis.facts.and_then(|f| f.inversion_pair_m);
         let upside_down = pair.is_some_and(|(a, b)| (a - z).abs() < 1e-9 || (b - z).abs() < 1e-9);
@@ -342,7 +344,7 @@ fn read_again_lines(pond: &Pond) -> Vec<(String, f64, bool)> {
 }
 
 /// Which way was warmer, where, and what that suggests, by the rows: values of kind 14's lists.
-fn two_ways(pond: &Pond) -> [&'static str; 3] {
+pub fn two_ways(pond: &Pond) -> [&'static str; 3] {
     let means = pond.means();
     let d: Vec<(f64, f64)> =
         pond.rows.iter().filter_map(|r| Some((slope_at(&means, r.0), r.1 - r.2?))).collect();
@@ -420,7 +422,7 @@ fn lines_of(pond: &Pond, kind: u8) -> Vec<layercast_lesson::view::FieldView> {
     view.parts.into_iter().flat_map(|p| p.lines).flat_map(|l| l.fields).collect()
 }
 
-fn fact_ids(pond: &Pond) -> Vec<String> {
+pub fn fact_ids(pond: &Pond) -> Vec<String> {
     lines_of(pond, 104).into_iter().map(|f| f.id).collect()
 }
 

@@ -2,6 +2,7 @@
 #![allow(dead_code, reason = "each test file uses its own part")]
 
 pub mod answers;
+pub mod fair;
 pub mod pages;
 pub mod why;
 pub mod words;
@@ -11,6 +12,7 @@ use layercast_lesson::document::{Answer, Lesson, MarkDoc, MarkDocs, Sheet, Try};
 use layercast_lesson::questions::{self, Asked, Context, Memo, Paper, PartVerdict, Verdict};
 use rand_pcg::Pcg64;
 use rand_pcg::rand_core::{Rng, SeedableRng};
+use std::cell::OnceCell;
 use std::collections::BTreeMap;
 
 /// Depth, going down, coming up. A single series has no second.
@@ -27,6 +29,8 @@ pub struct Pond {
     /// Depth and mg/L.
     pub oxygen_mg_l: Vec<(f64, f64)>,
     pub memo: Memo,
+    /// What is right in kind 26, worked out once.
+    pub changes: OnceCell<Vec<&'static str>>,
 }
 
 impl Pond {
@@ -51,6 +55,7 @@ impl Pond {
             sheet,
             oxygen_mg_l: Vec::new(),
             memo: Memo::default(),
+            changes: OnceCell::new(),
         }
     }
 
@@ -66,6 +71,7 @@ impl Pond {
             sheet,
             oxygen_mg_l: self.oxygen_mg_l.clone(),
             memo: Memo::default(),
+            changes: OnceCell::new(),
         }
     }
 
@@ -130,7 +136,7 @@ impl Pond {
 }
 
 /// From which readings an answer is taken.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum By {
     Mean,
     Down,

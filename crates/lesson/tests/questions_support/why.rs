@@ -5,7 +5,7 @@ use super::answers::{Wrong, at, place};
 use super::{By, Fields, Pond, fields, two};
 use layercast_core::water::density::density_kg_m3;
 use layercast_core::whatif::{Change, width_m};
-use layercast_core::{Doubt, State};
+use layercast_core::{Cast, Doubt, Method, State};
 use layercast_lesson::questions::{self, Asked};
 use layercast_lesson::view::{FieldKind, SmallPictures};
 
@@ -93,10 +93,14 @@ fn step_as_read(pond: &Pond) -> Option<(f64, f64)> {
     Some((t.step_top_m, t.step_bottom_m))
 }
 
-/// Widths of kind 26 and which options are right.
+/// Which options of kind 26 are right.
 pub fn changes(pond: &Pond) -> Vec<&'static str> {
-    let method = &pond.analysis.method;
-    let width = |c| width_m(&pond.cast, method, c, 300);
+    pond.changes.get_or_init(|| changes_of(&pond.cast, &pond.analysis.method)).clone()
+}
+
+/// Changes that gain within a tenth of the most, by the trials of core.
+pub fn changes_of(cast: &Cast, method: &Method) -> Vec<&'static str> {
+    let width = |c| width_m(cast, method, c, 300);
     let Some(now) = width(None) else { return Vec::new() };
     let names = ["half_step", "repeats", "probe", "cable", "decimals"];
     let gains: Vec<(f64, &str)> = Change::ALL

@@ -51,9 +51,11 @@ fn own_c(water: &Water) -> Option<f64> {
     given_c(water, 13, "apart")
 }
 
-/// Kind 13 is asked of this water, so that there is an own value to go by.
+/// Kind 13 is asked of this water, so that there is an own value to go by; not where both ways agree to the last digit, for
+/// then it is 0 and no limit.
 fn typical_is_asked(water: &Water) -> bool {
-    water.context.lesson.kinds.contains(&13) && super::legs_agree::LegsAgree.choose(water).is_ok()
+    let differs = water.analysis().pairs.s_c.is_some_and(|s| s > SLACK);
+    differs && water.context.lesson.kinds.contains(&13) && super::legs_agree::LegsAgree.choose(water).is_ok()
 }
 
 /// What the water itself gives to go by: nothing a student answered, for the list of questions hangs on it.

@@ -1,5 +1,5 @@
 //! Kind 8: how sure is the depth of your thermocline? A from–to that holds the thermocline's value and is as wide as a
-//! step at least and one and a half spans at most.
+//! step at least and one and a half spans at most, or as the span of one leg.
 //!
 //! It starts at the give or take of Profile (empty if there is none): that is the first answer.
 
@@ -9,10 +9,11 @@ use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, LAYERED, Line, Plan, Question, Uncovers,
 };
 use crate::questions::ranges::almost;
-use crate::questions::rules::others;
+use crate::questions::rules::{leg, main_steps, others};
 use crate::questions::say::{Numbers, in_m, line, minus, stretch};
 use crate::questions::text::{Fields, field, in_metres, joined, read_range, short, stretch_in_metres};
-use crate::questions::water::{FINEST_M, SLACK, Steep, Water};
+use crate::questions::water::{FINEST_M, SLACK, Source, Steep, Water};
+use layercast_core::layers::{span::span, steps::steps};
 use layercast_core::{Message, Rule, Sought, State};
 
 const TOO_NARROW: &str = "as_sure_as_the_digits";
@@ -83,27 +84,42 @@ pub(crate) fn other_is_settled(water: &Water, kind: u8) -> bool {
 
 /// Depth of the step that the value lies in, metres.
 fn step_m(steep: &Steep, water: &Water) -> f64 {
-    water.step_around(steep.value_m - SLACK).map_or(0.5, |s| s.bottom_m - s.top_m)
+    step_around_m(water, steep.value_m)
 }
 
-/// Widest range that is right, metres.
+/// Widest range that is right, metres: one and a half spans, or the whole span of one leg where that is wider.
 fn most_m(steep: &Steep, water: &Water) -> f64 {
-    (WIDEST * (steep.span_m.1 - steep.span_m.0)).max(step_m(steep, water))
+    let by_leg = |source: Source| {
+        let leg = leg(water, source);
+        let whole = leg.len() == water.levels().len() && !steep.today;
+        let found = span(&steps(&leg), main_steps(water), &[]).filter(|_| whole)?.thermocline;
+        // A second place that one leg has far away is no wider a range.
+        found.in_one_piece.then_some(found.span_bottom_m - found.span_top_m)
+    };
+    let legs: &[Source] = if water.analysis().pairs.count > 0 { &[Source::Down, Source::Up] } else { &[] };
+    let own = legs.iter().copied().filter_map(by_leg).fold(step_m(steep, water), f64::max);
+    (WIDEST * (steep.span_m.1 - steep.span_m.0)).max(own)
 }
 
-/// Depths a range may hold: the class's value; by follow-through that of another rule named in kind 7.
+/// Thickness of the step around a depth, metres.
+fn step_around_m(water: &Water, depth_m: f64) -> f64 {
+    water.step_around(depth_m - SLACK).map_or(0.5, |s| s.bottom_m - s.top_m)
+}
+
+/// Depths a range may hold: the class's value; by follow-through the depth accepted in kind 7, and that of another rule
+/// named there.
 fn held(water: &Water, steep: &Steep) -> Vec<f64> {
     let asked = super::super::Asked { id: "7".to_owned(), kind: 7, depths_m: Vec::new() };
     let answer = water.context.sheet.answers.get("7").filter(|a| !a.tries.is_empty());
-    let own_rule: Option<Rule> = answer
+    let own = answer
         .and_then(|a| replay(water, &asked, Some(a)))
-        .and_then(|r| r.now().parts.first().and_then(|p| p.accepted))
-        .and_then(|a| a.rule);
+        .and_then(|r| r.now().parts.first().and_then(|p| p.accepted));
+    let own_rule: Option<Rule> = own.and_then(|a| a.rule);
     let by_rule = others(water, Sought::Thermocline)
         .into_iter()
         .filter(|(rule, _)| Some(*rule) == own_rule)
         .map(|(_, z)| z);
-    std::iter::once(steep.value_m).chain(by_rule).collect()
+    std::iter::once(steep.value_m).chain(own.and_then(|a| a.value)).chain(by_rule).collect()
 }
 
 impl Kind for HowSure {
@@ -161,11 +177,17 @@ impl Kind for HowSure {
         let Some(steep) = q.water.steep() else { return Judged::not_yet(told("ask-8-no")) };
         let width = high - low;
         let cast = q.water.last_m() - q.water.first_m();
-        let holds = held(q.water, &steep).iter().any(|z| *z >= low - FINEST_M && *z <= high + FINEST_M);
-        if width < step_m(&steep, q.water) - FINEST_M {
+        let held = held(q.water, &steep);
+        let inside: Vec<f64> =
+            held.iter().copied().filter(|z| *z >= low - FINEST_M && *z <= high + FINEST_M).collect();
+        let holds = !inside.is_empty();
+        // One step, of the depth that is held.
+        let of_held = || inside.iter().map(|z| step_around_m(q.water, *z));
+        let least = of_held().reduce(f64::min).unwrap_or(step_m(&steep, q.water));
+        if width < least - FINEST_M {
             return Judged::idea(TOO_NARROW, told("ask-8-narrow"));
         }
-        let most = most_m(&steep, q.water);
+        let most = of_held().fold(most_m(&steep, q.water), f64::max);
         if holds && width <= most + FINEST_M {
             let accepted = Accepted { stretch_m: Some((low, high)), ..Accepted::default() };
             return Judged::yes(told("ask-8-yes"), accepted);
@@ -174,7 +196,7 @@ impl Kind for HowSure {
             return Judged::idea(WHOLE_LAKE, told("ask-8-whole"));
         }
         if !holds {
-            let near = held(q.water, &steep).iter().any(|z| {
+            let near = held.iter().any(|z| {
                 let off = if *z < low { low - z } else { z - high };
                 off <= step_m(&steep, q.water) + SLACK
             });

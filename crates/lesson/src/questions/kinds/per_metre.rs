@@ -1,5 +1,6 @@
 //! Kind 5: how many °C does it lose in each metre? Change over length; right within what rounding the two readings to 0.1
-//! can do, 0.1 °C over the length, of the mean, going down or coming up.
+//! can do, 0.1 °C over the length, of the mean, going down or coming up; over more than 2 m within what rounding the answer
+//! itself to 0.1 can do. A rate that such rounding could make nothing is not asked for.
 //!
 //! Over a metre nobody can tell whether a student divided. So it is asked over a single step that is no metre, or over a
 //! longer stretch, where no idea gives the right number. The same checker judges "how fast" of kind 6.
@@ -26,6 +27,8 @@ const MULTIPLIED: &str = "multiplied";
 const UPSIDE_DOWN: &str = "metres_per_degree";
 const BY_DEPTH: &str = "divided_by_depth";
 
+/// Give of an answer that is written to one decimal, °C per metre.
+const WRITTEN_C_PER_M: f64 = ROUNDING_C / 2.0;
 /// Most steps a stretch is made of.
 const LONGEST: usize = 3;
 
@@ -34,9 +37,9 @@ pub(crate) struct PerMetre;
 
 pub(crate) fn ranges(water: &Water, ends_m: (f64, f64)) -> Vec<Range> {
     let length = ends_m.1 - ends_m.0;
-    (changes(water, ends_m).into_iter())
-        .map(|(source, change)| Range { source, value: change / length, give: water.rounding_c() / length })
-        .collect()
+    let give = (water.rounding_c() / length).max(WRITTEN_C_PER_M);
+    let range = |(source, change): (Source, f64)| Range { source, value: change / length, give };
+    changes(water, ends_m).into_iter().map(range).collect()
 }
 
 pub(crate) fn wrongs(water: &Water, ends_m: (f64, f64)) -> Vec<Wrong> {
@@ -57,8 +60,8 @@ pub(crate) fn wrongs(water: &Water, ends_m: (f64, f64)) -> Vec<Wrong> {
 
 /// The rate of a stretch, in the words of the water: whether it could be judged without an idea passing for right.
 pub(crate) fn can_be_judged(water: &Water, ends_m: (f64, f64)) -> bool {
-    changes(water, ends_m).iter().all(|(_, c)| *c > 0.0)
-        && tellable(&ranges(water, ends_m), &wrongs(water, ends_m))
+    let ranges = ranges(water, ends_m);
+    ranges.iter().all(|r| r.value > r.give + SLACK) && tellable(&ranges, &wrongs(water, ends_m))
 }
 
 /// Judges a rate over a stretch (kind 5, and the second part of kind 6).

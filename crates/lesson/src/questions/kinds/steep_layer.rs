@@ -2,14 +2,15 @@
 //! (methods 5.5, 5.6); each may be one interval off where that interval's rate cannot be told from the class's (5.10), and
 //! those of the unbroken run by the mean, going down or coming up count too.
 //!
-//! Where no step reaches the rate, "none" is the answer; where the layer touches the last reading, that it goes on below.
+//! Where no step reaches the rate, "none" is the answer; a run by one way of reading that is no more than chance is right
+//! too. Where the layer touches the last reading, the answer is that it goes on below.
 //! Of several layers the one with the steepest step is asked for; where a day's warming is all there is, that one.
 //! An idea that leads to the same marks on this water changes nothing and is let be.
 
 mod edges;
 
-use self::edges::{Edges, drop_run, edges, is_edge, steep_c_per_m};
-use super::steepest_step::today_above_m;
+use self::edges::{Edges, drop_run, edges, is_edge, runs_by_chance, steep_c_per_m};
+use super::steepest_step::{look, today_above_m};
 use crate::questions::Told;
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Input, Judged, Kind, LAYERED, Line, Plan, Question,
@@ -90,6 +91,13 @@ impl SteepLayer {
         let Some(given) = meant else { return slip("ask-slip-no-marks") };
         let told = |id: &'static str| Self::told(q, id).message("yours", stretch_in_metres(from, to));
         let found = edges(q.water);
+        // Somebody who saw it in the own readings is not wrong: the explanation says that it is no more than chance.
+        if found.is_none()
+            && runs_by_chance(q.water).iter().any(|r| is_edge(&[r.0], given.0) && is_edge(&[r.1], given.1))
+        {
+            let accepted = Accepted { stretch_m: Some(given), ..Accepted::default() };
+            return Judged::yes(told("ask-11-yes"), accepted);
+        }
         let (top, bottom) = found
             .as_ref()
             .map_or((false, false), |e| (is_edge(&e.tops_m, given.0), is_edge(&e.bottoms_m, given.1)));
@@ -171,7 +179,7 @@ impl Kind for SteepLayer {
             start: INSIDE.to_owned(),
             ..Field::number("layer", Message::new("ask-11-name-layer"), None)
         };
-        let below = today_above_m(q.water).map(|below| Message::new("ask-6-look-below").m("depth", below));
+        let below = look(q.water);
         Plan {
             ask: Self::told(q, "ask-11"),
             lead: std::iter::once(Message::new("ask-11-lead")).chain(below).collect(),

@@ -74,6 +74,42 @@ pub(crate) fn today_above_m(water: &Water) -> Option<f64> {
     (!steep.today && today.bottom_m <= steep.step_m.0 + SLACK).then_some(today.bottom_m)
 }
 
+/// Where to look in water with several steep layers, metres: away from steps of another layer that change faster than the
+/// main one does. The main layer is the one that parts the most (methods 5.6).
+fn look_m(water: &Water) -> Option<(f64, f64)> {
+    let steep = water.steep().filter(|s| !s.today)?;
+    let most = |of: &dyn Fn(&Step) -> f64, steps: &mut dyn Iterator<Item = &Step>| {
+        steps.map(of).fold(f64::NEG_INFINITY, f64::max)
+    };
+    let best = most(&|s| water.rate(s), &mut water.members().iter().copied());
+    // By density too, which another rule goes by.
+    let densing = |s: &Step| s.densing_kg_m3_per_m;
+    let has_main = water.steps().iter().any(|s| s.in_main_layer);
+    let densest = most(&densing, &mut water.steps().iter().filter(|s| s.in_main_layer));
+    let below = today_above_m(water).unwrap_or(f64::NEG_INFINITY);
+    let faster = || {
+        let denser = move |s: &Step| has_main && !s.in_main_layer && densing(s) > densest + SLACK;
+        let of_another =
+            move |s: &&Step| (water.rate(s) > best + SLACK || denser(s)) && s.top_m >= below - SLACK;
+        water.steps().iter().filter(of_another)
+    };
+    let from = faster().filter(|s| s.bottom_m <= steep.step_m.0 + SLACK).map(|s| s.bottom_m).reduce(f64::max);
+    let to = faster().filter(|s| s.top_m >= steep.step_m.1 - SLACK).map(|s| s.top_m).reduce(f64::min);
+    let first = water.first_m().max(below);
+    (from.is_some() || to.is_some()).then(|| (from.unwrap_or(first), to.unwrap_or(water.last_m())))
+}
+
+/// Which of several steep layers is meant.
+pub(crate) fn look_between(water: &Water) -> Option<Message> {
+    look_m(water).map(|between| stretch(Message::new("ask-6-look-between"), "from", "to", between, 1))
+}
+
+/// What the question says about where to look.
+pub(crate) fn look(water: &Water) -> Option<Message> {
+    let below = || today_above_m(water).map(|below| Message::new("ask-6-look-below").m("depth", below));
+    look_between(water).or_else(below)
+}
+
 /// The step taken when the answer is shown.
 fn steepest(water: &Water) -> (f64, f64) {
     let members = water.members();
@@ -114,6 +150,9 @@ impl SteepestStep {
         }
         if today_above_m(q.water).is_some_and(|below| given.1 <= below + SLACK) {
             return Judged::not_yet(told("ask-6-today"));
+        }
+        if look_m(q.water).is_some_and(|(from, to)| given.0 < from - SLACK || given.1 > to + SLACK) {
+            return Judged::not_yet(told("ask-6-no"));
         }
         let matching: Vec<&'static str> = wrongs(q.water)
             .into_iter()
@@ -216,7 +255,7 @@ impl Kind for SteepestStep {
             )],
         );
         let speed_too = asks_speed(q.water);
-        let lead = today_above_m(q.water).map(|below| Message::new("ask-6-look-below").m("depth", below));
+        let lead = look(q.water);
         Plan {
             ask: Message::new(match (warmer, speed_too) {
                 (false, true) => "ask-6",

@@ -5,6 +5,7 @@
 //! and where a day's warming is the only layer, how deep that lies.
 
 use super::how_sure::{first_mark_texts, mark_texts, other_is_settled};
+use super::steepest_step::look_between;
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, Uncovers, Verdict,
     only,
@@ -127,7 +128,7 @@ impl Kind for ThermoclineDepth {
         };
         Plan {
             ask: Message::new(Self::ask(q.water, today)),
-            lead: lead.into_iter().collect(),
+            lead: lead.into_iter().chain(look_between(q.water)).collect(),
             parts: vec![vec![Line::new(Message::new("ask-7-label"), vec![field])]],
             notes: vec![Message::new("ask-7-note")],
         }

@@ -28,6 +28,8 @@ pub(super) struct Thick {
 pub(super) struct Layers {
     /// End of the mixed layer, metres.
     ends_m: Vec<f64>,
+    /// The marks it lies between by the own answer, where no depth was asked, metres.
+    end_between_m: Option<(f64, f64)>,
     /// Upper edge of the steep layer, metres.
     tops_m: Vec<f64>,
     /// Lower edge of the steep layer, metres.
@@ -45,17 +47,20 @@ impl Layers {
             Some(MixedLayer::At { value_m, .. }) => Some(value_m),
             _ => None,
         };
+        let own_end = settled(water, 9, Some);
         let own_layer = settled(water, 11, |a| a.stretch_m);
         let layers = || own_layer.into_iter().chain(class_layer_m(water));
         let last_m = water.last_m();
         Self {
-            ends_m: settled(water, 9, |a| a.value).into_iter().chain(class_end).collect(),
+            ends_m: own_end.and_then(|a| a.value).into_iter().chain(class_end).collect(),
+            end_between_m: own_end.filter(|a| a.value.is_none()).and_then(|a| a.stretch_m),
             tops_m: layers().map(|l| l.0).collect(),
             bottoms_m: layers().map(|l| l.1).collect(),
             depths_m: std::iter::once(last_m)
                 .chain(water.context.cast.bed_m.filter(|bed_m| *bed_m > last_m))
                 .collect(),
-            cut_off: is_cut_off(water),
+            // By the own lower edge, where there is one.
+            cut_off: own_layer.map_or(is_cut_off(water), |l| l.1 >= last_m - SLACK),
         }
     }
 
@@ -72,7 +77,8 @@ impl Layers {
 
     /// A thickness of the mixed layer is right.
     pub fn mixed(&self, x: f64) -> bool {
-        self.ends_m.iter().any(|end| near(x, *end))
+        let between = |(a, b): (f64, f64)| x >= a - SLACK && x <= b + SLACK;
+        self.ends_m.iter().any(|end| near(x, *end)) || self.end_between_m.is_some_and(between)
     }
 
     /// A thickness of the steep layer is right, also below an own mixed layer that is right.

@@ -1,6 +1,6 @@
 //! Where the rule's temperature is met, by every kind of reading; where each wrong idea and each other rule puts it.
 
-use crate::questions::ranges::{Range, Wrong, tellable};
+use crate::questions::ranges::{Range, Wrong};
 use crate::questions::rules::others;
 use crate::questions::water::{ROUNDING_C, SLACK, Source, Water};
 use layercast_core::{Rule, Sought};
@@ -9,6 +9,9 @@ use super::{LEAST_M, NEAREST, PREVIOUS, SURFACE, THERMOCLINE};
 
 /// A crossing this near to a mark is shown as the mark, metres: half of the last place that is shown.
 const AT_A_MARK_M: f64 = 0.005;
+
+/// Half of the last place of a depth written to a tenth, metres.
+const WRITTEN_M: f64 = 0.05;
 
 /// Where a temperature is met on the way down: the two marks and their temperatures.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -156,10 +159,15 @@ pub(super) fn wrong_pairs(water: &Water) -> Vec<(&'static str, (f64, f64))> {
     [surface, previous, thermocline].into_iter().flatten().collect()
 }
 
-/// The mark of a step nearest to a depth in it.
+/// The mark of a step nearest to a depth in it; none where the depth itself, to a tenth, may be written as the mark.
 pub(super) fn nearest_mark(ranges: &[Range], marks_m: (f64, f64)) -> Vec<Wrong> {
     let nearest = |z: f64| if z - marks_m.0 <= marks_m.1 - z { marks_m.0 } else { marks_m.1 };
-    ranges.iter().map(|r| Wrong { key: NEAREST, value: nearest(r.value), give: 0.02 }).collect()
+    let may_be_written =
+        |mark: f64| ranges.iter().any(|r| (r.value - mark).abs() <= r.give + WRITTEN_M + SLACK);
+    (ranges.iter().map(|r| nearest(r.value)))
+        .filter(|mark| !may_be_written(*mark))
+        .map(|value| Wrong { key: NEAREST, value, give: 0.02 })
+        .collect()
 }
 
 /// The class's own pair.
@@ -172,7 +180,8 @@ pub(super) fn class_crossing(water: &Water) -> Option<(f64, Crossing)> {
 pub(super) fn asks_depth(water: &Water) -> bool {
     let Some((_, at)) = class_crossing(water) else { return false };
     let ranges = depths(water, at.marks_m, None);
-    tellable(&ranges, &nearest_mark(&ranges, at.marks_m))
+    let is_right = |mark: f64| ranges.iter().any(|r| r.holds(mark));
+    !ranges.is_empty() && ![at.marks_m.0, at.marks_m.1].into_iter().any(is_right)
 }
 
 /// The rule's temperature is met at a mark, as near as a depth is said.

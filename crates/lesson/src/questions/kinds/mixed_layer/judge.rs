@@ -111,7 +111,7 @@ impl MixedLayerEnd {
         let marks_m = part.stretch_m.unwrap_or_default();
         let ranges = match part.rule {
             Some(rule) => (other_rules(q.water).into_iter())
-                .filter(|(r, ..)| *r == rule)
+                .filter(|(r, pair, _)| *r == rule && same(*pair, marks_m))
                 .map(|(_, _, value)| Range { source: Source::Mean, value, give: OTHER_RULE_M })
                 .collect(),
             None => depths(q.water, marks_m, Self::own_target(q)),

@@ -5,6 +5,8 @@ use layercast_core::{Level, Step};
 
 /// Two depths closer than this are the same mark, metres.
 const SAME_M: f64 = 1e-6;
+/// Two rates closer than this are the same, °C per metre.
+const TIE_C_PER_M: f64 = 1e-6;
 
 /// The layer with every mark that counts as an edge of it.
 #[derive(Clone, Debug, PartialEq)]
@@ -65,9 +67,14 @@ pub(super) fn edges(water: &Water) -> Option<Edges> {
     for source in sources {
         let by: Vec<(f64, f64, f64)> =
             drops(water, *source).into_iter().map(|(a, b, drop)| (a, b, drop / (b - a))).collect();
-        if let Some((top, bottom)) = run(&by, steep, (top_m, bottom_m)) {
-            tops_m.push(top);
-            bottoms_m.push(bottom);
+        // Of equal steepest steps apart from one another each has its run.
+        let inside = |s: &(f64, f64, f64)| s.0 < bottom_m - SAME_M && s.1 > top_m + SAME_M;
+        let most = by.iter().filter(|s| inside(s)).map(|s| s.2).fold(f64::NEG_INFINITY, f64::max);
+        for step in by.iter().filter(|s| inside(s) && s.2 >= most - TIE_C_PER_M) {
+            if let Some((top, bottom)) = run(&by, steep, (step.0, step.1)) {
+                tops_m.push(top);
+                bottoms_m.push(bottom);
+            }
         }
     }
     for list in [&mut tops_m, &mut bottoms_m] {
@@ -86,6 +93,16 @@ pub(super) fn drop_run(water: &Water) -> Option<(f64, f64)> {
         Some((most.0, most.1))
     })?;
     run(&drops, steep, about)
+}
+
+/// Where a step reaches the rate by some way of reading, though no layer is beyond chance: the run around its steepest step.
+pub(super) fn runs_by_chance(water: &Water) -> Vec<(f64, f64)> {
+    let run_by = |source: Source| {
+        let by: Vec<(f64, f64, f64)> =
+            drops(water, source).into_iter().map(|(a, b, drop)| (a, b, drop / (b - a))).collect();
+        run(&by, steep_c_per_m(water), (f64::NEG_INFINITY, f64::INFINITY))
+    };
+    [Source::Mean, Source::Down, Source::Up].into_iter().filter_map(run_by).collect()
 }
 
 /// What the water loses over each step, by some readings: (top, bottom, °C).
