@@ -159,6 +159,7 @@ mod tests {
     fn what_is_counted_twice() {
         let layers = Layers {
             ends_m: vec![3.0],
+            end_between_m: None,
             tops_m: vec![2.5],
             bottoms_m: vec![5.0],
             depths_m: vec![8.0],
