@@ -153,15 +153,17 @@ export function work_here(): Promise<void> {
 
 /** Opens a notebook made elsewhere (a file, an example) beside the one in hand, which stays in the list. */
 export function open_made(notebook: string, actions: readonly Action[] = []): Promise<boolean> {
-  let went_in = false;
-  return one_at_a_time(async () => {
-    const made = await changed(notebook, actions, { first: actions.length > 0 ? "table" : "opening" });
-    await leave(false);
-    core.know_words(made);
-    open_fresh(made, plain_ui(), 1);
-    went_in = true;
-    await write_now();
-  }).then(() => went_in);
+  return new Promise((done, failed) => {
+    one_at_a_time(async () => {
+      const made = await changed(notebook, actions, { first: actions.length > 0 ? "table" : "opening" });
+      await leave(false);
+      core.know_words(made);
+      open_fresh(made, plain_ui(), 1);
+      // It is on the screen: who waits to move the focus must not do so later, while something is being typed.
+      done(true);
+      await write_now();
+    }).then(() => done(false), failed);
+  });
 }
 
 /** A new notebook with one of our invented casts. */
