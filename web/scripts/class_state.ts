@@ -7,7 +7,7 @@ import { show } from "./state";
 import { read_class, write_class } from "./storage";
 
 /** What the panel of Class shows. */
-export type ClassPanel = "list" | "add" | "answers" | "sheets" | "seat" | "why" | "marks" | "lesson";
+export type ClassPanel = "list" | "add" | "answers" | "sheets" | "seat" | "why" | "marks" | "lesson" | "years";
 
 /** A class on the page. */
 export interface ClassBook {

@@ -19,6 +19,8 @@ import type {
   SmallRequest,
   Stepped,
   Taken,
+  YearsTaken,
+  YearsView,
 } from "../generated/core";
 import start, * as wasm from "../generated/core";
 import { wasm_module } from "./inlined";
@@ -212,6 +214,28 @@ export function lesson_act(lesson: string, action: LessonAction): string {
 /** Everything the page shows of a lesson. */
 export function lesson_look(lesson: string): LessonView {
   return guarded("lesson_look", () => wasm.lesson_look(lesson));
+}
+
+// The year book.
+
+/** The book with the casts of files; empty text: a new one. */
+export function years_add(book: string, files: readonly Uint8Array[]): YearsTaken {
+  return guarded("years_add", () => wasm.years_add(book, [...files]));
+}
+
+/** Gives a cast its day or place, or takes it out. */
+export function years_set(book: string, cast: string, what: "day" | "place" | "out", text: string): string {
+  return guarded("years_set", () => wasm.years_set(book, cast, what, text));
+}
+
+/** Everything the page shows of a book. */
+export function years_look(book: string, chosen: string): YearsView {
+  return guarded("years_look", () => wasm.years_look(book, chosen));
+}
+
+/** What its picture is drawn from. */
+export function years_drawing(book: string): string {
+  return guarded("years_drawing", () => wasm.years_drawing(book));
 }
 
 // The class.

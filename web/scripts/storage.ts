@@ -129,6 +129,16 @@ export function write_lesson(text: string): Promise<boolean> {
   return write_text("lesson", text);
 }
 
+/** The year book. */
+export function read_years(): Promise<string | null> {
+  return read_text("years");
+}
+
+/** Keeps the year book. False: this browser does not keep it. */
+export function write_years(text: string): Promise<boolean> {
+  return write_text("years", text);
+}
+
 async function read_text(name: string): Promise<string | null> {
   if (!records) return null;
   const text = await records("readonly", (all) => promisifyRequest<unknown>(all.get(name))).catch(() => null);

@@ -21,6 +21,7 @@ pub mod screens;
 pub mod sound;
 mod tables;
 pub mod view;
+pub mod years;
 
 pub use act::{act, step, step_with};
 pub use prepared::{Prepared, prepare, prepare_with};

@@ -36,3 +36,4 @@ mod report;
 mod support;
 mod wild;
 mod words;
+mod years;

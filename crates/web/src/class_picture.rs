@@ -6,6 +6,7 @@ use layercast_chart::{
 };
 use layercast_core::{Analysis, Metalimnion, State, Thermocline, WarmLayerToday};
 use layercast_lesson::class::{self, Room, cores, middle};
+use layercast_lesson::numbers::middle as middle_num;
 use serde::{Deserialize, Serialize};
 use tsify::{Ts, Tsify};
 use wasm_bindgen::prelude::*;
@@ -137,6 +138,24 @@ pub(crate) fn drawing(room: &Room, against: Option<&str>) -> String {
     };
     // Texts and numbers: writing them cannot fail.
     serde_json::to_string(&drawing).unwrap_or_default()
+}
+
+/// The same for casts that are nobody's: what stands over each, its analysis, where the line went slack.
+pub(crate) fn drawing_of(casts: Vec<(String, Analysis, Option<f64>)>) -> String {
+    let drawn = |(name, analysis, bed_m): (String, Analysis, Option<f64>)| Drawn {
+        name,
+        cast_id: String::new(),
+        points: analysis.profile.iter().map(|level| (level.depth_m, level.temp_c)).collect(),
+        bed_m,
+        marked_m: None,
+        number: analysis
+            .thermocline
+            .or(analysis.fastest_warming)
+            .map(|line| (middle_num(line.value_m).value, 2)),
+        found: FoundOf::of(&analysis),
+    };
+    let cores = casts.into_iter().map(drawn).collect();
+    serde_json::to_string(&Drawing { cores, shared_m: None, levels: Vec::new() }).unwrap_or_default()
 }
 
 /// Which picture of a class, how large, in which words.

@@ -13,6 +13,7 @@ mod senses;
 mod tables;
 mod trials;
 mod view;
+mod years;
 
 pub use class::{
     ClassShown, ClassStepped, OutcomeName, Slips, Taken, TakenRow, class_act, class_csv, class_lesson,

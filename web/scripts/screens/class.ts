@@ -12,8 +12,9 @@ import { mount_marks, show_marks } from "./class_marks";
 import { mount_sheets, show_seat, show_sheets } from "./class_sheets";
 import { mount_wall, show_wall, to_wall } from "./class_wall";
 import { mount_why, show_why } from "./class_why";
+import { mount_years, show_years, take_years } from "./class_years";
 
-const PANELS: readonly ClassPanel[] = ["list", "add", "answers", "sheets", "seat", "why", "marks", "lesson"];
+const PANELS: readonly ClassPanel[] = ["list", "add", "answers", "sheets", "seat", "why", "marks", "lesson", "years"];
 const PARTS = ["layers", "curves", "middle"] as const;
 
 /** Makes the screen work. */
@@ -58,6 +59,7 @@ export function mount_class(): void {
   mount_why(view("why"));
   mount_marks(view("marks"));
   mount_lesson(view("lesson"));
+  mount_years(view("years"));
   mount_wall();
   on_class_files(take_class_files);
   void open_last_class();
@@ -77,6 +79,7 @@ export function mount_class(): void {
     if (book.panel === "why") show_why(view("why"));
     if (book.panel === "marks") show_marks(view("marks"));
     if (book.panel === "lesson") show_lesson(view("lesson"));
+    if (book.panel === "years") show_years(view("years"));
     show_wall(s);
     if (arrived && focus_is_lost(screen)) view(book.panel).querySelector<HTMLElement>("[data-part=title]")?.focus();
   });
@@ -86,6 +89,10 @@ export function mount_class(): void {
 async function take_class_files(files: readonly File[]): Promise<boolean> {
   if (state().look.place.screen !== "class") return false;
   const bytes = await Promise.all(files.map(async (file) => new Uint8Array(await file.arrayBuffer())));
+  if (class_book().panel === "years") {
+    take_years(bytes);
+    return true;
+  }
   const [only] = bytes;
   if (class_book().panel === "lesson" && bytes.length === 1 && only !== undefined && open_lesson(only)) return true;
   class_take(

@@ -8,6 +8,7 @@ import { by_id, set_text, toggle } from "../dom";
 import { decimal_sign, say, speak, t, t_lines } from "../say";
 import { type State, state } from "../state";
 import { apply_view } from "../view_menu";
+import { years_picture } from "./class_years";
 
 /** What the room sees, step by step. */
 const STEPS: readonly ClassPart[] = ["curves", "marks", "layers", "middle"];
@@ -93,14 +94,17 @@ let drawn = "";
 let drawn_from = "";
 
 function draw(s: Readonly<State>): void {
-  const { drawing, part, against, wall } = class_book();
+  const { panel, against, wall } = class_book();
+  const years = panel === "years";
+  const drawing = years ? years_picture() : class_book().drawing;
+  const part = years ? "layers" : class_book().part;
   const figure = by_id("class-picture");
   const canvas = figure.querySelector("canvas");
   if (canvas === null) return;
   const { width, height } = figure.getBoundingClientRect();
   const root_px = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
   const theme = wall ? "projector" : s.ui.theme;
-  const looks = [width, height, root_px, theme, part, against, s.ui.lang, wall].join();
+  const looks = [width, height, root_px, theme, part, against, s.ui.lang, wall, years].join();
   if (width < 1 || (drawn === looks && drawn_from === drawing)) return;
   drawn = looks;
   drawn_from = drawing;

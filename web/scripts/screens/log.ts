@@ -221,7 +221,18 @@ function show_lesson(name: string, lesson: Extract<Opened, { kind: "lesson" }>):
 
 function which(
   s: Readonly<State>,
-): "empty" | "pasting" | "newer" | "lesson" | "no" | "pending" | "corrections" | "companions" | "guess" | "other" | "main" {
+):
+  | "empty"
+  | "pasting"
+  | "newer"
+  | "lesson"
+  | "no"
+  | "pending"
+  | "corrections"
+  | "companions"
+  | "guess"
+  | "other"
+  | "main" {
   if (s.ui.pasting) return "pasting";
   if (s.ui.file) return s.ui.file.kind === "large" ? "no" : s.ui.file.kind;
   if (s.look.log.pending) return "pending";
