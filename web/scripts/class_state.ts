@@ -7,7 +7,17 @@ import { show } from "./state";
 import { read_class, write_class } from "./storage";
 
 /** What the panel of Class shows. */
-export type ClassPanel = "list" | "add" | "answers" | "sheets" | "seat" | "why" | "marks" | "lesson" | "years";
+export type ClassPanel =
+  | "list"
+  | "add"
+  | "answers"
+  | "sheets"
+  | "seat"
+  | "why"
+  | "marks"
+  | "lesson"
+  | "years"
+  | "notes";
 
 /** A class on the page. */
 export interface ClassBook {
@@ -28,6 +38,8 @@ export interface ClassBook {
   readonly part: ClassPart;
   /** It is shown to the room. */
   readonly wall: boolean;
+  /** The wall tells why those in hand differ. */
+  readonly why: boolean;
   /** The wall is dark. */
   readonly blank: boolean;
   /** This browser keeps it. */
@@ -53,6 +65,7 @@ function fresh(text: string, taken: Taken | null): ClassBook {
     against: null,
     part: "layers",
     wall: false,
+    why: false,
     blank: false,
     kept: true,
   };

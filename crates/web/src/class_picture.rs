@@ -29,6 +29,8 @@ struct Drawn {
     points: Vec<(f64, f64)>,
     bed_m: Option<f64>,
     marked_m: Option<f64>,
+    /// What its first sheet with a guess had guessed, depths strictly increasing.
+    guess: Vec<(f64, f64)>,
     /// The thermocline and its decimals.
     number: Option<(f64, u8)>,
     found: FoundOf,
@@ -119,13 +121,18 @@ pub(crate) fn drawing(room: &Room, against: Option<&str>) -> String {
     let all = cores(room);
     let drawn = |core: &class::Core| {
         let work = core.of(room)?;
-        let seat = room.seats.iter().find(|seat| core.members.contains(&seat.member.key));
+        let mut seats = room.seats.iter().filter(|seat| core.members.contains(&seat.member.key));
+        let guess = seats.clone().map(|seat| seat.paper.hand_in.sheet.guessed()).find(|guess| guess.len() > 1);
+        let mut guess = guess.unwrap_or_default();
+        guess.dedup_by(|b, a| b.0 <= a.0);
+        let seat = seats.next();
         Some(Drawn {
             name: core.name.clone(),
             cast_id: core.cast_id.clone(),
             points: work.analysis.profile.iter().map(|level| (level.depth_m, level.temp_c)).collect(),
             bed_m: work.cast.bed_m,
             marked_m: seat.and_then(|seat| seat.paper.hand_in.sheet.marks.thermocline.depth_m),
+            guess,
             number: core.number.map(|number| (number.value, number.decimals)),
             found: FoundOf::of(&work.analysis),
         })
@@ -148,6 +155,7 @@ pub(crate) fn drawing_of(casts: Vec<(String, Analysis, Option<f64>)>) -> String 
         points: analysis.profile.iter().map(|level| (level.depth_m, level.temp_c)).collect(),
         bed_m,
         marked_m: None,
+        guess: Vec::new(),
         number: analysis
             .thermocline
             .or(analysis.fastest_warming)
@@ -185,6 +193,8 @@ pub struct ClassRequest {
 #[tsify(missing_as_null)]
 #[serde(rename_all = "snake_case")]
 pub enum ClassPart {
+    /// What was guessed before anything was read.
+    Guesses,
     /// What was read: curves, all alike or one against the rest.
     Curves,
     /// The groups' own marks on empty cores.
@@ -254,6 +264,11 @@ fn picture(drawing: Drawing, request: &ClassRequest) -> ClassPicture {
     let in_hand = |core: &Drawn| request.against.as_deref() == Some(core.cast_id.as_str());
     let curve = |core: Drawn, look| Curve { name: core.name, points: core.points, look };
     match request.of {
+        ClassPart::Guesses => {
+            let curve = |core: Drawn| Curve { name: core.name, points: core.guess, look: CurveLook::Guess };
+            let guessed = cores.into_iter().filter(|core| !core.guess.is_empty());
+            ClassPicture::Curves { curves: guessed.map(curve).collect(), levels: Vec::new() }
+        }
         ClassPart::Middle => ClassPicture::Curves {
             curves: cores.into_iter().filter(in_hand).map(|core| curve(core, CurveLook::InHand)).collect(),
             levels: levels

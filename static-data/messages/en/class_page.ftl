@@ -170,3 +170,16 @@ class-run-after-lines =
     Report: each group writes, then saves the hand-in. Its receipt stands on the page.
     Collect the files. What they are called does not matter.
     On your own computer: Class, drop them all, show them on the wall.
+
+## Notes for the wall
+
+class-to-notes = Notes for the wall
+class-notes-about = They stand here and on paper, never on the wall. Arrow keys go from step to step; B makes the wall dark.
+class-notes-print = Print them
+class-wall-guesses = What each group guessed before the first reading
+class-note-guesses = Ask: what made you think so? Leave every guess as it is; nobody marks them.
+class-note-curves = Ask: what do all the lines share? Where do they part?
+class-note-marks = Ask two groups that lie apart to say what they looked at.
+class-note-layers = First the ranges, then the depths. Ask: which depth lies in most ranges?
+class-note-middle = Ask: at which depth are the groups least sure, and why there?
+class-note-why = Ask: what would we see if it were something else? Say what cannot be told apart.

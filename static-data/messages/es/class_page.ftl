@@ -170,3 +170,16 @@ class-run-after-lines =
     Informe: cada grupo escribe y guarda su entrega. Su recibo está en la página.
     Recoge los archivos. No importa cómo se llamen.
     En tu equipo: Clase, suéltalos todos y muéstralos en la pared.
+
+## Notas para la pared
+
+class-to-notes = Notas para la pared
+class-notes-about = Están aquí y en papel, nunca en la pared. Las flechas van de paso en paso; B oscurece la pared.
+class-notes-print = Imprimirlas
+class-wall-guesses = Lo que supuso cada grupo antes de la primera lectura
+class-note-guesses = Pregunta: ¿qué os hizo pensarlo? Deja cada suposición como está; nadie las califica.
+class-note-curves = Pregunta: ¿qué tienen en común todas las líneas? ¿Dónde se separan?
+class-note-marks = Pide a dos grupos alejados que digan en qué se fijaron.
+class-note-layers = Primero los márgenes, después las profundidades. Pregunta: ¿qué profundidad está en más márgenes?
+class-note-middle = Pregunta: ¿a qué profundidad están menos seguros los grupos, y por qué ahí?
+class-note-why = Pregunta: ¿qué veríamos si fuera otra cosa? Di lo que no se puede distinguir.

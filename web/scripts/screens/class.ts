@@ -9,12 +9,24 @@ import { num, say, say_into, speak, t, t_into } from "../say";
 import { on_show, state } from "../state";
 import { mount_lesson, open_lesson, show_lesson } from "./class_lesson";
 import { mount_marks, show_marks } from "./class_marks";
+import { mount_notes, show_notes } from "./class_notes";
 import { mount_sheets, show_seat, show_sheets } from "./class_sheets";
 import { mount_wall, show_wall, to_wall } from "./class_wall";
 import { mount_why, show_why } from "./class_why";
 import { mount_years, show_years, take_years } from "./class_years";
 
-const PANELS: readonly ClassPanel[] = ["list", "add", "answers", "sheets", "seat", "why", "marks", "lesson", "years"];
+const PANELS: readonly ClassPanel[] = [
+  "list",
+  "add",
+  "answers",
+  "sheets",
+  "seat",
+  "why",
+  "marks",
+  "lesson",
+  "years",
+  "notes",
+];
 const PARTS = ["layers", "curves", "middle"] as const;
 
 /** Makes the screen work. */
@@ -60,6 +72,7 @@ export function mount_class(): void {
   mount_marks(view("marks"));
   mount_lesson(view("lesson"));
   mount_years(view("years"));
+  mount_notes(view("notes"));
   mount_wall();
   on_class_files(take_class_files);
   void open_last_class();
@@ -80,6 +93,7 @@ export function mount_class(): void {
     if (book.panel === "marks") show_marks(view("marks"));
     if (book.panel === "lesson") show_lesson(view("lesson"));
     if (book.panel === "years") show_years(view("years"));
+    if (book.panel === "notes") show_notes(view("notes"));
     show_wall(s);
     if (arrived && focus_is_lost(screen)) view(book.panel).querySelector<HTMLElement>("[data-part=title]")?.focus();
   });

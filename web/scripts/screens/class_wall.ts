@@ -8,10 +8,24 @@ import { by_id, set_text, toggle } from "../dom";
 import { decimal_sign, say, speak, t, t_lines } from "../say";
 import { type State, state } from "../state";
 import { apply_view } from "../view_menu";
+import { why_told } from "./class_why";
 import { years_picture } from "./class_years";
 
-/** What the room sees, step by step. */
-const STEPS: readonly ClassPart[] = ["curves", "marks", "layers", "middle"];
+/** A step of the wall: a picture, and with "why" the curves of those that were compared. */
+export type WallStep = ClassPart | "why";
+
+/** What the room can see, step by step: the guesses where somebody guessed, and last why two differ, once that was asked. */
+export function wall_steps(): WallStep[] {
+  const steps: WallStep[] = ["curves", "marks", "layers", "middle"];
+  if (class_book().view.guessed) steps.unshift("guesses");
+  if (why_told() !== null) steps.push("why");
+  return steps;
+}
+
+function step_now(): WallStep {
+  const { part, why } = class_book();
+  return why ? "why" : part;
+}
 
 /** Keys that make the wall dark and bright again. */
 const DARK = new Set(["b", "B", "."]);
@@ -43,30 +57,39 @@ function key_does(key: string): (() => void) | null {
 }
 
 function step(by: number): void {
-  const at = STEPS.indexOf(class_book().part) + by;
-  const part = STEPS[Math.max(0, Math.min(STEPS.length - 1, at))];
-  if (part === undefined) return;
-  set_class({ part, blank: false });
-  speak(said_of(part));
+  const steps = wall_steps();
+  const at = steps.indexOf(step_now()) + by;
+  const next = steps[Math.max(0, Math.min(steps.length - 1, at))];
+  if (next === undefined) return;
+  const why = next === "why";
+  set_class({ part: why ? "curves" : next, why, against: why ? (why_told()?.one ?? null) : null, blank: false });
+  speak(said_of(next));
 }
 
 /** Shows the class to the room: large, in the projector's colours, alone on the screen where the browser allows it. */
 export function to_wall(): void {
-  set_class({ wall: true, blank: false });
+  set_class({ wall: true, why: false, blank: false });
   apply_view({ ...state().ui, theme: "projector" });
   void document.documentElement.requestFullscreen?.().catch(() => {});
   by_id("class-wall-said").focus();
 }
 
 function leave_wall(): void {
-  set_class({ wall: false, blank: false });
+  set_class({ wall: false, why: false, blank: false });
   apply_view(state().ui);
   if (document.fullscreenElement !== null) void document.exitFullscreen();
   by_id("class-panel").querySelector<HTMLElement>("[data-part=wall]")?.focus();
 }
 
-function said_of(part: ClassPart): string {
-  switch (part) {
+/** What stands over a step. */
+export function said_of(step: WallStep): string {
+  switch (step) {
+    case "guesses":
+      return t("class-wall-guesses");
+    case "why": {
+      const told = why_told();
+      return told === null ? "" : [say(told.view.title), ...told.view.said.slice(0, 1).map(say)].join(" ");
+    }
     case "curves":
       return t("class-wall-curves");
     case "marks":
@@ -86,7 +109,7 @@ export function show_wall(s: Readonly<State>): void {
   toggle(by_id("class-wall-head"), wall);
   toggle(by_id("class-wall-key"), wall && part === "layers");
   toggle(by_id("class-blank"), blank);
-  set_text(by_id("class-wall-said"), said_of(part));
+  set_text(by_id("class-wall-said"), said_of(step_now()));
   draw(s);
 }
 

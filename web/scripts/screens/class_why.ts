@@ -13,6 +13,17 @@ import { type Option, options } from "./class_sheets";
 let asked = "";
 let told: WhyView | null = null;
 
+/** What was found last, and the cast it is about; `null` when nothing was asked, or the class has changed since. */
+export function why_told(): { view: WhyView; one: string } | null {
+  return told === null || !asked.endsWith(stamp()) ? null : { view: told, one: asked.split(" ", 1)[0] ?? "" };
+}
+
+/** What changes with the class. */
+function stamp(): string {
+  const { text } = class_book();
+  return `${text.length} ${text.slice(-400)}`;
+}
+
 /** Wires the two lists. */
 export function mount_why(el: HTMLElement): void {
   el.addEventListener("change", show);
@@ -26,7 +37,7 @@ export function show_why(el: HTMLElement): void {
   const casts = view.casts.map((cast): Option => [cast.cast_id, cast.name]);
   options(one, casts);
   options(other, [["", t("class-why-rest")], ...casts]);
-  const key = `${one.value} ${other.value} ${text.length} ${text.slice(-400)}`;
+  const key = `${one.value} ${other.value} ${stamp()}`;
   if (key !== asked) {
     asked = key;
     told = null;

@@ -46,6 +46,7 @@ pub fn look_at(room: &Room, against: Option<&str>) -> ClassView {
         next_question: next.as_ref().and_then(|next| next.0),
         next: next.map(|next| next.1.into()),
         questions: sums.into_iter().map(question_row).collect(),
+        guessed: room.seats.iter().any(|seat| seat.paper.hand_in.sheet.guessed().len() > 1),
         hidden: class.now.hidden,
         shuffled: class.now.shuffled.is_some(),
         ready_comments: READY_COMMENTS.map(|id| Message::new(id).into()).to_vec(),

@@ -33,6 +33,8 @@ pub struct ClassView {
     pub next: Option<Said>,
     /// Its question in `questions`.
     pub next_question: Option<usize>,
+    /// Somebody guessed before anything was read: the wall can begin with that.
+    pub guessed: bool,
     /// Names are hidden.
     pub hidden: bool,
     /// The groups are shuffled.
