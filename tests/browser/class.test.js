@@ -6,6 +6,7 @@ import { readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
 import { pathToFileURL } from "node:url";
 import { start } from "./browser.js";
+import { STATES } from "./states.js";
 import * as steps from "./steps.js";
 
 /** Job row C: marks exported in so many presses. */
@@ -174,4 +175,41 @@ test("words get their level, comments are used again, and feedback goes back", {
   assert.equal(await alone.run(() => document.querySelectorAll("img, script").length), 0);
   assert.deepEqual(alone.faults, []);
   await alone.inner.close();
+});
+
+test("the wall goes from step to step, says last why two differ, and never shows the notes", { timeout: 120_000 }, async () => {
+  const page = await browser.apart();
+  page.hurry = true;
+  await page.go();
+  await STATES["class-why"](page);
+  const why = await page.text('#class-panel [data-view="why"] [data-part="said"]');
+  await page.push('#class-panel [data-view="why"] [data-part="to-list"]');
+  await page.push('#class-panel [data-part="to-notes"]');
+  const notes = await page.run(() =>
+    [...document.querySelectorAll('#class-panel [data-part="steps"] > li')].map((one) => one.innerText.split("\n")),
+  );
+  // What was read, the marks, the layers, the middle, why: nobody guessed here.
+  assert.equal(notes.length, 5);
+  assert.ok(notes.every((one) => one.length > 1));
+  await page.push('#class-panel [data-view="notes"] [data-part="to-list"]');
+  await page.run(() => document.querySelector('#class-panel [data-part="parts"] [data-of="curves"]').click());
+  await page.push('#class-panel [data-part="wall"]');
+  const said = [];
+  for (let at = 0; at < notes.length; at += 1) {
+    said.push(await page.text("#class-wall-said"));
+    await page.press("ArrowRight");
+  }
+  assert.deepEqual(
+    said.map((one) => one.slice(0, 20)),
+    notes.map((one) => one[0].slice(0, 20)),
+  );
+  assert.ok(said.at(-1).includes(why.slice(0, 40)), `${said.at(-1)} / ${why}`);
+  const seen = await page.text("body");
+  assert.ok(!seen.includes(notes[0][1]), "a note is on the wall");
+  await page.press("b");
+  assert.equal(await page.run(() => document.getElementById("class-blank").checkVisibility()), true);
+  await page.press("b", "Escape");
+  await page.until(() => document.getElementById("class-panel").checkVisibility());
+  assert.deepEqual(page.faults, []);
+  await page.close();
 });

@@ -258,6 +258,7 @@ ask-7-marked = On Profile you marked <mine>{ $yours }</mine>. Keep it, or move t
 ask-7-refused = On Profile you said: not in my water. That stays on record. Where would you put it now?
 ask-7-note = ↑ is shallower, ↓ is deeper, by 0.1 m; with Shift by one mark of the cable.
 ask-7-yes = <mine>{ $yours }</mine> is inside the range of your readings.
+ask-7-yes-one-way = Right by the rule of your class, from one way alone: <mine>{ $yours }</mine> lies in its steepest step.
 ask-7-rule = Rule of your class: the middle of the steepest step, with all that cannot be told from it.
 ask-7-rule-warming = Rule: the middle of the step where it gets warmer fastest, with all that cannot be told from it.
 ask-7-wide = <mine>{ $yours }</mine> holds it, but it is wide. Give a single depth here.

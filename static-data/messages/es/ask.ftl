@@ -258,6 +258,7 @@ ask-7-marked = En el Perfil marcaste <mine>{ $yours }</mine>. Déjalo, o mueve l
 ask-7-refused = En el Perfil dijiste: no está en mi agua. Queda registrado. ¿Dónde la pondrías ahora?
 ask-7-note = ↑ es menos hondo, ↓ más hondo, de 0,1 en 0,1 m; con Mayús, de marca en marca del cable.
 ask-7-yes = <mine>{ $yours }</mine> está dentro del margen de tus lecturas.
+ask-7-yes-one-way = Correcto según la regla de tu clase, con un solo recorrido: <mine>{ $yours }</mine> está en su tramo más brusco.
 ask-7-rule = Regla de tu clase: el centro del tramo más brusco, con todo lo que no se distingue de él.
 ask-7-rule-warming = Regla: el centro del tramo donde la temperatura sube más deprisa, con todo lo que no se distingue de él.
 ask-7-wide = <mine>{ $yours }</mine> la contiene, pero es ancho. Aquí da una sola profundidad.

@@ -1,10 +1,10 @@
 //! Published rules beside the class's own, as a list a student can name one from.
 
 use super::kind::{Field, Input, Line};
-use super::water::{Source, Water};
+use super::water::{SLACK, Source, Water};
 use layercast_core::layers::mixed_layer::{DENSITY_RISE_KG_M3, density_rise_depth_m};
 use layercast_core::layers::{densest::densest, first_steep::first_steep, steps::steps};
-use layercast_core::{Level, Message, Rule, Sought};
+use layercast_core::{Level, Message, Rule, Sought, Step};
 
 /// "No rule, I read it off."
 const NONE: &str = "none";
@@ -79,6 +79,24 @@ pub(crate) fn leg(water: &Water, source: Source) -> Vec<Level> {
 pub(crate) fn main_steps(water: &Water) -> std::ops::Range<usize> {
     let main = || water.steps().iter().enumerate().filter(|(_, s)| s.in_main_layer).map(|(i, _)| i);
     main().next().zip(main().next_back()).map_or(0..water.steps().len(), |(a, b)| a..b + 1)
+}
+
+/// Whether a depth lies in the step that changes fastest as one leg has it: the class's own rule, from that leg.
+pub(crate) fn is_fastest_of_a_leg(water: &Water, depth_m: f64) -> bool {
+    let sign = if water.warms() { -1.0 } else { 1.0 };
+    [Source::Down, Source::Up].into_iter().filter(|_| water.analysis().pairs.count > 0).any(|source| {
+        let leg = leg(water, source);
+        if leg.len() != water.levels().len() {
+            return false;
+        }
+        let steps = steps(&leg);
+        let main = steps.get(main_steps(water)).unwrap_or(&steps);
+        let rate = |step: &Step| sign * step.cooling_c_per_m;
+        let most = main.iter().map(rate).fold(f64::NEG_INFINITY, f64::max);
+        main.iter().any(|step| {
+            rate(step) >= most - SLACK && depth_m >= step.top_m - SLACK && depth_m <= step.bottom_m + SLACK
+        })
+    })
 }
 
 /// What a rule says of one leg, metres; the densest step is sought where the main layer is, as by the mean.

@@ -11,7 +11,7 @@ use crate::questions::kind::{
     only,
 };
 use crate::questions::ranges::almost;
-use crate::questions::rules::{Named, name, named, others};
+use crate::questions::rules::{Named, is_fastest_of_a_leg, name, named, others};
 use crate::questions::say::{Numbers, line, stretch};
 use crate::questions::text::{Fields, Measure, field, in_metres, read, short};
 use crate::questions::water::{FINEST_M, SLACK, Source, Steep, Water};
@@ -161,6 +161,11 @@ impl Kind for ThermoclineDepth {
                     let said = told("ask-yes-other-rule").message("rule", name(rule));
                     return Judged { accepted, ..Judged::new(Verdict::YesByAnotherRule, said) }
                         .note(Some(Self::rule(q.water)));
+                }
+                // The class's rule, by readings of one leg that the span of the means does not hold.
+                Named::Rule(Rule::SteepestMiddle) if is_fastest_of_a_leg(q.water, x) => {
+                    let accepted = Accepted { value: Some(x), ..Accepted::default() };
+                    return Judged::yes(told("ask-7-yes-one-way"), accepted).note(Some(Self::rule(q.water)));
                 }
                 Named::Nothing => {
                     let said = told("ask-which-rule")
