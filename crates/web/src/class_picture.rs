@@ -122,7 +122,8 @@ pub(crate) fn drawing(room: &Room, against: Option<&str>) -> String {
     let drawn = |core: &class::Core| {
         let work = core.of(room)?;
         let mut seats = room.seats.iter().filter(|seat| core.members.contains(&seat.member.key));
-        let guess = seats.clone().map(|seat| seat.paper.hand_in.sheet.guessed()).find(|guess| guess.len() > 1);
+        let guess =
+            seats.clone().map(|seat| seat.paper.hand_in.sheet.guessed()).find(|guess| guess.len() > 1);
         let mut guess = guess.unwrap_or_default();
         guess.dedup_by(|b, a| b.0 <= a.0);
         let seat = seats.next();

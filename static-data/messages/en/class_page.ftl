@@ -136,6 +136,7 @@ class-lesson-print = Print the run sheet
 class-lesson-choose = Open a lesson
 class-lesson-not-one = This file is no lesson. Choose the file that “Save the lesson” gave.
 class-lesson-rubric = Four levels in words
+class-lesson-use = Compute the open class by it
 class-lesson-up = Up
 class-lesson-down = Down
 class-lesson-leave = Leave out

@@ -136,6 +136,7 @@ class-lesson-print = Imprimir la hoja de ruta
 class-lesson-choose = Abrir una lección
 class-lesson-not-one = Este archivo no es una lección. Elige el archivo que dio «Guardar la lección».
 class-lesson-rubric = Cuatro niveles en palabras
+class-lesson-use = Calcular con ella la clase abierta
 class-lesson-up = Subir
 class-lesson-down = Bajar
 class-lesson-leave = Quitar

@@ -10,7 +10,7 @@ import type {
   Quantity,
   TakenView,
 } from "../../generated/core";
-import { class_take_lesson } from "../class_state";
+import { class_book, class_take_lesson } from "../class_state";
 import { lesson_act, lesson_look, lesson_of_ours, open_bytes } from "../core";
 import { by_id, list, part, set_attr, set_text, set_value, template, toggle } from "../dom";
 import { save_file } from "../files";
@@ -188,10 +188,11 @@ export function mount_lesson(el: HTMLElement): void {
     if (one !== undefined) does({ do: "set_rule", rule: one.rule, text: target.value });
   });
   part(el, "save-lesson").addEventListener("click", () => {
-    class_take_lesson(now().text);
     say_that([]);
     save_file(`${now().view.file_name}.json`, now().text);
   });
+  // Everything in the class is computed again by it: never by the way.
+  part(el, "use-lesson").addEventListener("click", () => class_take_lesson(now().text));
   part(el, "print-lesson").addEventListener("click", () => {
     show_sheet();
     document.documentElement.dataset.prints = "lesson";
@@ -246,6 +247,7 @@ export function show_lesson(el: HTMLElement): void {
   toggle(note, said.length > 0);
   list(note, template("template-lesson-said"), said, (line, words) => set_text(line, words));
   toggle(part(el, "undo-lesson"), before.length > 0);
+  toggle(part(el, "use-lesson"), class_book().view.sheets.length > 0);
   say_into(part(el, "sum"), view.sum);
   list(part(el, "taken"), template("template-lesson-taken"), view.taken, fill_taken);
   const others = ["", ...view.others.map((one) => say(one.name))];
@@ -276,6 +278,13 @@ function fill_taken(row: HTMLElement, one: TakenView): void {
     ["down", one.down],
   ] as const) {
     part<HTMLButtonElement>(row, name).disabled = action === null;
+  }
+  for (const [name, words] of [
+    ["up", "class-lesson-up"],
+    ["down", "class-lesson-down"],
+    ["leave", "class-lesson-leave"],
+  ] as const) {
+    set_attr(part(row, name), "aria-label", `${t(words)}: ${say(one.name)}`);
   }
   const own = part(row, "own");
   toggle(own, one.own !== null);

@@ -6,7 +6,7 @@ import { class_book, set_class } from "../class_state";
 import { class_draw } from "../core";
 import { by_id, set_text, toggle } from "../dom";
 import { decimal_sign, say, speak, t, t_lines } from "../say";
-import { type State, state } from "../state";
+import { has_state, type State, state } from "../state";
 import { apply_view } from "../view_menu";
 import { why_told } from "./class_why";
 import { years_picture } from "./class_years";
@@ -16,8 +16,9 @@ export type WallStep = ClassPart | "why";
 
 /** What the room can see, step by step: the guesses where somebody guessed, and last why two differ, once that was asked. */
 export function wall_steps(): WallStep[] {
-  const steps: WallStep[] = ["curves", "marks", "layers", "middle"];
-  if (class_book().view.guessed) steps.unshift("guesses");
+  const { guessed, marked } = class_book().view;
+  const steps: WallStep[] = marked ? ["curves", "marks", "layers", "middle"] : ["curves", "layers", "middle"];
+  if (guessed) steps.unshift("guesses");
   if (why_told() !== null) steps.push("why");
   return steps;
 }
@@ -32,6 +33,10 @@ const DARK = new Set(["b", "B", "."]);
 
 /** Wires the picture and the wall. */
 export function mount_wall(): void {
+  // Its place is known only when head and font have settled.
+  new ResizeObserver(() => {
+    if (has_state() && state().look.place.screen === "class") draw(state());
+  }).observe(by_id("class-picture"));
   by_id("class-wall-back").addEventListener("click", () => step(-1));
   by_id("class-wall-next").addEventListener("click", () => step(1));
   by_id("class-wall-leave").addEventListener("click", leave_wall);

@@ -86,7 +86,9 @@ pub fn has_report(seat: &Seat) -> bool {
 
 /// Sum and most of a list.
 pub fn total(points: &[Points]) -> (f64, f64) {
-    (points.iter().map(Points::counts).sum(), points.iter().map(|p| p.max).sum())
+    // The sum of nothing is -0 otherwise.
+    let sum = |of: fn(&Points) -> f64| points.iter().map(of).fold(0.0, |sum, one| sum + one);
+    (sum(Points::counts), sum(|p| p.max))
 }
 
 /// Any seat of the room wrote a report.

@@ -47,6 +47,7 @@ pub fn look_at(room: &Room, against: Option<&str>) -> ClassView {
         next: next.map(|next| next.1.into()),
         questions: sums.into_iter().map(question_row).collect(),
         guessed: room.seats.iter().any(|seat| seat.paper.hand_in.sheet.guessed().len() > 1),
+        marked: room.seats.iter().any(|seat| seat.paper.hand_in.sheet.marks.thermocline.depth_m.is_some()),
         hidden: class.now.hidden,
         shuffled: class.now.shuffled.is_some(),
         ready_comments: READY_COMMENTS.map(|id| Message::new(id).into()).to_vec(),

@@ -35,6 +35,8 @@ pub struct ClassView {
     pub next_question: Option<usize>,
     /// Somebody guessed before anything was read: the wall can begin with that.
     pub guessed: bool,
+    /// Somebody marked the thermocline: the wall can show where.
+    pub marked: bool,
     /// Names are hidden.
     pub hidden: bool,
     /// The groups are shuffled.

@@ -41,6 +41,8 @@ pub struct YearRow {
     pub is_day: bool,
     /// Its place.
     pub place: String,
+    /// The group that read it.
+    pub group: String,
     /// Thermocline, metres; `None`: none, see `said`.
     pub value: Option<Num>,
     /// "3.5 to 4.0 m", or "none", "mixed to the bottom".
@@ -122,12 +124,13 @@ pub fn look(book: &YearBook, chosen: Option<&str>) -> YearsView {
     }
 }
 
-/// Names ("2025-10", "25-10" where there are many), analyses and slack depths in order, for the picture.
+/// Names ("2025-10", or the group before there is a day, "25-10" where there are many), analyses and slack depths in order, for the picture.
 pub fn shown(book: &YearBook) -> Vec<(String, Analysis, Option<f64>)> {
     let from = if book.casts.len() > ROOMY { 2 } else { 0 };
     let name = |one: &YearCast| match Day::read(&one.day) {
         Some(_) => one.day.trim().get(from..7).unwrap_or_default().to_owned(),
-        None => "?".to_owned(),
+        None if one.cast.group.trim().is_empty() => "?".to_owned(),
+        None => one.cast.group.trim().chars().take(3).collect(),
     };
     read(book).into_iter().map(|one| (name(one.one), one.analysis, one.one.cast.bed_m)).collect()
 }
@@ -154,6 +157,7 @@ fn row(all: &[Read], read: &Read) -> YearRow {
         day: read.one.day.clone(),
         is_day: read.day.is_some(),
         place: read.one.place.clone(),
+        group: read.one.cast.group.clone(),
         value: found.map(|found| middle(found.value_m)),
         said: said.into(),
         mixed: match &read.analysis.mixed_layer {
