@@ -138,6 +138,8 @@ export function mount_questions(): void {
     }
     const next = field ?? (part(main, "own-words-part").hidden ? null : own_words);
     (next ?? acts.querySelector<HTMLElement>(".go, .do") ?? by_id("question-ask")).focus();
+    // The verdict is what was asked for: it stands in sight, above what goes on.
+    missed_part(main, current)?.querySelector("[data-part=verdict]")?.scrollIntoView({ block: "nearest" });
   }
 
   on_show(show);
@@ -175,12 +177,24 @@ function open_field(main: HTMLElement, current: QuestionView): HTMLElement | nul
     ),
   ];
   const about = current.parts.find((one) => one.look_at !== null)?.look_at;
+  // Of several parts the one that was not right comes first; a choice is gone on with where it stands.
+  const missed = missed_part(main, current);
+  const first = (of: readonly (typeof fields)[number][]) =>
+    of.find((field) => field.value === "") ??
+    of.find((field) => field instanceof HTMLInputElement && field.type === "radio" && field.checked) ??
+    of[0];
   return (
     fields.find((field) => field.dataset.field === about) ??
-    fields.find((field) => field.value === "") ??
-    fields[0] ??
+    first(fields.filter((field) => missed?.contains(field))) ??
+    first(fields) ??
     null
   );
+}
+
+/** The part whose last answer was not right, and is open. */
+function missed_part(main: HTMLElement, current: QuestionView): Element | null {
+  const at = current.parts.findIndex((one) => one.verdict !== null && !one.settled && one.lines.length > 0);
+  return at < 0 ? null : (part(main, "parts").children[at] ?? null);
 }
 
 function show_question(
