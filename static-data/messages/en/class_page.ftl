@@ -86,6 +86,7 @@ class-comment-keep = Keep it for others
 class-comments-kept = Comments you keep
 class-comment-drop = Drop it
 class-by-hand = of { $max }, given by you
+class-by-hand-over = of { $max }, given by you: more than the most
 class-level = Level
 class-level-none = not yet marked
 class-level-0 = 0: nothing of it

@@ -86,6 +86,7 @@ class-comment-keep = Guardarlo para otros
 class-comments-kept = Comentarios que guardas
 class-comment-drop = Quitarlo
 class-by-hand = de { $max }, puestos por ti
+class-by-hand-over = de { $max }, puestos por ti: más del máximo
 class-level = Nivel
 class-level-none = sin calificar
 class-level-0 = 0: nada de ello

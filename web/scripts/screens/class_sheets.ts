@@ -121,8 +121,10 @@ export function options(select: HTMLSelectElement, all: readonly Option[]): void
 /** What each button of a row does. */
 const ways = new WeakMap<Element, ClassAction>();
 
-function show_ways(el: Element, all: readonly ClassWay[]): void {
-  list(el, template("template-class-way"), all, (button, way) => {
+/** `on`: how many of them, from the first, stand and are taken back by a press. */
+function show_ways(el: Element, all: readonly ClassWay[], on: number | null = null): void {
+  list(el, template("template-class-way"), all, (button, way, index) => {
+    set_attr(button, "aria-pressed", on === null ? null : String(index < on));
     say_into(button, way.label);
     button.dataset.way = "";
     ways.set(button, way.action);
@@ -174,7 +176,7 @@ export function show_seat(el: HTMLElement): void {
   set_value(by_id<HTMLInputElement>("class-seat"), sheet.seat);
   by_id<HTMLInputElement>("class-late").checked = sheet.late;
   by_id<HTMLInputElement>("class-practice").checked = sheet.practice;
-  show_ways(part(el, "repairs"), [...sheet.repairs, ...sheet.can]);
+  show_ways(part(el, "repairs"), [...sheet.repairs, ...sheet.can], sheet.repairs.length);
   const texts = [...view.ready_comments.map(say), ...view.comments];
   const bank: Option[] = [["", t("class-comment-put")], ...texts.map((text): Option => [text, text])];
   toggle(part(el, "kept-box"), view.comments.length > 0);
@@ -188,7 +190,8 @@ export function show_seat(el: HTMLElement): void {
     set_text(part(card, "given"), answer.given.map(say).join(" · "));
     set_text(part(card, "reason"), answer.reason);
     set_value(part<HTMLInputElement>(card, "points"), num(answer.points));
-    set_text(part(card, "max"), t(answer.by_hand ? "class-by-hand" : "class-of-max", { max: num(answer.max) }));
+    const over = answer.points.value > answer.max.value ? "class-by-hand-over" : "class-by-hand";
+    set_text(part(card, "max"), t(answer.by_hand ? over : "class-of-max", { max: num(answer.max) }));
     list(part(card, "levels"), template("template-class-level"), answer.levels, (label, one) => {
       set_text(part(label, "name"), one.name === null ? t("class-level") : say(one.name));
       const select = part<HTMLSelectElement>(label, "level");
