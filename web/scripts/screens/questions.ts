@@ -13,6 +13,7 @@ import { show_small } from "../small_pictures";
 import { dispatch, on_show, type State, set_ui, state } from "../state";
 import { show_verdict } from "../verdict";
 import { show_ways } from "../ways";
+import { last_hint, read_out, verdicts } from "./question_said";
 
 type Panel = "waiting" | "question" | "table";
 
@@ -147,26 +148,6 @@ export function mount_questions(): void {
 
 function open_parts(current: QuestionView | null): number[] {
   return (current?.parts ?? []).flatMap((one, index) => (one.settled ? [] : [index]));
-}
-
-function verdicts(current: QuestionView, of: readonly number[]): string {
-  return of
-    .map((index) => current.parts[index]?.verdict ?? null)
-    .flatMap((verdict) => (verdict === null ? [] : [say(verdict.said)]))
-    .join(" ");
-}
-
-/** Everything of a question that a voice reads. */
-function read_out(current: QuestionView): string[] {
-  const all = current.parts.map((_, index) => index);
-  return [say(current.ask), ...current.lead.map(say), verdicts(current, all), last_hint(current)].filter(Boolean);
-}
-
-function last_hint(current: QuestionView): string {
-  const hint = current.parts.flatMap((one) => one.hints).at(-1);
-  if (hint === undefined) return "";
-  const sum = hint.sum.map((line) => `${say(line.left)} ${say(line.right)}, ${say(line.gloss)}`);
-  return [say(hint.head), ...(hint.said === null ? [] : [say(hint.said)]), ...sum].join(". ");
 }
 
 /** The field a verdict is about, else the first empty field that waits, else the first open one. */
