@@ -285,6 +285,19 @@ export class Page {
     await field.uploadFile(file);
   }
 
+  /** Keeps the text of the file that is saved next, in `window.saved`. */
+  keep_saved() {
+    return this.run(() => {
+      const real = URL.createObjectURL;
+      URL.createObjectURL = (blob) => {
+        void blob.text().then((text) => {
+          window.saved = text;
+        });
+        return real.call(URL, blob);
+      };
+    });
+  }
+
   /** The words that stand in what `selector` names, as one line; only what can be seen. */
   text(selector = "body") {
     return this.run((s) => document.querySelector(s)?.innerText.replace(/\s+/g, " ").trim() ?? "", selector);

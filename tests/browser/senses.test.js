@@ -55,15 +55,7 @@ test("the profile is heard from the top down, and the same button stops it", { t
 
 test("the page to be raised is saved with thick lines and braille", { timeout: 60_000 }, async () => {
   const page = await at_the_table();
-  await page.run(() => {
-    const real = URL.createObjectURL;
-    URL.createObjectURL = (blob) => {
-      void blob.text().then((text) => {
-        window.saved = text;
-      });
-      return real.call(URL, blob);
-    };
-  });
+  await page.keep_saved();
   await page.push('#profile-panel [data-part="touch"]');
   const saved = await page.until(() => window.saved);
   assert.match(saved, /width="210mm" height="297mm"/);
