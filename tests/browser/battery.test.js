@@ -9,7 +9,7 @@ import { drop_profile, new_profile, start } from "./browser.js";
 import * as steps from "./steps.js";
 
 /** A few rounds each time; `KILLS=50` asks for as many as a term of flat batteries. */
-const ROUNDS = Number(process.env.KILLS ?? 16);
+const ROUNDS = Number(process.env.KILLS ?? 12);
 
 /** Fixed, so that a failure can be had again. */
 let seed = 20_261;

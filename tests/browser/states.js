@@ -166,38 +166,45 @@ export const STATES = {
   },
 };
 
-// Questions, one by one.
-for (let number = 1; number <= 8; number += 1) {
-  STATES[`question-${number}`] = async (page) => {
-    await to_profile(page, "layered-summer");
-    await steps.place_marks(page, ["2.5", "4", "6"]);
-    await steps.go(page, "questions");
-    await steps.go_to_question(page, number);
+/** A state that is one step on from where others begin too: who goes through all of them takes that way once. */
+function on(base, step) {
+  const reach = async (page) => {
+    await base(page);
+    await step(page);
   };
+  return Object.assign(reach, { base, step });
+}
+
+// Questions, one by one.
+async function questions(page) {
+  await to_profile(page, "layered-summer");
+  await steps.place_marks(page, ["2.5", "4", "6"]);
+  await steps.go(page, "questions");
+}
+
+for (let number = 1; number <= 8; number += 1) {
+  STATES[`question-${number}`] = on(questions, (page) => steps.go_to_question(page, number));
 }
 
 // The longest sums: a depth between two marks, the mean of what two ways differ by.
-STATES["mixed-layer-right"] = async (page) => {
-  await STATES["question-5"](page);
+STATES["mixed-layer-right"] = on(questions, async (page) => {
+  await steps.go_to_question(page, 5);
   await steps.answer(page, { temp: "22.4", from: "2.5", to: "3", depth: "2.7" });
   await steps.press_button(page);
   await page.until(() => document.querySelector("#questions-panel .part .sum")?.checkVisibility());
-};
+});
 
-STATES["two-ways-shown"] = async (page) => {
-  await STATES["question-8"](page);
+STATES["two-ways-shown"] = on(questions, async (page) => {
+  await steps.go_to_question(page, 8);
   for (let press = 0; press < 4; press += 1) await steps.press_button(page, 1);
-};
+});
 
-STATES["all-hints"] = async (page) => {
-  await STATES["question-3"](page);
+STATES["all-hints"] = on(questions, async (page) => {
+  await steps.go_to_question(page, 3);
   for (let hint = 0; hint < 3; hint += 1) await steps.press_button(page, 1);
-};
+});
 
-STATES["shown"] = async (page) => {
-  await STATES["all-hints"](page);
-  await steps.press_button(page, 1);
-};
+STATES["shown"] = on(STATES["all-hints"], (page) => steps.press_button(page, 1));
 
 STATES["questions-of-mixed-water"] = async (page) => {
   await to_profile(page, "mixed-autumn");
@@ -219,29 +226,21 @@ STATES["class-sheet"] = async (page) => {
   await page.until(() => document.getElementById("class-seat")?.checkVisibility());
 };
 
-STATES["class-answers"] = async (page) => {
-  await class_picture(page);
-  await page.push('#class-panel [data-part="to-answers"]');
-};
-
-STATES["class-why"] = async (page) => {
-  await class_picture(page);
-  await page.push('#class-panel [data-part="to-why"]');
-  await page.until(() => document.querySelectorAll('#class-panel [data-part="causes"] tr').length > 3);
-};
-
-STATES["class-marks"] = async (page) => {
-  await class_picture(page);
-  await page.push('#class-panel [data-part="to-marks"]');
-};
-
-STATES["class-wall"] = async (page) => {
-  await class_picture(page);
-  await page.push('#class-panel [data-part="wall"]');
-  await page.until(() => document.getElementById("class-wall-head")?.checkVisibility());
-};
-
 async function class_picture(page) {
   await steps.drop_hand_ins(page);
   await page.push('#class-panel [data-view="add"] [data-part="to-list"]');
 }
+
+STATES["class-answers"] = on(class_picture, (page) => page.push('#class-panel [data-part="to-answers"]'));
+
+STATES["class-why"] = on(class_picture, async (page) => {
+  await page.push('#class-panel [data-part="to-why"]');
+  await page.until(() => document.querySelectorAll('#class-panel [data-part="causes"] tr').length > 3);
+});
+
+STATES["class-marks"] = on(class_picture, (page) => page.push('#class-panel [data-part="to-marks"]'));
+
+STATES["class-wall"] = on(class_picture, async (page) => {
+  await page.push('#class-panel [data-part="wall"]');
+  await page.until(() => document.getElementById("class-wall-head")?.checkVisibility());
+});

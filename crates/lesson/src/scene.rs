@@ -79,14 +79,18 @@ pub fn shown(context: &Context, paper: &Paper) -> Shown {
     };
     let mut bars = bars_at(context, &before.some_steps_m);
     if !checked {
+        let mut if_free = false;
         for asked in &paper.asked {
             let standing = questions::standing(context, asked, context.sheet.answers.get(&asked.id));
             shown.steps |= standing.reveals_all_steps;
+            if_free |= standing.reveals_steps_if_free;
             shown.thermocline |= standing.reveals_thermocline;
             shown.mixed_layer |= standing.reveals_mixed_layer;
             shown.deep_layer |= standing.reveals_deep_layer;
             bars.extend(standing.reveals_steps.into_iter().filter(|i| *i < context.analysis.steps.len()));
         }
+        let waits = || questions::revealed_by_check(context, paper).iter().any(|(_, t)| *t == Told::Steps);
+        shown.steps |= if_free && questions::marks_are_in(context) && !waits();
     }
     if !shown.steps {
         sort_by(&mut bars, usize::cmp);

@@ -34,6 +34,7 @@ mod questions_wording;
 mod questions_words;
 mod report;
 mod support;
+mod three_bars;
 mod wild;
 mod words;
 mod years;

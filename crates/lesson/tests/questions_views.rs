@@ -107,6 +107,7 @@ fn far_off(asked: &Asked) -> Fields {
         2 => &[("depth", "777")],
         4 => &[("drop", "77"), ("unit", "c")],
         5 => &[("rate", "77"), ("unit", "c_per_m")],
+        29 => &[("rate_a", "77"), ("rate_b", "77"), ("rate_c", "77")],
         6 => &[("from", "0"), ("to", "0.5"), ("rate", "77")],
         7 => &[("depth", "77")],
         8 => &[("from", "77"), ("to", "99")],
@@ -161,6 +162,11 @@ fn secrets(pond: &Pond, asked: &Asked) -> Vec<Secret> {
         5 => {
             let (rate, give) = ((at(z[0]) - at(z[1])).abs() / (z[1] - z[0]), 0.1 / (z[1] - z[0]));
             vec![Secret::Between(rate - give, rate + give)]
+        }
+        29 => {
+            let rate = |i: usize| (at(z[2 * i]) - at(z[2 * i + 1])).abs() / (z[2 * i + 1] - z[2 * i]);
+            let give = |i: usize| 0.1 / (z[2 * i + 1] - z[2 * i]);
+            (0..3).map(|i| Secret::Between(rate(i) - give(i), rate(i) + give(i))).collect()
         }
         6 => steep.map(|t| Secret::Pair(t.step_top_m, t.step_bottom_m)).into_iter().collect(),
         7 => steep.map(|t| Secret::Depth(t.value_m)).into_iter().collect(),
@@ -299,7 +305,7 @@ fn a_locked_question_waits_for_the_marks_and_hides_even_its_words_where_they_tel
             assert_eq!(view.ask.id == "ask-locked-ask", hidden);
             assert_eq!(
                 questions::standing(&pond.context(), asked, None).step_m.is_some(),
-                matches!(asked.kind, 4 | 5)
+                matches!(asked.kind, 4 | 5 | 29)
             );
         }
         // Why this route, and what was left out because of it, is said when the marks are in.

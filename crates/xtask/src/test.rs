@@ -1,6 +1,6 @@
 //! `test`: every check of the project, each named with its time. What a check needs and does not find is a failure that
-//! names the command that gets it. Both browsers are asked everything but the kills and the published rules for accessibility,
-//! which read the same page in either: only Chromium gets those. The quick checks come first, then the tests of the Rust rooms
+//! names the command that gets it. Firefox is asked what browsers do each in their own way: keys, files, clipboard, store, print,
+//! long work. What is the page's own doing is asked of Chromium alone. The quick checks come first, then the tests of the Rust rooms
 //! beside the building of the page and all that is only read, then the browsers.
 
 use crate::check;
@@ -35,9 +35,10 @@ const FIRST: &[Step] = &[
 ];
 
 /// The Rust rooms.
-const RUST: &[Step] = &[("tests of the Rust rooms", rooms)];
+const RUST: &[Step] = &[("tests of the Rust rooms", rooms), ("examples in the comments", examples)];
 
-/// The page, before the browsers look at it; and what is read rather than run, which has time until the Rust rooms are done.
+/// The page, before the browsers look at it; and what is read rather than run, once the tests are built: cargo lets one
+/// build at a time into a folder, and runs what it has built with the folder free again.
 const PAGE: &[Step] = &[
     ("types of the page", types),
     ("lints of the page", page_lints),
@@ -51,12 +52,23 @@ const PAGE: &[Step] = &[
 /// typed in the last twentieth of a second before a kill must be kept.
 const LAST: &[Step] = &[
     ("Chromium", |tree| browser(tree, "chromium", |file| !file.ends_with(KILLS))),
-    ("Firefox", |tree| browser(tree, "firefox", |file| !file.ends_with(KILLS))),
+    ("Firefox", |tree| browser(tree, "firefox", |file| !OF_THE_PAGE.iter().any(|one| file.ends_with(one)))),
     ("Chromium killed", |tree| browser(tree, "chromium", |file| file.ends_with(KILLS))),
 ];
 
 /// The kills are looked at in Chromium: what is kept by which write is the same, and Firefox takes seconds to start.
 const KILLS: &str = "battery.test.js";
+
+/// What is the same page in every browser: rules for accessibility, and what becomes of answers once they are typed.
+const OF_THE_PAGE: &[&str] = &[
+    KILLS,
+    "access.test.js",
+    "corrections.test.js",
+    "guess.test.js",
+    "tries.test.js",
+    "words.test.js",
+    "years.test.js",
+];
 
 /// Runs the steps whose name holds `only`, or all.
 pub fn test(tree: &Tree, only: Option<&str>) -> Result<()> {
@@ -117,29 +129,35 @@ fn format(tree: &Tree) -> Result<Count> {
     Ok(Count::ONE)
 }
 
-/// In a folder of its own: cargo lets one build at a time into a folder, and what is only read shares nothing with what is run.
 fn lints(tree: &Tree) -> Result<Count> {
     let mut clippy = tools::cargo(tree);
-    clippy.args(["clippy", "--quiet", "--workspace", "--all-targets", "--target-dir"]).arg(read_only(tree));
-    tools::run(clippy.args(["--", "--deny=warnings"]))?;
+    clippy.args(["clippy", "--quiet", "--workspace", "--all-targets", "--", "--deny=warnings"]);
+    tools::run(&mut clippy)?;
     Ok(Count::ONE)
-}
-
-fn read_only(tree: &Tree) -> std::path::PathBuf {
-    tree.target.join("read")
 }
 
 /// Each method's comment links its source: no link leads nowhere.
 fn links(tree: &Tree) -> Result<Count> {
     let mut doc = tools::cargo(tree);
-    doc.args(["doc", "--quiet", "--workspace", "--no-deps", "--target-dir"]).arg(read_only(tree));
+    doc.args(["doc", "--quiet", "--workspace", "--no-deps"]);
     doc.env("RUSTDOCFLAGS", "--deny=warnings");
     tools::run(&mut doc)?;
     Ok(Count::ONE)
 }
 
+/// The programs in `examples/` are no tests: the lints read them.
 fn rooms(tree: &Tree) -> Result<Count> {
-    let lines = tools::tee(tools::cargo(tree).args(["test", "--quiet", "--workspace", "--no-fail-fast"]))?;
+    cargo_tests(tree, &["--lib", "--bins", "--tests"])
+}
+
+fn examples(tree: &Tree) -> Result<Count> {
+    cargo_tests(tree, &["--doc"])
+}
+
+fn cargo_tests(tree: &Tree, which: &[&str]) -> Result<Count> {
+    let mut cargo = tools::cargo(tree);
+    cargo.args(["test", "--quiet", "--workspace", "--no-fail-fast"]).args(which);
+    let lines = tools::tee(&mut cargo)?;
     counted(&lines, |line| {
         // "test result: ok. 12 passed; 0 failed; …"
         let counts = line.strip_prefix("test result: ")?;

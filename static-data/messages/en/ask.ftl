@@ -154,6 +154,7 @@ ask-about-too-few = With fewer than 4 depths, or less than 1.5 m of water, laye
 ask-dropped-1 = “How warm is it at …?” is left out: read upside down it would give the same answer in your water.
 ask-dropped-4 = “How much colder …?” is left out: no two marks of your water differ enough.
 ask-dropped-5 = “How many °C in each metre?” is left out: on your marks a sum with one step missing would look right.
+ask-dropped-29 = “Fill in three bars” is left out: on your marks there are no three steps where a sum with one step missing would look wrong.
 ask-dropped-6 = “Where does it change fastest?” is left out: no step of your water stands out.
 ask-dropped-7 = “How deep is the thermocline?” is left out: your water has none.
 ask-dropped-8 = “How sure is it?” is left out: there is no thermocline to be sure of.
@@ -219,6 +220,13 @@ ask-5-no = <mine>{ $yours }</mine> is not it. First work out the { $drop } betwe
 ask-5-hint-1 = Look at the two depths, and at how far apart they are.
 ask-5-hint-2 = “°C per metre” means: in one whole metre. Take the { $drop }, then divide it by the step in metres.
 ask-5-own-words = In your own words: why do you divide by the step?
+
+# Kind 29: three bars.
+ask-29 = Fill in three bars: how many °C does your water { $lose } in each metre?
+ask-29-lead = Take the two temperatures of each pair apart, then divide by the step. Each bar stands in the picture as soon as you have it.
+ask-29-label = { $from } to { $to } m
+ask-29-name = °C per metre from { $from } to { $to } m
+ask-29-note = Read down, up or the mean, whichever you like.
 
 ## Where it changes fastest
 

@@ -25,6 +25,7 @@ lesson-kind-24 = What explains it best when two groups differ
 lesson-kind-25 = What readings every two metres would have told
 lesson-kind-26 = Which change would make you surer
 lesson-kind-27 = When this answer would mean nothing
+lesson-kind-29 = Fill in three bars of °C per metre
 # Questions that even water, cooling water or a layer of today brings by itself.
 lesson-kind-101 = Even water: warmest minus coldest
 lesson-kind-102 = Even water: how big a difference must be

@@ -154,6 +154,7 @@ ask-about-too-few = Con menos de 4 profundidades, o menos de 1,5 m de agua, no 
 ask-dropped-1 = «¿Qué temperatura hay a …?» no se pregunta: leída al revés daría lo mismo en tu agua.
 ask-dropped-4 = «¿Cuánto más fría …?» no se pregunta: en tu agua no hay dos marcas que se diferencien bastante.
 ask-dropped-5 = «¿Cuántos °C en cada metro?» no se pregunta: con tus marcas, una cuenta a la que le falta un paso parecería correcta.
+ask-dropped-29 = «Llena tres barras» no se pregunta: con tus marcas no hay tres tramos donde una cuenta a la que le falta un paso parezca incorrecta.
 ask-dropped-6 = «¿Dónde cambia más deprisa?» no se pregunta: en tu agua no destaca ningún tramo.
 ask-dropped-7 = «¿A qué profundidad está la termoclina?» no se pregunta: tu agua no tiene.
 ask-dropped-8 = «¿Con qué seguridad?» no se pregunta: no hay termoclina de la que estar seguro.
@@ -219,6 +220,13 @@ ask-5-no = <mine>{ $yours }</mine> no es eso. Primero calcula la { $drop } entre
 ask-5-hint-1 = Mira las dos profundidades y lo separadas que están.
 ask-5-hint-2 = «°C por metro» quiere decir: en un metro entero. Toma la { $drop } y divídela entre el tramo en metros.
 ask-5-own-words = Con tus palabras: ¿por qué se divide entre el tramo?
+
+# Kind 29: three bars.
+ask-29 = Llena tres barras: ¿cuántos °C { $lose } tu agua en cada metro?
+ask-29-lead = Resta las dos temperaturas de cada par y divide entre el tramo. Cada barra aparece en la imagen en cuanto la tengas.
+ask-29-label = De { $from } a { $to } m
+ask-29-name = °C por metro de { $from } a { $to } m
+ask-29-note = Puedes usar la bajada, la subida o la media.
 
 ## Dónde cambia más deprisa
 

@@ -25,6 +25,7 @@ lesson-kind-24 = Qué lo explica mejor cuando dos grupos difieren
 lesson-kind-25 = Qué habrían dicho lecturas cada dos metros
 lesson-kind-26 = Qué cambio daría más seguridad
 lesson-kind-27 = Cuándo esta respuesta no diría nada
+lesson-kind-29 = Llenar tres barras de °C por metro
 # Preguntas que trae por sí sola el agua uniforme, la que se enfría o una capa de hoy.
 lesson-kind-101 = Agua uniforme: máxima menos mínima
 lesson-kind-102 = Agua uniforme: cuánto debe medir una diferencia

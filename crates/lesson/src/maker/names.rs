@@ -31,6 +31,7 @@ pub fn name(kind: u8) -> Option<Message> {
         25 => "lesson-kind-25",
         26 => "lesson-kind-26",
         27 => "lesson-kind-27",
+        29 => "lesson-kind-29",
         101 => "lesson-kind-101",
         102 => "lesson-kind-102",
         103 => "lesson-kind-103",

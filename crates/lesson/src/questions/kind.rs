@@ -231,6 +231,8 @@ pub(crate) struct Uncovers {
     pub steps: Vec<usize>,
     /// The whole strip.
     pub all_steps: bool,
+    /// The whole strip, once the marks are in and no open question asks what it tells.
+    pub steps_if_free: bool,
     /// The thermocline with its span.
     pub thermocline: bool,
     /// The end of the mixed layer.
@@ -324,6 +326,11 @@ pub(crate) trait Kind: Sync {
     /// What it uncovers once it is settled.
     fn uncovers(&self, _q: &Question) -> Uncovers {
         Uncovers::default()
+    }
+
+    /// Bars of the strip that a settled part uncovers (indices into `Analysis::steps`).
+    fn uncovers_part(&self, _q: &Question, _part: usize) -> Vec<usize> {
+        Vec::new()
     }
 
     /// What of the check of the marks would give its answer away, before it is settled.

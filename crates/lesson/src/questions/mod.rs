@@ -94,6 +94,8 @@ pub struct Standing {
     pub reveals_steps: Vec<usize>,
     /// The whole strip is uncovered (kind 6 settled).
     pub reveals_all_steps: bool,
+    /// The whole strip, where no open question asks what it tells.
+    pub reveals_steps_if_free: bool,
     /// Thermocline uncovered (kinds 7, 8 settled after a shown answer or a right one).
     pub reveals_thermocline: bool,
     /// Mixed layer uncovered (kind 9 settled).
@@ -158,6 +160,11 @@ pub fn revealed_by_check(context: &Context, paper: &Paper) -> Vec<(usize, Told)>
     let settled = |asked: &Asked| standing(context, asked, context.sheet.answers.get(&asked.id)).settled;
     let asked = paper.asked.iter().enumerate();
     asked.filter_map(|(i, a)| Some((i, told(a).filter(|_| !settled(a))?))).collect()
+}
+
+/// All three marks are placed or refused.
+pub fn marks_are_in(context: &Context) -> bool {
+    water::Water::new(context).marks_are_in()
 }
 
 /// The column of means stands beside the picture of a question of this kind.

@@ -31,10 +31,14 @@ pub(crate) fn standing(water: &Water, asked: &Asked, answer: Option<&Answer>) ->
     };
     let accepted = replay.now().accepted();
     let q = Question { water, asked, accepted: &accepted };
+    let settled_parts = replay.first.parts.iter().enumerate().filter(|(_, state)| state.settled);
+    standing.reveals_steps = settled_parts.flat_map(|(part, _)| kind.uncovers_part(&q, part)).collect();
     if settled {
-        let Uncovers { steps, all_steps, thermocline, mixed_layer, deep_layer } = kind.uncovers(&q);
-        standing.reveals_steps = steps;
+        let Uncovers { steps, all_steps, steps_if_free, thermocline, mixed_layer, deep_layer } =
+            kind.uncovers(&q);
+        standing.reveals_steps.extend(steps);
         standing.reveals_all_steps = all_steps;
+        standing.reveals_steps_if_free = steps_if_free;
         standing.reveals_thermocline = thermocline;
         standing.reveals_mixed_layer = mixed_layer;
         standing.reveals_deep_layer = deep_layer;

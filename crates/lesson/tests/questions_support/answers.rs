@@ -7,6 +7,9 @@ use super::{By, Fields, Pond, fields, one, two};
 use layercast_core::MixedLayer;
 use layercast_lesson::questions::{self, Asked};
 
+/// The fields of the three bars of kind 29.
+pub const BARS: [&str; 3] = ["rate_a", "rate_b", "rate_c"];
+
 /// A wrong answer of a known idea.
 pub struct Wrong {
     pub idea: &'static str,
@@ -81,6 +84,16 @@ pub fn wrongs(pond: &Pond, asked: &Asked) -> Vec<Wrong> {
                 rates(change, (z[0], z[1]), &mut |idea, text| {
                     add(idea, 0, fields(&[("rate", &text), ("unit", "c_per_m"), ("source", by.word())]));
                 });
+            }
+        }
+        29 => {
+            for by in By::ALL {
+                let series = pond.series(by);
+                for (part, id) in BARS.into_iter().enumerate() {
+                    let step = (z[2 * part], z[2 * part + 1]);
+                    let change = (at(&series, step.0).unwrap() - at(&series, step.1).unwrap()).abs();
+                    rates(change, step, &mut |idea, text| add(idea, part, fields(&[(id, &text)])));
+                }
             }
         }
         6 => {
@@ -484,6 +497,17 @@ pub fn rights(pond: &Pond, asked: &Asked) -> Vec<Fields> {
                     ("source", by.word()),
                 ]));
                 list.push(fields(&[(id, &format!("{:.3}", -x)), ("unit", unit), ("source", by.word())]));
+            }
+        }
+        29 => {
+            for by in By::ALL {
+                let series = pond.series(by);
+                let rate = |part: usize| {
+                    let (top, bottom) = (z[2 * part], z[2 * part + 1]);
+                    let change = (at(&series, top).unwrap() - at(&series, bottom).unwrap()).abs();
+                    format!("{:.3}", change / (bottom - top))
+                };
+                list.push(BARS.into_iter().enumerate().map(|(i, id)| (id.to_owned(), rate(i))).collect());
             }
         }
         6 => {

@@ -28,6 +28,7 @@ pub(crate) mod steepest_step;
 pub(crate) mod sun_needed;
 pub(crate) mod temperature_at;
 pub(crate) mod thermocline_depth;
+pub(crate) mod three_bars;
 pub(crate) mod three_facts;
 pub(crate) mod tomorrow;
 pub(crate) mod warmest_coldest;
@@ -67,6 +68,7 @@ pub(crate) const KINDS: &[(u8, &dyn Kind)] = &[
     (25, &every_two_metres::EveryTwoMetres),
     (26, &one_change::OneChange),
     (27, &means_nothing::MeansNothing),
+    (29, &three_bars::ThreeBars),
     (101, &warmest_coldest::WarmestColdest),
     (102, &believable::Believable),
     (103, &any_step::AnyStep),

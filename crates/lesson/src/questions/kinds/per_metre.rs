@@ -27,6 +27,9 @@ const MULTIPLIED: &str = "multiplied";
 const UPSIDE_DOWN: &str = "metres_per_degree";
 const BY_DEPTH: &str = "divided_by_depth";
 
+/// The ideas of a rate.
+pub(crate) const RATE_IDEAS: [&str; 4] = [NOT_DIVIDED, MULTIPLIED, UPSIDE_DOWN, BY_DEPTH];
+
 /// Give of an answer that is written to one decimal, °C per metre.
 const WRITTEN_C_PER_M: f64 = ROUNDING_C / 2.0;
 /// Most steps a stretch is made of.
@@ -162,6 +165,11 @@ pub(crate) fn worked_rate(water: &Water, ends_m: (f64, f64)) -> Vec<SumLine> {
     if let Some(other) = rate_elsewhere(water, ends_m) {
         return sum(water, other, Source::Mean, true);
     }
+    made_up_rate(water, ends_m)
+}
+
+/// A rate worked on another water.
+pub(crate) fn made_up_rate(water: &Water, ends_m: (f64, f64)) -> Vec<SumLine> {
     let length = 0.5;
     let right = ranges(water, ends_m);
     let (a, b) = made_up(|x| right.iter().any(|r| r.holds(x / length)));
@@ -178,7 +186,8 @@ pub(crate) fn rate_elsewhere(water: &Water, ends_m: (f64, f64)) -> Option<(f64, 
     elsewhere(water, ends_m, |value| right.iter().any(|r| r.holds(value)), |change, length| change / length)
 }
 
-fn fits(water: &Water, ends_m: (f64, f64)) -> bool {
+/// Whether the rate of a stretch is asked for: it can be judged, and the water changes the way it does with depth.
+pub(crate) fn fits(water: &Water, ends_m: (f64, f64)) -> bool {
     let warmer = warmer_below(water, ends_m);
     let way = if water.state() == State::Inverse { warmer } else { !warmer };
     way && can_be_judged(water, ends_m)

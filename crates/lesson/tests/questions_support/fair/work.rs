@@ -229,6 +229,14 @@ impl<'a> Hand<'a> {
                 let rate = (self.at(z[0]) - self.at(z[1])) / (z[1] - z[0]);
                 fields(&[("rate", &self.write(rate)), ("unit", "c_per_m"), ("source", self.source())])
             }
+            29 => {
+                let rate = |i: usize| (self.at(z[2 * i]) - self.at(z[2 * i + 1])) / (z[2 * i + 1] - z[2 * i]);
+                fields(&[
+                    ("rate_a", &self.write(rate(0))),
+                    ("rate_b", &self.write(rate(1))),
+                    ("rate_c", &self.write(rate(2))),
+                ])
+            }
             6 => {
                 let (a, b, rate) = self.steepest();
                 let mut all = place(a, b);
