@@ -32,10 +32,12 @@ impl<'a> Labels<'a> {
             frame,
             taken: Vec::new(),
             short_lines: yours::short_lines(frame, picture),
-            long_lines: layers.map_or_else(Vec::new, |layers| {
-                let today_m = layers.today.map(|today| today.value_m);
-                layers.mixed_m.into_iter().chain(today_m).map(|depth_m| frame.y(depth_m)).collect()
-            }),
+            long_lines: {
+                let found_m = |layers: &Layers| [layers.mixed_m, layers.today.map(|today| today.value_m)];
+                let found_m = layers.map(found_m).into_iter().flatten().flatten();
+                let found = found_m.map(|depth_m| frame.y(depth_m));
+                found.chain(yours::long_lines(frame, picture)).collect()
+            },
             side: if under_ice { Side::Right } else { Side::Left },
         }
     }

@@ -118,6 +118,19 @@ pub(super) fn short_lines(frame: &Frame, picture: &Picture) -> Vec<(f64, f64, f6
     all(marks).into_iter().filter_map(placed).filter_map(line).collect()
 }
 
+/// Where dashed lines of the student's run across the whole plot: no words stand on them.
+pub(super) fn long_lines(frame: &Frame, picture: &Picture) -> Vec<f64> {
+    if picture.step.is_some() || !picture.lit_m.is_empty() {
+        return Vec::new();
+    }
+    if let Some((from_m, to_m)) = from_to(picture) {
+        return vec![frame.y(from_m), frame.y(to_m)];
+    }
+    let placed = picture.marks.iter().flat_map(all).filter_map(placed);
+    let long = placed.filter(|(depth_m, _)| short(frame, picture, *depth_m).is_none());
+    long.map(|(depth_m, _)| frame.y(depth_m)).collect()
+}
+
 /// Where the grips stand: at their depths, parted where they would touch, the unset ones stacked at the foot.
 pub(super) struct Grips {
     pub marks: [Option<f64>; 3],
