@@ -183,6 +183,8 @@ pub struct LogView {
     pub more_doubts: Option<Said>,
     /// How many decisions are not listed.
     pub more_settled: Option<Said>,
+    /// The teacher's lesson that is on, while no reading is in.
+    pub lesson: Option<Said>,
     /// The points of the guess, always five; `None` once it is sealed.
     pub guess: Option<Vec<GuessRow>>,
     /// Another group's cast: what is held, and whether it can be taken away.
@@ -201,8 +203,10 @@ pub struct GuessRow {
     pub depth: String,
     /// Temperature as typed.
     pub temp: String,
-    /// What is filled in cannot be read as a depth and a temperature.
-    pub unread: bool,
+    /// What is filled in cannot be read as a depth.
+    pub depth_unread: bool,
+    /// What is filled in cannot be read as a temperature.
+    pub temp_unread: bool,
 }
 
 /// The list of corrections.

@@ -482,3 +482,59 @@ fn a_notebook_from_before_there_were_reports_opens() {
     assert!(json["sheets"][0].as_object_mut().unwrap().remove("report").is_some());
     assert_eq!(Notebook::from_json(&json.to_string()), Ok(notebook("group_c")));
 }
+
+#[test]
+fn the_title_of_a_table_names_water_and_group_where_neither_was_named() {
+    let with = |title: &str| format!("{title}\n{}", support::table("group_c"));
+    let names = |notebook: &Notebook| (notebook.cast.water.clone(), notebook.cast.group.clone());
+    let named = pasted(&with("Quillet Pond, group C"));
+    assert_eq!(names(&named), ("Quillet Pond".to_owned(), "C".to_owned()));
+    assert!(named.code.starts_with("C-"), "{}", named.code);
+    // What is typed stands; it stays when another table comes.
+    let mended = doing(
+        &named,
+        &[
+            Action::SetWater { text: "Marl Tarn".into() },
+            Action::Paste { text: with("Sedge Hollow, group D") },
+        ],
+    );
+    assert_eq!(names(&mended), ("Marl Tarn".to_owned(), "C".to_owned()));
+    // Taken back with its table.
+    let undone = act(&named, &Action::Undo);
+    assert_eq!(names(&undone), (String::new(), String::new()));
+    assert!(!undone.code.contains('-') && undone.cast.entries.is_empty(), "{}", undone.code);
+    for title in [
+        "Quillet Pond",
+        "Quillet Pond, 4 July",
+        "Probe: 7, group C",
+        "Quillet Pond, group of the herons",
+        ", group C",
+    ] {
+        assert_eq!(names(&pasted(&with(title))), (String::new(), String::new()), "{title}");
+    }
+}
+
+#[test]
+fn words_that_are_kept_are_answered_before_one_looks_for_points_in_them() {
+    let lesson = Lesson { id: "words".into(), kinds: vec![27], ..Lesson::first() };
+    let fresh = Notebook::new("4T7K", lesson);
+    let at = doing(
+        &fresh,
+        &[
+            Action::Paste { text: support::table("group_c") },
+            Action::Go { screen: Screen::Questions, question: Some(0) },
+            Action::SetField { question: 0, field: "words".into(), text: "In the mud.".into() },
+            Action::Check { question: 0 },
+        ],
+    );
+    let view = look(&at).questions;
+    let labels = |view: &layercast_lesson::view::QuestionsView| -> Vec<String> {
+        view.current.iter().flat_map(|q| &q.buttons).map(|way| way.label.id.clone()).collect()
+    };
+    assert!(view.rail[0].done && view.current.as_ref().unwrap().parts.len() == 2);
+    assert_eq!(labels(&view), ["ask-why-keep", "ask-to-profile"]);
+    // Nothing ticked is as good.
+    let view = look(&act(&at, &Action::Check { question: 0 })).questions;
+    assert_eq!(labels(&view), ["ask-to-profile", "ask-again"]);
+    assert!(view.rail[0].done && view.all_done.is_some());
+}

@@ -59,7 +59,10 @@ fn what_is_no_depth_or_temperature_is_kept_and_is_no_point() {
         let notebook = doing(&empty(), &typed(0, depth, temp));
         assert_eq!(guessed(&notebook), [], "{depth} {temp}");
         let row = &look(&notebook).log.guess.unwrap()[0];
-        assert_eq!((row.depth.as_str(), row.temp.as_str(), row.unread), (depth, temp, !depth.is_empty()));
+        assert_eq!((row.depth.as_str(), row.temp.as_str()), (depth, temp));
+        // Only the field that cannot be read is marked.
+        let unread = (matches!(depth, "deep" | "-2"), temp != "20");
+        assert_eq!((row.depth_unread, row.temp_unread), unread, "{depth} {temp}");
     }
     for wild in [f64::NAN, f64::INFINITY, 1e308, -1e308] {
         for place in [at(wild, 10.0), at(2.0, wild)] {

@@ -39,6 +39,14 @@ log-example = An example of an invented pond: nobody measured these readings.
 
 log-not-yet = No reading has both a depth and a temperature that can be used. Fill in a cell, or settle one that carries a question mark.
 log-no-questions-yet = The questions are about your own water, so they need readings at two depths or more. Type or paste them on Log first.
+log-lesson-on = The lesson <b>{ $title }</b> is on: { $count ->
+        [one] one question comes
+       *[other] { $count } questions come
+    } once your readings are in.
+log-lesson-on-untitled = A lesson from your teacher is on: { $count ->
+        [one] one question comes
+       *[other] { $count } questions come
+    } once your readings are in.
 
 log-word-apart = Apart: going down less coming up, at the same mark.
 

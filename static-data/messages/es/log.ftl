@@ -39,6 +39,14 @@ log-example = Un ejemplo de un estanque inventado: nadie midió estas lecturas.
 
 log-not-yet = Ninguna lectura tiene a la vez una profundidad y una temperatura que sirvan. Rellena una casilla o decide una de las que llevan interrogación.
 log-no-questions-yet = Las preguntas tratan de tu propia agua, así que necesitan lecturas a dos profundidades o más. Escríbelas o pégalas antes en Registro.
+log-lesson-on = Trabajas con la lección <b>{ $title }</b>: { $count ->
+        [one] una pregunta llega
+       *[other] { $count } preguntas llegan
+    } cuando estén tus lecturas.
+log-lesson-on-untitled = Trabajas con una lección de clase: { $count ->
+        [one] una pregunta llega
+       *[other] { $count } preguntas llegan
+    } cuando estén tus lecturas.
 
 log-word-apart = Difer.: al bajar menos al subir, en la misma marca.
 

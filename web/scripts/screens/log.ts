@@ -19,6 +19,7 @@ import { mount_log_other, show_log_other } from "./log_other";
 import {
   focus_cell,
   focus_entry,
+  focus_half_typed,
   is_typing,
   leave_table,
   mount_log_table,
@@ -203,12 +204,15 @@ function show_log(s: Readonly<State>): void {
   if (shows === "no" && ui.file) show_no(ui.file);
   if (shows === "main" && panel) show_main(s, panel);
   show_log_doors(s);
+  toggle(by_id("log-lesson-on"), look.lesson !== null);
+  if (look.lesson !== null) say_into(by_id("log-lesson-on"), look.lesson);
   show_log_guess(s, shows === "guess");
   if (shows === "other") show_log_other(s);
   if (arrived && focus_is_lost(by_id("log-panel"))) keep_focus();
   if (first) {
     first = false;
     if (look.empty && s.writable && !is_stacked()) focus_cell(0, "down");
+    else if (s.writable) focus_half_typed();
   }
 }
 

@@ -39,21 +39,22 @@ export function show_log_guess(s: Readonly<State>, open: boolean): void {
   list(by_id("guess-rows"), template("template-guess-row"), rows, show_row);
   toggle(
     by_id("guess-unread"),
-    rows.some((row) => row.unread),
+    rows.some((row) => row.depth_unread || row.temp_unread),
   );
 }
 
 function show_row(el: HTMLElement, row: GuessRow, index: number): void {
   const number = index + 1;
   const fields = [
-    ["depth", row.depth, t("page-guess-depth-of", { number })],
-    ["temp", row.temp, t("page-guess-temp-of", { number })],
+    ["depth", row.depth, row.depth_unread, t("page-guess-depth-of", { number })],
+    ["temp", row.temp, row.temp_unread, t("page-guess-temp-of", { number })],
   ] as const;
-  for (const [name, text, label] of fields) {
+  for (const [name, text, unread, label] of fields) {
     const input = part<HTMLInputElement>(el, name);
     input.dataset.point = String(index);
     set_attr(input, "aria-label", label);
     set_value(input, text);
-    input.classList.toggle("bad", row.unread);
+    input.classList.toggle("bad", unread);
+    set_attr(input, "aria-invalid", unread ? "true" : null);
   }
 }

@@ -267,6 +267,14 @@ function half_typed(text: string): boolean {
   return /\D$/.test(text);
 }
 
+/** After a reload in the middle of a number the focus is where it was typed. */
+export function focus_half_typed(): void {
+  const cells = [...by_id("log-rows").querySelectorAll<HTMLInputElement>("input")];
+  const half = cells.find((cell) => /\d[.,]$/.test(cell.value));
+  half?.focus();
+  half?.setSelectionRange(half.value.length, half.value.length);
+}
+
 /** Each row at its depth where all fit under one another; else one under the other, scrolling. */
 function lay(): void {
   const cells = by_id("log-cells");

@@ -1,5 +1,6 @@
 //! A pasted or opened table: used at once where it is clear, else it waits for its question.
 
+use super::code::of_group;
 use super::undo::remember;
 use crate::document::{Notebook, UndoWhat};
 use crate::prepared::Ready;
@@ -7,7 +8,7 @@ use crate::tables;
 use layercast_exchange::document::{
     CastDoc, Cell, Choices, Entry, LegChoice, LegDoc, Origin, Role, Source, Unit,
 };
-use layercast_exchange::read::TableRead;
+use layercast_exchange::read::{RowKind, TableRead};
 
 /// Most columns a choice is kept for.
 const MOST_COLUMNS: usize = 10_000;
@@ -67,8 +68,29 @@ pub fn use_pending(notebook: &mut Notebook, ready: &mut Ready) {
     ready.keep(source, read);
 }
 
-/// Puts a table in place of the cast. Water, group, bed and the height of the lake stay; so does what was decided about
-/// readings of the same table, and so do corrections of it.
+/// Longest name of a water, and of a group, that are taken from a title, in signs.
+const MOST_NAME: (usize, usize) = (60, 8);
+
+/// Water and group, where the line over the head of the table names both: "Quillet Pond, group C".
+fn named(read: &TableRead) -> Option<(String, String)> {
+    let head = read.rows.iter().position(|row| row.kind == RowKind::Head)?;
+    let mut above = read.rows.iter().take(head).filter(|row| row.kind != RowKind::Blank);
+    let title = above.next().filter(|row| row.kind == RowKind::Title)?;
+    let cells = title.cells.iter().map(|cell| cell.trim()).filter(|cell| !cell.is_empty());
+    let text = cells.collect::<Vec<_>>().join(", ");
+    let (water, rest) = text.rsplit_once(',')?;
+    let (word, group) = rest.trim().split_once(char::is_whitespace)?;
+    let (water, group) = (water.trim(), group.trim());
+    let is_group = matches!(word.to_lowercase().as_str(), "group" | "grupo");
+    let is_name = water.chars().any(char::is_alphabetic) && !water.contains([':', ';']);
+    let fits = water.chars().count() <= MOST_NAME.0 && group.chars().count() <= MOST_NAME.1;
+    let is_code = !group.is_empty() && group.chars().all(char::is_alphanumeric);
+    (is_group && is_name && fits && is_code).then(|| (water.to_owned(), group.to_owned()))
+}
+
+/// Puts a table in place of the cast. Water, group, bed and the height of the lake stay (water and group come from the
+/// table's title where neither was named); so does what was decided about readings of the same table, and so do corrections
+/// of it.
 fn use_table(notebook: &mut Notebook, read: &TableRead, source: &Source) {
     let before = notebook.cast.clone();
     let same_table = before.source.as_ref().is_some_and(|earlier| earlier.text == source.text);
@@ -86,6 +108,10 @@ fn use_table(notebook: &mut Notebook, read: &TableRead, source: &Source) {
     cast.water.clone_from(&before.water);
     cast.group.clone_from(&before.group);
     cast.bed_m = before.bed_m;
+    if let Some((water, group)) = named(read).filter(|_| cast.water.is_empty() && cast.group.is_empty()) {
+        notebook.code = of_group(&notebook.code, &group);
+        (cast.water, cast.group) = (water, group);
+    }
     if let Some(kept) = cast.source.as_mut() {
         kept.origin = source.origin;
     }

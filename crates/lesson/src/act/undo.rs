@@ -1,5 +1,6 @@
 //! Earlier casts, so that everything done to readings can be taken back.
 
+use super::code::of_group;
 use crate::document::{Notebook, Undo, UndoWhat};
 use layercast_exchange::document::CastDoc;
 
@@ -61,13 +62,22 @@ fn only_these_differ(earlier: &CastDoc, later: &CastDoc, these: &[usize]) -> boo
         && differing.all(|i| these.contains(&i))
 }
 
-/// Puts the last earlier cast back. The names of water and group and the bed stay as they are.
+/// Puts the last earlier cast back. The names of water and group and the bed stay as they are; names that came with the
+/// title of a table go with it.
 pub fn undo(notebook: &mut Notebook) {
     let Some(Undo { cast, .. }) = notebook.undo.pop() else { return };
     let now = std::mem::replace(&mut notebook.cast, cast);
-    notebook.cast.water = now.water;
-    notebook.cast.group = now.group;
-    notebook.cast.bed_m = now.bed_m;
+    let then = &mut notebook.cast;
+    then.bed_m = now.bed_m;
+    let of_title = |text: &str| text.contains(&now.water) && text.contains(&now.group);
+    let titled =
+        now.source.as_ref().and_then(|source| source.text.lines().find(|line| !line.trim().is_empty()));
+    let had_none = then.water.is_empty() && then.group.is_empty() && then.source.is_none();
+    if had_none && !now.group.is_empty() && titled.is_some_and(of_title) {
+        notebook.code = of_group(&notebook.code, "");
+    } else {
+        (then.water, then.group) = (now.water, now.group);
+    }
 }
 
 /// About how many bytes a cast takes in the file.

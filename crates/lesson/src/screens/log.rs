@@ -4,7 +4,7 @@ use super::doubts::{doubt_of, doubts, settled};
 use super::facts::assumed;
 use super::{MOST_DOUBTS, Sight, companions, corrections, pending, rows, way};
 use crate::action::Action;
-use crate::document::{GUESS_POINTS, Screen, UndoWhat, another_cast};
+use crate::document::{GUESS_POINTS, Lesson, Screen, UndoWhat, another_cast};
 use crate::numbers::{WithNum, mark};
 use crate::tables;
 use crate::view::{GuessRow, LegChoiceView, LogView, PendingView, Said, Way};
@@ -45,6 +45,7 @@ pub fn view(sight: &Sight) -> LogView {
         can_reopen: sight.notebook.cast.source.as_ref().is_some_and(|source| !source.text.is_empty()),
         undo: undo(sight),
         one_column: table.one_column,
+        lesson: lesson(sight),
         guess: guess(sight),
         other: other(sight),
         corrections: corrections::view(sight),
@@ -64,14 +65,25 @@ pub fn view(sight: &Sight) -> LogView {
     }
 }
 
+/// The teacher's lesson that is on, while no reading is in.
+fn lesson(sight: &Sight) -> Option<Said> {
+    let lesson = &sight.notebook.lesson;
+    let waits = sight.notebook.cast.entries.is_empty() && lesson.id != Lesson::first().id;
+    let said = || match lesson.title.as_str() {
+        "" => Message::new("log-lesson-on-untitled"),
+        title => Message::new("log-lesson-on").text("title", title),
+    };
+    waits.then(|| said().count("count", lesson.kinds.len()).into())
+}
+
 /// The fields of the guess, while it may change.
 fn guess(sight: &Sight) -> Option<Vec<GuessRow>> {
     let row = |at: usize| {
         let point = sight.context.sheet.guess.get(at).cloned().unwrap_or_default();
         let typed = |text: &str, is_read: bool| !text.trim().is_empty() && !is_read;
         GuessRow {
-            unread: typed(&point.depth_text, point.depth_m.is_some())
-                || typed(&point.temp_text, point.temp_c.is_some()),
+            depth_unread: typed(&point.depth_text, point.depth_m.is_some()),
+            temp_unread: typed(&point.temp_text, point.temp_c.is_some()),
             depth: point.depth_text,
             temp: point.temp_text,
         }
