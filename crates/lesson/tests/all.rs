@@ -28,6 +28,7 @@ mod questions_own;
 mod questions_papers;
 mod questions_read;
 mod questions_students;
+mod questions_sums;
 mod questions_support;
 mod questions_views;
 mod questions_wording;

@@ -53,8 +53,8 @@ profile-assumed-few = { $count ->
    *[other] Only { $count } marks were read twice: ± { $assumed } °C is assumed, and the ranges rest on it
 }
 profile-example = An example: an invented pond, not measured
-profile-legs-settling-warmer = Going down read { $mean } °C warmer on average, most in the steep part. The probe was still settling: wait longer next time.
-profile-legs-settling-colder = Going down read { $mean } °C colder on average, most in the steep part. The probe was still settling: wait longer next time.
+profile-legs-settling-warmer = Going down read { $mean } °C warmer on average, most in the steep part, as a probe does that is still settling. Next time, wait longer.
+profile-legs-settling-colder = Going down read { $mean } °C colder on average, most in the steep part, as a probe does that is still settling. Next time, wait longer.
 profile-legs-warmer = Going down read { $mean } °C warmer on average. Something changed in between: the water, the boat’s place, or the probe.
 profile-legs-colder = Going down read { $mean } °C colder on average. Something changed in between: the water, the boat’s place, or the probe.
 

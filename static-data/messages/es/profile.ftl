@@ -53,8 +53,8 @@ profile-assumed-few = { $count ->
    *[other] Solo { $count } marcas se leyeron dos veces: se supone ± { $assumed } °C, y los márgenes se apoyan en ello
 }
 profile-example = Un ejemplo: un estanque inventado, no medido
-profile-legs-settling-warmer = Al bajar se leyeron de media { $mean } °C más que al subir, sobre todo en la parte brusca. La sonda aún no se había estabilizado: la próxima vez, espera más.
-profile-legs-settling-colder = Al bajar se leyeron de media { $mean } °C menos que al subir, sobre todo en la parte brusca. La sonda aún no se había estabilizado: la próxima vez, espera más.
+profile-legs-settling-warmer = Al bajar se leyeron de media { $mean } °C más que al subir, sobre todo en la parte brusca, como hace una sonda que aún se está asentando. La próxima vez, espera más.
+profile-legs-settling-colder = Al bajar se leyeron de media { $mean } °C menos que al subir, sobre todo en la parte brusca, como hace una sonda que aún se está asentando. La próxima vez, espera más.
 profile-legs-warmer = Al bajar se leyeron de media { $mean } °C más que al subir. Algo cambió entretanto: el agua, el lugar de la barca o la sonda.
 profile-legs-colder = Al bajar se leyeron de media { $mean } °C menos que al subir. Algo cambió entretanto: el agua, el lugar de la barca o la sonda.
 

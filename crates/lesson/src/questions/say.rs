@@ -80,15 +80,33 @@ pub(crate) fn result(left: Message, right: Message, gloss: Message) -> SumLine {
     SumLine { result: true, ..line(left, right, gloss) }
 }
 
-/// "20.05 − 17.55 ="
-pub(crate) fn minus(a: f64, b: f64, least: u8) -> Message {
-    let d = decimals(a, least, 2).max(decimals(b, least, 2));
-    Message::new("ask-sum-minus").number("a", a, d).number("b", b, d)
+/// Most decimals of a term of a sum.
+const MOST_PLACES: u8 = 4;
+
+/// The decimals of the terms of a sum: the fewest from `least` on with which it comes to what stands behind it, given with
+/// its own decimals.
+pub(crate) fn fitting(least: u8, (shown, places): (f64, u8), comes_to: &dyn Fn(u8) -> f64) -> u8 {
+    let half = 0.5 / libm_pow10(places) + 1e-9;
+    (least..=MOST_PLACES).find(|d| (comes_to(*d) - shown).abs() <= half).unwrap_or(least)
 }
 
-/// "2.5 ÷ 0.5 ="
+/// "20.05 − 17.55 =", for a result of two decimals, or of `least` where that is more.
+pub(crate) fn minus(a: f64, b: f64, least: u8) -> Message {
+    let places = least.max(2);
+    let plain = decimals(a, least, places).max(decimals(b, least, places));
+    let d = fitting(plain, (rounded(a - b, places), places), &|d| rounded(a, d) - rounded(b, d));
+    Message::new("ask-sum-minus").number("a", rounded(a, d), d).number("b", rounded(b, d), d)
+}
+
+/// "2.5 ÷ 0.5 =", for a result of two decimals.
 pub(crate) fn divided(a: f64, b: f64) -> Message {
-    Message::new("ask-sum-divided").c("a", a).c("b", b)
+    let written = |x: f64, most: u8| {
+        let d = decimals(x, 1, most);
+        (rounded(x, d), d)
+    };
+    let most = fitting(2, (rounded(a / b, 2), 2), &|d| written(a, d).0 / written(b, d).0);
+    let ((a, of_a), (b, of_b)) = (written(a, most), written(b, most));
+    Message::new("ask-sum-divided").number("a", a, of_a).number("b", b, of_b)
 }
 
 /// "2.5 °C"

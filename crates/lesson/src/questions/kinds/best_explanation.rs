@@ -156,6 +156,7 @@ impl Kind for BestExplanation {
             parts.push(part);
             let (from, to) = heat.over_m;
             lead.push(Message::new("ask-24-lead-heat").c("mean", heat.mean_c).m("from", from).m("to", to));
+            lead.push(Message::new("ask-note-watt"));
         }
         Plan {
             ask: Message::new("ask-24").message("group", group(q.water)),

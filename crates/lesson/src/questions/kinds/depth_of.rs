@@ -28,6 +28,8 @@ const SLOPING: f64 = 0.25;
 const WIDEST: f64 = 1.5;
 /// How far from the next mark an answer still shows that idea, metres.
 const AT_A_MARK_M: f64 = 0.05;
+/// A number so near to the temperature is the temperature, °C.
+const GIVE_C: f64 = 0.05;
 
 /// Kind 2.
 pub(crate) struct DepthOf;
@@ -191,6 +193,10 @@ impl Kind for DepthOf {
             Stand::Off(ideas) => match only(&ideas) {
                 Some(HEIGHT) => Judged::idea(HEIGHT, told("ask-2-height")),
                 Some(NEXT) => Judged::idea(NEXT, told("ask-2-next")),
+                // The temperature itself, deeper than anything that was read.
+                _ if x > q.water.last_m() + SLACK && (x - temp_c).abs() <= GIVE_C => {
+                    Judged::not_yet(told("ask-2-temperature"))
+                }
                 _ => Judged::not_yet(told("ask-2-no")),
             },
         }

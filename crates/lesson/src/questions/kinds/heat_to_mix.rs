@@ -8,7 +8,7 @@ use crate::questions::kind::{
 use crate::questions::ranges::{
     Range, Stand, Wrong, accepted, almost, digits, fits_c, number, quoted, right_said, span, stand, tellable,
 };
-use crate::questions::say::{Numbers, bare, in_c, line, result, rounded};
+use crate::questions::say::{Numbers, bare, fitting, in_c, line, result, rounded};
 use crate::questions::text::{Fields, Measure, field, short};
 use crate::questions::water::{SLACK, Source, Water};
 use crate::questions::why::{Bare, bare_number, figures, within};
@@ -76,7 +76,9 @@ fn number_of(id: &'static str, value: f64) -> Message {
 
 /// "48 °C·m × 4.18 = 200 MJ"
 fn heat_line(degree_metres: f64, gloss: &'static str) -> SumLine {
-    let (shown, decimals) = figures(degree_metres);
+    let least = figures(degree_metres).1;
+    let decimals = fitting(least, figures(degree_metres * MJ), &|d| rounded(degree_metres, d) * MJ);
+    let shown = rounded(degree_metres, decimals);
     result(
         Message::new("ask-19-heat-sum").number("degrees", shown, decimals).number("heat", MJ, 2),
         number_of("ask-19-mj", degree_metres * MJ),
@@ -85,7 +87,9 @@ fn heat_line(degree_metres: f64, gloss: &'static str) -> SumLine {
 }
 
 fn days_line(heat_mj: f64, gloss: &'static str) -> SumLine {
-    let (shown, decimals) = figures(heat_mj);
+    let least = figures(heat_mj).1;
+    let decimals = fitting(least, figures(heat_mj / MJ_A_DAY), &|d| rounded(heat_mj, d) / MJ_A_DAY);
+    let shown = rounded(heat_mj, decimals);
     result(
         Message::new("ask-19-days-sum").number("heat", shown, decimals).number("day", MJ_A_DAY, 2),
         number_of("ask-19-days", heat_mj / MJ_A_DAY),
@@ -141,7 +145,10 @@ impl Kind for HeatToMix {
         let after = |id: &'static str| Some(Message::new(id));
         Plan {
             ask: Message::new(if warms { "ask-19-warms" } else { "ask-19" }),
-            lead: vec![Message::new(if warms { "ask-19-lead-warms" } else { "ask-19-lead" })],
+            lead: vec![
+                Message::new(if warms { "ask-19-lead-warms" } else { "ask-19-lead" }),
+                Message::new("ask-note-watt"),
+            ],
             parts: vec![
                 vec![Line::new(
                     Message::new(if warms { "ask-19-label-temp-warms" } else { "ask-19-label-temp" }),

@@ -10,7 +10,7 @@ use crate::questions::kind::{
 use crate::questions::ranges::{
     Range, Stand, accepted, almost, digits, number, quoted, right_said, span, stand,
 };
-use crate::questions::say::{Numbers, in_c, line, minus, result, rounded, spread_decimals};
+use crate::questions::say::{Numbers, fitting, in_c, line, minus, result, rounded, spread_decimals};
 use crate::questions::text::{Fields, Measure, field, short};
 use crate::questions::water::{Source, Water};
 use layercast_core::{Message, State};
@@ -78,12 +78,12 @@ impl Kind for LegsAgree {
         let number = Field::number("apart", Message::new("ask-13-name"), None);
         Plan {
             ask: Message::new("ask-13"),
-            lead: vec![Message::new("ask-13-lead")],
+            lead: ["ask-13-lead", "ask-13-lead-one"].map(Message::new).to_vec(),
             parts: vec![vec![
                 Line::new(Message::new("ask-13-label"), vec![number, Field::unit()]),
                 Line::new(Message::new("ask-13-label-way"), vec![way]),
             ]],
-            notes: vec![Message::new("ask-note-units")],
+            notes: ["ask-note-units", "ask-13-note-squares"].map(Message::new).to_vec(),
         }
     }
 
@@ -133,7 +133,7 @@ impl Kind for LegsAgree {
         let mean = pairs.mean_abs_c.unwrap_or_default();
         let s = pairs.s_c.unwrap_or_default();
         let two = |value: f64| Message::new("ask-sum-c").number("value", value, 2);
-        let places = spread_decimals(mean);
+        let places = times_places(mean);
         let times = Message::new("ask-13-sum-times").number("mean", rounded(mean, places), places);
         let notes =
             vec![Message::new("ask-13-why"), Message::new("ask-13-squares").number("s", rounded(s, 2), 2)];
@@ -161,6 +161,11 @@ impl Kind for LegsAgree {
     }
 }
 
+/// Decimals of a mean with which 0.886 times it comes to what is shown.
+fn times_places(mean: f64) -> u8 {
+    fitting(spread_decimals(mean), (rounded(MEAN_TO_S * mean, 2), 2), &|d| MEAN_TO_S * rounded(mean, d))
+}
+
 /// The first three marks whose own mean gives nothing away, worked.
 fn worked(twice: &[(f64, f64, f64)], right: &[Range]) -> Vec<crate::view::SumLine> {
     let mean = |w: &[(f64, f64, f64)]| w.iter().map(|(_, a, b)| (a - b).abs()).sum::<f64>() / w.len() as f64;
@@ -179,7 +184,8 @@ fn worked(twice: &[(f64, f64, f64)], right: &[Range]) -> Vec<crate::view::SumLin
         })
         .collect();
     let m = mean(three);
-    let times = Message::new("ask-13-sum-times").number("mean", m, 2);
+    let places = times_places(m);
+    let times = Message::new("ask-13-sum-times").number("mean", rounded(m, places), places);
     lines.push(result(times, in_c(rounded(MEAN_TO_S * m, 2)), Message::new("ask-13-sum-times-gloss")));
     lines
 }

@@ -83,6 +83,20 @@ impl Widths {
         let near = |t: &&(&'static str, f64)| self.gain(t.1) >= (1.0 - TIES) * most - SLACK;
         self.then_m.iter().filter(near).map(|t| t.0).collect()
     }
+
+    /// Why a change is right: nothing is narrower, or by so much that it does not count.
+    fn why_right(&self, chosen: &str) -> Message {
+        let shown = |width_m: f64| rounded(width_m, 2);
+        let narrowest_m = self.then_m.iter().map(|t| t.1).fold(f64::INFINITY, f64::min);
+        let chosen_m = self.then_m.iter().find(|t| t.0 == chosen).map(|t| t.1);
+        match chosen_m {
+            None => Message::new("ask-26-yes-none"),
+            Some(m) if shown(m) > shown(narrowest_m) => Message::new("ask-26-yes-near")
+                .number("width", shown(m), 2)
+                .number("narrowest", shown(narrowest_m), 2),
+            Some(_) => Message::new("ask-26-yes"),
+        }
+    }
 }
 
 impl Kind for OneChange {
@@ -125,8 +139,7 @@ impl Kind for OneChange {
         let Some(widths) = Widths::of(q.water) else { return Judged::not_yet(Message::new("ask-26-no")) };
         let (best, chosen) = (widths.best(), field(fields, "change"));
         if best.contains(&chosen) {
-            let id = if chosen == NONE { "ask-26-yes-none" } else { "ask-26-yes" };
-            return Judged::yes(Message::new(id), Accepted::default());
+            return Judged::yes(widths.why_right(chosen), Accepted::default());
         }
         match chosen {
             "decimals" => Judged::idea(MORE_DECIMALS, Message::new("ask-26-more-decimals")),

@@ -90,7 +90,7 @@ impl Kind for Tomorrow {
         };
         Plan {
             ask: Message::new("ask-108"),
-            lead: vec![Message::new("ask-108-lead")],
+            lead: ["ask-108-lead", "ask-note-watt"].map(Message::new).to_vec(),
             parts: vec![vec![Line::new(Message::new("ask-108-label"), vec![field])]],
             notes: Vec::new(),
         }
