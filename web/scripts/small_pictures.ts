@@ -2,7 +2,9 @@
 
 import type { SmallPictures } from "../generated/core";
 import { draw_small } from "./core";
+import { part, set_attr, toggle } from "./dom";
 import { load_faces, root_px_of } from "./picture";
+import { say, say_into } from "./say";
 import { state } from "./state";
 
 interface Drawn {
@@ -31,6 +33,16 @@ export function show_small(canvas: HTMLCanvasElement, pictures: SmallPictures, i
     void load_faces().then(() => paint(known));
   }
   for (const other of drawn.keys()) if (!other.isConnected && other !== canvas) forget(other);
+}
+
+/** Shows the first of the pictures by itself, with its letter; nothing where there is none. */
+export function show_one(el: HTMLElement, pictures: SmallPictures | null): void {
+  const first = pictures?.options[0];
+  toggle(el, first !== undefined);
+  if (pictures === null || first === undefined) return;
+  set_attr(el, "aria-label", `${say(first.label)}: ${say(first.alt)}`);
+  say_into(part(el, "label"), first.label);
+  show_small(part<HTMLCanvasElement>(el, "canvas"), pictures, 0);
 }
 
 function forget(canvas: HTMLCanvasElement): void {

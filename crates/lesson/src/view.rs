@@ -698,6 +698,8 @@ pub struct PartView {
     pub fits: Option<Said>,
     /// Hints so far.
     pub hints: Vec<HintView>,
+    /// The picture that was right, once it is settled.
+    pub picture: Option<SmallPictures>,
     /// Lines of fields, while open.
     pub lines: Vec<FieldLine>,
     /// Id of the field that the verdict is about, where it is not the first one: the focus goes there.

@@ -140,22 +140,31 @@ fn the_mark_is_the_first_answer_to_kinds_7_and_8() {
     assert_eq!(questions::texts(&pond.context(), &asked, None)["depth"], "4.0");
     let keep = answer(&[Fields::new()]);
     assert_eq!(standing(&pond, &asked, &keep).credit, 1.0);
-    // A wrong mark, moved: the second answer. Two more misses, and it is the third.
+    // A wrong mark that was never checked is no try: three are the student's own.
     pond.sheet.marks.thermocline = placed(6.0, Some(0.3));
     let depth = |z: &str| fields(&[("depth", z)]);
     assert_eq!(standing(&pond, &asked, &answer(&[depth("3.8")])).credit, 1.0);
-    assert_eq!(standing(&pond, &asked, &answer(&[depth("5.5"), depth("3.8")])).credit, 0.75);
-    let lost = standing(&pond, &asked, &answer(&[depth("5.5"), depth("5.4")]));
-    assert_eq!((lost.settled, lost.credit), (true, 0.0));
-    // After the check of Profile only the mark itself still earns.
-    pond.sheet.marks.thermocline = placed(4.0, Some(0.3));
+    assert_eq!(standing(&pond, &asked, &answer(&[depth("5.5"), depth("3.8")])).credit, 1.0);
+    let two = answer(&[depth("5.5"), depth("5.4")]);
+    let left = standing(&pond, &asked, &two);
+    assert_eq!((left.settled, left.tries), (false, 2));
+    assert_eq!(standing(&pond, &asked, &answer(&[depth("5.5"), depth("5.4"), depth("3.8")])).credit, 0.75);
+    // A check of Profile that comes later makes it none either.
     pond.sheet.first_marks = Some(pond.sheet.marks.clone());
-    let late = |z: &str| Answer {
-        tries: vec![Try { fields: depth(z), after_shown: true, ..Try::default() }],
+    assert!(!standing(&pond, &asked, &two).settled);
+    // After the check only the mark itself still earns, and a wrong one was the first of three.
+    let late = |tries: &[&str]| Answer {
+        tries: (tries.iter())
+            .map(|z| Try { fields: depth(z), after_shown: true, ..Try::default() })
+            .collect(),
         ..Answer::default()
     };
-    assert_eq!(standing(&pond, &asked, &late("4")).credit, 1.0);
-    assert_eq!(standing(&pond, &asked, &late("3.75")).credit, 0.0);
+    let lost = standing(&pond, &asked, &late(&["5.5", "5.4"]));
+    assert_eq!((lost.settled, lost.credit), (true, 0.0));
+    pond.sheet.marks.thermocline = placed(4.0, Some(0.3));
+    pond.sheet.first_marks = Some(pond.sheet.marks.clone());
+    assert_eq!(standing(&pond, &asked, &late(&["4"])).credit, 1.0);
+    assert_eq!(standing(&pond, &asked, &late(&["3.75"])).credit, 0.0);
 
     let asked = pond.asked(8).unwrap();
     let texts = questions::texts(&pond.context(), &asked, None);

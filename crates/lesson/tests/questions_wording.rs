@@ -5,12 +5,12 @@
 use crate::questions_support;
 
 use layercast_core::{Leg, MixedLayer};
-use layercast_lesson::document::Answer;
+use layercast_lesson::document::{Answer, Try};
 use layercast_lesson::questions;
 use layercast_lesson::view::{FieldKind, QuestionView};
 use questions_support::pages::{number, said, view};
 use questions_support::words::{Words, messages};
-use questions_support::{Fields, Pond, Row, all_ponds, answer, demo, fields, placed};
+use questions_support::{Fields, Pond, Row, all_ponds, answer, demo, fields, placed, whole_lesson};
 use std::collections::BTreeMap;
 
 /// Even water whose two readings hardly differ, read twice at a few marks.
@@ -162,22 +162,35 @@ fn the_mark_on_profile_is_named_as_that() {
     let seven = pond.asked(7).unwrap();
     let eight = pond.asked(8).unwrap();
     let before = |page: &QuestionView| Words::new("en").say(page.parts[0].lines[0].before.as_ref().unwrap());
-    // Left as it was; moved; moved twice.
+    // Left as it was.
     assert_eq!(before(&view(&mut pond, &seven, &[Fields::new()])), "on Profile: <mine>6.0</mine>");
-    assert_eq!(
-        before(&view(&mut pond, &seven, &[depth("5.5")])),
-        "on Profile: <mine>6.0</mine>, then: <mine>5.5</mine>"
-    );
+    // A mark that was moved without a check is no answer.
+    assert_eq!(before(&view(&mut pond, &seven, &[depth("5.5")])), "first answer: <mine>5.5</mine>");
     assert_eq!(before(&view(&mut pond, &eight, &[Fields::new()])), "on Profile: <mine>5.7–6.3</mine>");
     // Put right: what stood on Profile, not "your first answer".
-    for tries in [vec![depth("3.8")], vec![Fields::new(), depth("3.8")]] {
-        let page = view(&mut pond, &seven, &tries);
+    let checked = |fields: Fields| Try { fields, after_shown: true, ..Try::default() };
+    let mut page_of = |tries: Vec<Try>, marks: bool| {
+        pond.sheet.first_marks = marks.then(|| pond.sheet.marks.clone());
+        pond.sheet.answers.insert(seven.id.clone(), Answer { tries, ..Answer::default() });
+        let paper = pond.paper();
+        let at = paper.asked.iter().position(|asked| asked.id == seven.id).unwrap();
+        questions::view(&pond.context(), &paper, at).unwrap()
+    };
+    let kept = vec![Fields::new(), depth("3.8")];
+    let kept = kept.into_iter().map(|fields| Try { fields, ..Try::default() }).collect();
+    for page in [page_of(kept, false), page_of(vec![checked(depth("3.8"))], true)] {
         let ids = said(&page);
         assert!(
             ids.contains(&"ask-first-on-profile".to_owned()) && !ids.contains(&"ask-first-was".to_owned()),
             "{ids:?}"
         );
     }
+    // Checked on Profile and moved after that: the mark is the first answer.
+    assert_eq!(
+        before(&page_of(vec![checked(depth("5.5"))], true)),
+        "on Profile: <mine>6.0</mine>, then: <mine>5.5</mine>"
+    );
+    pond.sheet.first_marks = None;
     // Without a mark the first answer is the first answer.
     pond.sheet.marks.thermocline =
         layercast_lesson::document::MarkDoc { refused: true, ..Default::default() };
@@ -245,4 +258,33 @@ fn no_two_messages_say_the_same() {
             }
         }
     }
+}
+
+#[test]
+fn layers_that_overlap_are_named_and_the_right_ones_stay() {
+    let mut pond = demo("group_c");
+    pond.lesson = whole_lesson();
+    for kind in [9, 11] {
+        let asked = pond.asked(kind).unwrap();
+        pond.sheet.answers.insert(asked.id, Answer { shown: true, ..Answer::default() });
+    }
+    let asked = pond.asked(12).unwrap();
+    let words = Words::new("en");
+    let mut after = |mixed: &str, steep: &str, deep: &str| {
+        let tried = answer(&[fields(&[("mixed", mixed), ("steep", steep), ("deep", deep)])]);
+        pond.sheet.answers.insert(asked.id.clone(), tried.clone());
+        let paper = pond.paper();
+        let at = paper.asked.iter().position(|one| one.id == asked.id).unwrap();
+        let page = questions::view(&pond.context(), &paper, at).unwrap();
+        let part = &page.parts[0];
+        let before = part.lines.iter().find_map(|line| line.before.as_ref()).map(|said| words.say(said));
+        let emptied = questions::emptied(&pond.context(), &asked, &tried);
+        (part.verdict.as_ref().unwrap().said.id.clone(), emptied, before.unwrap())
+    };
+    // From its own top, above the end of the mixed layer; the whole depth.
+    let (said, emptied, before) = after("2.7", "4.0", "3.0");
+    assert_eq!((said.as_str(), emptied), ("ask-12-overlap", vec!["steep".to_owned()]));
+    assert_eq!(before, "first answer: <mine>mixed 2.7 · steep 4.0 · deep 3.0</mine>");
+    let (said, emptied, _) = after("2.7", "3.8", "9.5");
+    assert_eq!((said.as_str(), emptied), ("ask-12-overlap-deep", vec!["deep".to_owned()]));
 }

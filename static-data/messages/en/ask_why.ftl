@@ -191,7 +191,9 @@ ask-21-worked-after = stirred through
 ask-21-before = Before:
 ask-21-heat-gloss = in the whole column
 ask-21-as-much = as much as before
-ask-21-not-as-much = not as much, or more
+ask-21-gloss-all-colder = less: all of it colder
+ask-21-gloss-colder-wins = less: the cold grew
+ask-21-gloss-warmer-wins = more: the warm grew
 ask-21-what = It was stirred down to { $depth } m and has { $temp } °C there. Below, nothing has changed.
 ask-21-own-words = In your own words: how do you see in a picture that no heat was lost?
 
@@ -289,7 +291,8 @@ ask-26-probe = A better, steadier probe
 ask-26-cable = A straighter, truer cable
 ask-26-decimals = One more decimal shown
 ask-26-none = None of these would help much
-ask-26-yes = In trials with your own readings that gains as much as anything, or most.
+ask-26-yes = In trials with your own readings nothing narrows it more.
+ask-26-yes-near = In trials with your own readings that leaves { $width } m, the narrowest { $narrowest } m. It gains less than a tenth less, so it counts too.
 ask-26-yes-none = True: in trials with your own readings none narrows it by a twentieth.
 ask-26-more-decimals = More decimals show the same unsteadiness in finer digits. What makes you unsure: the degrees, or the depths?
 ask-26-no = Trials with your own readings say that something else gains more.
@@ -299,8 +302,8 @@ ask-26-hint-3 = A range from 4 to 5 m with a mark each metre is one step: neare
 ask-26-as-read = As read
 ask-26-wide = { $width } m wide
 ask-26-most = narrowest, or as good
-ask-26-fits = Those marked differ by less than a tenth, so each counts.
-ask-26-how = From { $trials } trials of your own readings each; between your marks a smooth line was taken for the water.
+ask-26-fits = What those marked gain differs by less than a tenth, so each counts.
+ask-26-how = From { $trials } trials of your own readings each. They move the marks of the cable a little too, so a width here may be more than the range that your readings alone give. Between your marks a smooth line was taken for the water.
 ask-26-own-words = In your own words: what makes you unsure of this depth?
 
 ## When it means nothing

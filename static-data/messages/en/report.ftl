@@ -62,6 +62,7 @@ report-stand-marks = Marks made first
 report-stand-parts = Report
 report-of = { $done } of { $all }
 report-marks-yes = yes
+report-marks-not-checked = placed, not checked yet
 report-marks-not-yet = not yet
 report-codes-missing = You can hand in without a class and a seat. With both codes your teacher knows whose work it is.
 report-codes-whole = The codes tell your teacher whose work it is.

@@ -191,7 +191,9 @@ ask-21-worked-after = del todo removida
 ask-21-before = Antes:
 ask-21-heat-gloss = en toda la columna
 ask-21-as-much = tanto como antes
-ask-21-not-as-much = no tanto, o más
+ask-21-gloss-all-colder = menos: toda más fría
+ask-21-gloss-colder-wins = menos: creció lo frío
+ask-21-gloss-warmer-wins = más: creció lo cálido
 ask-21-what = Se removió hasta { $depth } m y ahí tiene { $temp } °C. Por debajo no cambió nada.
 ask-21-own-words = Con tus palabras: ¿cómo se ve en un dibujo que no se perdió calor?
 
@@ -289,7 +291,8 @@ ask-26-probe = Una sonda mejor y estable
 ask-26-cable = Un cable más recto y exacto
 ask-26-decimals = Un decimal más
 ask-26-none = Ninguno ayudaría mucho
-ask-26-yes = En ensayos con tus lecturas eso gana lo máximo, o casi.
+ask-26-yes = En ensayos con tus lecturas nada lo estrecha más.
+ask-26-yes-near = En ensayos con tus lecturas eso deja { $width } m; lo más estrecho, { $narrowest } m. Gana menos de una décima parte menos, así que también vale.
 ask-26-yes-none = Cierto: en ensayos con tus lecturas ninguno la estrecha ni una vigésima parte.
 ask-26-more-decimals = Más decimales muestran la misma inquietud con más cifras. ¿Qué te hace dudar: los grados, o las profundidades?
 ask-26-no = Los ensayos con tus lecturas dicen que otra cosa gana más.
@@ -299,8 +302,8 @@ ask-26-hint-3 = Un margen de 4 a 5 m con una marca cada metro es un tramo: ayud
 ask-26-as-read = Como se leyó
 ask-26-wide = { $width } m de ancho
 ask-26-most = de lo más estrecho
-ask-26-fits = Los señalados difieren menos de una décima parte, así que valen todos.
-ask-26-how = De { $trials } ensayos de tus lecturas cada uno; entre tus marcas se tomó una línea suave como agua.
+ask-26-fits = Lo que ganan los señalados difiere en menos de una décima parte, así que valen todos.
+ask-26-how = De { $trials } ensayos de tus lecturas cada uno. También mueven un poco las marcas del cable, así que un ancho de aquí puede ser mayor que el margen que dan tus lecturas solas. Entre tus marcas se tomó una línea suave como agua.
 ask-26-own-words = Con tus palabras: ¿qué te hace dudar de esta profundidad?
 
 ## Cuándo no dice nada

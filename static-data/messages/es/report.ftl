@@ -62,6 +62,7 @@ report-stand-marks = Marcas puestas antes
 report-stand-parts = Informe
 report-of = { $done } de { $all }
 report-marks-yes = sí
+report-marks-not-checked = puestas, sin comprobar
 report-marks-not-yet = aún no
 report-codes-missing = Puedes entregar sin clase ni puesto. Con los dos códigos se sabe de quién es el trabajo.
 report-codes-whole = Los códigos dicen de quién es el trabajo.

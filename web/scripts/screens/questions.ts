@@ -9,7 +9,7 @@ import { mount_read_aloud, show_read_aloud } from "../read_aloud";
 import { mount_readings } from "../readings";
 import { save_picture } from "../save_picture";
 import { say, say_into, speak, t } from "../say";
-import { show_small } from "../small_pictures";
+import { show_one, show_small } from "../small_pictures";
 import { dispatch, on_show, type State, set_ui, state } from "../state";
 import { show_verdict } from "../verdict";
 import { show_ways } from "../ways";
@@ -260,6 +260,7 @@ function show_part(el: HTMLElement, one: PartView): void {
   const fits = part(el, "fits");
   toggle(fits, one.fits !== null);
   if (one.fits !== null) say_into(fits, one.fits);
+  show_one(part(el, "picture"), one.picture);
   const hints = part(el, "hints");
   toggle(hints, one.hints.length > 0);
   list(hints, template("template-question-hint"), one.hints, (hint_el, hint) => {

@@ -80,12 +80,14 @@ pub(crate) struct Judged {
     pub notes: Vec<Message>,
     /// What is taken as right.
     pub accepted: Accepted,
+    /// Fields of the part that are right by themselves: they keep their texts after a miss.
+    pub fine: Vec<&'static str>,
 }
 
 impl Judged {
     /// A verdict with its sentence.
     pub fn new(verdict: Verdict, said: Message) -> Self {
-        Self { verdict, idea: None, said, notes: Vec::new(), accepted: Accepted::default() }
+        Self { verdict, idea: None, said, notes: Vec::new(), accepted: Accepted::default(), fine: Vec::new() }
     }
 
     /// Right, with what was accepted.
@@ -335,6 +337,16 @@ pub(crate) trait Kind: Sync {
 
     /// What of the check of the marks would give its answer away, before it is settled.
     fn told_by_check(&self, _q: &Question) -> Option<Told> {
+        None
+    }
+
+    /// The fields of a part as a student wrote them, where the numbers alone would not tell which is which.
+    fn written(&self, _part: usize, _fields: &Fields) -> Option<Message> {
+        None
+    }
+
+    /// Of pictures to choose from, the value of the right one.
+    fn right_picture(&self) -> Option<&'static str> {
         None
     }
 

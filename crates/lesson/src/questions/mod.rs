@@ -78,6 +78,8 @@ pub struct Paper {
 pub struct Standing {
     /// All parts settled (right, shown, or third miss explained). Stays true while it is answered again.
     pub settled: bool,
+    /// All that counts is answered. Looking for points in one's own words may be left: until then its fields stay open.
+    pub done: bool,
     /// Its fields are open: it was not settled yet, or is being answered again.
     pub open: bool,
     /// Tries since it was opened, the first time or again.

@@ -17,8 +17,13 @@ const LEAST_SPAN_C: f64 = 6.0;
 /// Points a drawn curve has at most.
 const MOST_POINTS: usize = 200;
 
-/// The pictures as the page shows them.
+/// The pictures to choose from as the page shows them.
 pub(crate) fn view(pictures: &Pictures) -> FieldKind {
+    FieldKind::Pictures { pictures: small(pictures) }
+}
+
+/// The pictures on their common axes, each with its letter.
+pub(crate) fn small(pictures: &Pictures) -> SmallPictures {
     let all = || pictures.options.iter().map(|o| &o.1).chain([&pictures.own]).flatten();
     let depth_m = all().map(|p| p.0).fold(0.0, f64::max);
     let (low_c, high_c) = axis_c(
@@ -32,10 +37,7 @@ pub(crate) fn view(pictures: &Pictures) -> FieldKind {
         alt: said(in_words(curve, depth_m)),
         curve: curve.clone(),
     });
-    let options = options.collect();
-    FieldKind::Pictures {
-        pictures: SmallPictures { options, own: pictures.own.clone(), depth_m, low_c, high_c },
-    }
+    SmallPictures { options: options.collect(), own: pictures.own.clone(), depth_m, low_c, high_c }
 }
 
 /// Whole degrees around all curves, at least six.

@@ -32,7 +32,7 @@ pub(crate) struct PartState {
     pub kept: bool,
     /// Earned, 0 to 1.
     pub credit: f64,
-    /// The mark on Profile counts as the first answer.
+    /// The mark, checked on Profile before, counts as the first answer.
     pub first_mark: Option<Fields>,
     /// The first try was that mark, left as it was.
     pub began_with_mark: bool,
@@ -53,6 +53,15 @@ impl Round {
     /// All parts settled.
     pub fn settled(&self) -> bool {
         !self.parts.is_empty() && self.parts.iter().all(|p| p.settled)
+    }
+
+    /// All parts settled but those that one need not answer: what is left is to look at one's own words.
+    pub fn done(&self, plan: &Plan) -> bool {
+        let free = |part: usize| {
+            let lines = plan.parts.get(part).into_iter().flatten();
+            Ticks::of(lines.flat_map(|line| &line.fields)).is_some_and(Ticks::is_free)
+        };
+        !self.parts.is_empty() && self.parts.iter().enumerate().all(|(part, p)| p.settled || free(part))
     }
 
     /// All parts answered right.
@@ -207,7 +216,8 @@ fn take(
             continue;
         };
         let is_mark = mark.as_ref().is_some_and(|m| same_numbers(m, &fields));
-        if state.verdicts.is_empty() && mark.is_some() && !is_mark {
+        // Of a mark that was not checked before nothing was said: it is no try.
+        if state.verdicts.is_empty() && mark.is_some() && !is_mark && given.after_shown {
             state.misses = 1;
             state.first_mark = mark;
         }

@@ -13,7 +13,7 @@ use super::{Asked, Paper, kinds};
 use crate::document::{Answer, Help};
 use crate::view::{
     FieldKind, FieldLine, FieldView, GripView, HintView, OptionView, PartView, QuestionView, Sign,
-    VerdictView,
+    SmallPictures, VerdictView,
 };
 use layercast_core::Message;
 
@@ -47,7 +47,7 @@ pub(crate) fn view(water: &Water, paper: &Paper, index: usize) -> Option<Questio
         parts: desk.parts(),
         reason: desk.asks_why().then(|| answer.reason.clone()),
         own_words: desk.own_words(),
-        buttons: if open { desk.open_buttons() } else { desk.settled_buttons(paper) },
+        buttons: if open { desk.open_buttons(paper) } else { desk.settled_buttons(paper) },
         notes: desk.notes(),
         ..base
     })
@@ -153,18 +153,30 @@ impl Desk<'_> {
             sum: explained.sum,
             fits: explained.fits.map(said),
             hints: Vec::new(),
+            picture: self.right_picture(part),
             lines: Vec::new(),
             look_at: None,
         }
     }
 
+    /// The right one of the pictures of a part, where it has some.
+    fn right_picture(&self, part: usize) -> Option<SmallPictures> {
+        let right = self.kind.right_picture()?;
+        let mut all = self.fields(part).find_map(|field| match &field.input {
+            Input::Pictures(pictures) => Some(super::pictures::small(pictures)),
+            _ => None,
+        })?;
+        all.options.retain(|option| option.value == right);
+        Some(all)
+    }
+
     /// "Your first answer was …", or where the mark on Profile stood, which is the first answer on record.
     fn first_was(&self, part: usize, state: &PartState) -> Option<Message> {
         if let Some(mark) = self.missed_mark(part, state) {
-            return Some(Message::new("ask-first-on-profile").text("mark", mark));
+            return Some(Message::new("ask-first-on-profile").message("mark", mark));
         }
         let (_, fields) = state.verdicts.iter().find(|(j, _)| j.verdict.is_miss())?;
-        Some(Message::new("ask-first-was").text("yours", self.written(part, fields)?))
+        Some(Message::new("ask-first-was").message("yours", self.written(part, fields)?))
     }
 
     /// The round in hand ended by "Show me".
@@ -175,34 +187,36 @@ impl Desk<'_> {
     fn shown_words(&self, part: usize, state: &PartState, explained: &Explained) -> Message {
         let answer = explained.shown.clone();
         match self.misses(part, state) {
-            Some(yours) => Message::new("ask-shown-yours").message("answer", answer).text("yours", yours),
+            Some(yours) => Message::new("ask-shown-yours").message("answer", answer).message("yours", yours),
             None => Message::new("ask-shown").message("answer", answer),
         }
     }
 
     /// The numbers that were missed so far, in order, without a mark on Profile.
-    fn misses(&self, part: usize, state: &PartState) -> Option<String> {
+    fn misses(&self, part: usize, state: &PartState) -> Option<Message> {
         let own = state.verdicts.iter().skip(usize::from(state.began_with_mark));
         let tried = own.filter(|(j, _)| j.verdict.is_miss()).map(|(_, fields)| fields);
-        let all: Vec<String> = tried.filter_map(|fields| self.written(part, fields)).collect();
-        (!all.is_empty()).then(|| all.join(", "))
+        tried
+            .filter_map(|fields| self.written(part, fields))
+            .reduce(|all, next| Message::new("ask-written-then").message("yours", all).message("next", next))
     }
 
     /// Where the mark on Profile stood, if it was a miss.
-    fn missed_mark(&self, part: usize, state: &PartState) -> Option<String> {
+    fn missed_mark(&self, part: usize, state: &PartState) -> Option<Message> {
         let left = state.verdicts.first().filter(|(j, _)| state.began_with_mark && j.verdict.is_miss());
         self.written(part, state.first_mark.as_ref().or(left.map(|(_, fields)| fields))?)
     }
 
-    /// The numbers of a part as they were written: "2.5", "3.5–4.0".
-    fn written(&self, part: usize, fields: &Fields) -> Option<String> {
+    /// The numbers of a part as they were written: "2.5", "3.5–4.0"; of three layers with the name of each.
+    fn written(&self, part: usize, fields: &Fields) -> Option<Message> {
         let planned = self.plan().parts.get(part)?.iter().flat_map(|line| &line.fields);
         let texts: Vec<&str> = planned
             .filter(|f| f.is_number())
             .map(|f| field(fields, f.id))
             .filter(|t| !t.is_empty())
             .collect();
-        (!texts.is_empty()).then(|| super::text::short(&texts.join("–")))
+        let written = || Message::new("ask-written").text("yours", super::text::short(&texts.join("–")));
+        (!texts.is_empty()).then(|| self.kind.written(part, fields).unwrap_or_else(written))
     }
 
     fn open(&self, part: usize, lines: &[Line], state: &PartState, in_hand: bool) -> PartView {
@@ -227,6 +241,7 @@ impl Desk<'_> {
             sum: Vec::new(),
             fits: None,
             hints: if in_hand { self.hint_views(part) } else { Vec::new() },
+            picture: None,
             lines: shown,
             look_at: last.and_then(|judged| judged.look_at(lines)).map(str::to_owned),
         }
@@ -237,26 +252,28 @@ impl Desk<'_> {
     fn before(&self, part: usize, state: &PartState) -> Option<Message> {
         match (self.missed_mark(part, state), self.misses(part, state)) {
             (Some(mark), Some(yours)) => {
-                return Some(Message::new("ask-before-profile").text("mark", mark).text("yours", yours));
+                return Some(
+                    Message::new("ask-before-profile").message("mark", mark).message("yours", yours),
+                );
             }
-            (Some(mark), None) => return Some(Message::new("ask-on-profile").text("mark", mark)),
+            (Some(mark), None) => return Some(Message::new("ask-on-profile").message("mark", mark)),
             (None, Some(yours)) => {
                 let id = if state.misses > 1 { "ask-before" } else { "ask-first-answer" };
-                return Some(Message::new(id).text("yours", yours));
+                return Some(Message::new(id).message("yours", yours));
             }
             (None, None) => {}
         }
         self.replay.latest.as_ref()?;
         let first = self.replay.first.parts.get(part)?;
         if let Some(mark) = first.first_mark.as_ref() {
-            return Some(Message::new("ask-on-profile").text("mark", self.written(part, mark)?));
+            return Some(Message::new("ask-on-profile").message("mark", self.written(part, mark)?));
         }
         let (_, fields) = first.verdicts.first()?;
         let yours = self.written(part, fields)?;
         Some(if first.began_with_mark {
-            Message::new("ask-on-profile").text("mark", yours)
+            Message::new("ask-on-profile").message("mark", yours)
         } else {
-            Message::new("ask-first-answer").text("yours", yours)
+            Message::new("ask-first-answer").message("yours", yours)
         })
     }
 

@@ -1,6 +1,6 @@
 //! How a question stands, what it reveals, and its fields as they stand.
 
-use super::kind::{Question, Uncovers};
+use super::kind::{Field, Part, Question, Uncovers};
 use super::locked::is_locked;
 use super::replay::{PartState, replay, with_starts};
 use super::text::Fields;
@@ -21,6 +21,7 @@ pub(crate) fn standing(water: &Water, asked: &Asked, answer: Option<&Answer>) ->
     let parts = || 0..replay.plan.parts.len();
     let mut standing = Standing {
         settled,
+        done: replay.first.done(&replay.plan),
         open: replay.open(),
         tries: replay.now().tries,
         right: replay.first.right(),
@@ -74,8 +75,10 @@ pub(crate) fn emptied(water: &Water, asked: &Asked, answer: &Answer) -> Vec<Stri
     };
     let parts = replay.plan.parts.iter().zip(&replay.now().parts);
     let open = parts.filter(|(_, state)| missed(state) || (again && state.verdicts.is_empty()));
-    (open.flat_map(|(part, _)| part).flat_map(|line| &line.fields))
-        .filter(|f| f.is_number() && f.grip.is_none())
-        .map(|f| f.id.to_owned())
-        .collect()
+    let of_part = |(part, state): (&Part, &PartState)| -> Vec<String> {
+        let fine = state.verdicts.last().map_or(&[][..], |(judged, _)| &judged.fine);
+        let emptied = |f: &&Field| f.is_number() && f.grip.is_none() && !fine.contains(&f.id);
+        part.iter().flat_map(|line| &line.fields).filter(emptied).map(|f| f.id.to_owned()).collect()
+    };
+    open.flat_map(of_part).collect()
 }

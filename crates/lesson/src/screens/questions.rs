@@ -20,10 +20,10 @@ pub fn view(sight: &Sight) -> QuestionsView {
         asked.iter().map(|asked| bank::standing(&sight.context, asked, answers.get(&asked.id))).collect();
     let rail = standings.iter().enumerate().map(|(i, standing)| RailItem {
         number: i + 1,
-        done: standing.settled,
+        done: standing.done,
         current: i == index,
     });
-    let all_done = standings.iter().all(|s| s.settled) && standings.get(index).is_some_and(|s| !s.open);
+    let all_done = standings.iter().all(|s| s.done) && standings.get(index).is_some_and(|s| !s.open);
     QuestionsView {
         not_yet: None,
         rail: rail.collect(),

@@ -68,13 +68,12 @@ fn checks(sight: &Sight) -> Vec<ReportCheck> {
     lines.map(|(name, there)| ReportCheck { name: Message::new(name).into(), there }).to_vec()
 }
 
-/// How many questions are settled, of how many.
+/// How many questions are answered, of how many.
 fn questions(sight: &Sight) -> (usize, usize) {
     let asked = &sight.paper.asked;
     let answers = &sight.context.sheet.answers;
-    let settled =
-        asked.iter().filter(|asked| standing(&sight.context, asked, answers.get(&asked.id)).settled);
-    (settled.count(), asked.len())
+    let done = asked.iter().filter(|asked| standing(&sight.context, asked, answers.get(&asked.id)).done);
+    (done.count(), asked.len())
 }
 
 fn stands(sight: &Sight) -> Vec<ReportStand> {
@@ -87,6 +86,7 @@ fn stands(sight: &Sight) -> Vec<ReportStand> {
     };
     let marked = match sheet.first_marks {
         Some(_) => Message::new("report-marks-yes"),
+        None if sheet.marks.all_settled() => Message::new("report-marks-not-checked"),
         None => Message::new("report-marks-not-yet"),
     };
     vec![

@@ -54,6 +54,11 @@ impl Ticks {
         (self.least..=self.most).contains(&ticked)
     }
 
+    /// Nothing need be ticked.
+    pub fn is_free(self) -> bool {
+        self.least == 0
+    }
+
     /// What a part of these fields wants, where it is one of lines to tick.
     pub fn of<'a>(fields: impl IntoIterator<Item = &'a Field>) -> Option<Self> {
         fields.into_iter().find_map(|field| match field.input {

@@ -1,7 +1,7 @@
 //! Kind 8: how sure is the depth of your thermocline? A from–to that holds the thermocline's value and is as wide as a
 //! step at least and one and a half spans at most, or as the span of one leg.
 //!
-//! It starts at the give or take of Profile (empty if there is none): that is the first answer.
+//! It starts at the give or take of Profile (empty if there is none): once checked there, that is the first answer.
 
 use super::super::replay::{first_round, replay};
 use crate::document::{MarkDoc, MarkDocs};

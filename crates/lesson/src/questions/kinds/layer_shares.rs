@@ -30,6 +30,10 @@ const WHOLE: &str = "whole";
 /// It goes on below the last reading.
 const AT_LEAST: &str = "at_least";
 
+/// The three thicknesses, and their shares.
+const IDS: [&str; 3] = ["mixed", "steep", "deep"];
+const SHARE_IDS: [&str; 3] = ["share_mixed", "share_steep", "share_deep"];
+
 /// Give of a share, in hundredths; and of their sum.
 const SHARE_GIVE: f64 = 1.0;
 /// Two shares further apart than this can be told, in hundredths.
@@ -69,9 +73,16 @@ impl LayerShares {
         }
         let is_forgotten = deep_m.is_some_and(|x| x.abs() <= LEAST_M / 4.0);
         let is_overlap = layers.overlap(steep_m) || deep_m.is_some_and(|x| layers.whole(x));
+        let right = IDS.into_iter().zip([mixed, steep, deep]).filter(|(_, right)| *right);
+        let fine: Vec<&'static str> = right.map(|(id, _)| id).collect();
         match (is_overlap, is_forgotten) {
-            (true, false) => return Judged::idea(OVERLAP, Message::new("ask-12-overlap")),
-            (false, true) => return Judged::idea(BOTTOM, Message::new("ask-12-bottom")),
+            (true, false) => {
+                // Which two: the steep layer with the mixed one, else the deep one with both.
+                let by_steep = layers.overlap(steep_m);
+                let id = if by_steep { "ask-12-overlap" } else { "ask-12-overlap-deep" };
+                return Judged { fine, ..Judged::idea(OVERLAP, Message::new(id)) };
+            }
+            (false, true) => return Judged { fine, ..Judged::idea(BOTTOM, Message::new("ask-12-bottom")) },
             _ => {}
         }
         let said = match (mixed, steep) {
@@ -79,8 +90,8 @@ impl LayerShares {
             (true, false) => yours("ask-12-no-steep", "steep"),
             (true, true) => yours("ask-12-no-deep", "deep"),
         };
-        let right = [mixed, steep, deep].into_iter().filter(|r| *r).count();
-        if right == 2 { almost(said) } else { Judged::not_yet(said) }
+        let judged = if fine.len() == 2 { almost(said) } else { Judged::not_yet(said) };
+        Judged { fine, ..judged }
     }
 
     fn judge_shares(q: &Question, fields: &Fields) -> Judged {
@@ -91,7 +102,7 @@ impl LayerShares {
             return Judged::yes(Message::new("ask-12-yes-unknown"), Accepted::default());
         };
         let mut shares = [0.0; 3];
-        for (share, id) in shares.iter_mut().zip(["share_mixed", "share_steep", "share_deep"]) {
+        for (share, id) in shares.iter_mut().zip(SHARE_IDS) {
             let text = field(fields, id);
             match percent(text) {
                 Some(x) => *share = x,
@@ -300,6 +311,14 @@ impl Kind for LayerShares {
             share(deep_m, depth_m, "ask-12-gloss-deep"),
         ];
         Explained { shown: said, sum, notes: vec![Message::new("ask-12-why")], ..nothing }
+    }
+
+    fn written(&self, part: usize, fields: &Fields) -> Option<Message> {
+        let ids = if part == 0 { IDS } else { SHARE_IDS };
+        let [mixed, steep, deep] = ids.map(|id| short(field(fields, id)));
+        let id = if deep.is_empty() { "ask-12-yours-two" } else { "ask-12-yours" };
+        let said = Message::new(id).text("mixed", mixed).text("steep", steep);
+        Some(if deep.is_empty() { said } else { said.text("deep", deep) })
     }
 
     fn needs_marks(&self) -> bool {

@@ -108,7 +108,7 @@ impl Kind for NextMonth {
         let lead = Message::new("ask-20-lead").count("days", DAYS as usize).number("watts", loss, decimals);
         Plan {
             ask: Message::new(if basis.is_practice() { "ask-20-practice" } else { "ask-20" }),
-            lead: basis.mark().into_iter().chain([lead]).collect(),
+            lead: basis.mark().into_iter().chain([lead, Message::new("ask-note-watt")]).collect(),
             parts: vec![
                 vec![Line::new(Message::new("ask-why-label-picture"), vec![picture])],
                 vec![Line::new(Message::new("ask-20-label-why"), vec![why])],
@@ -158,6 +158,10 @@ impl Kind for NextMonth {
             _ => (Message::new("ask-20-because"), Vec::new()),
         };
         Explained { shown, sum: Vec::new(), fits: None, notes, own_words: Message::new("ask-20-own-words") }
+    }
+
+    fn right_picture(&self) -> Option<&'static str> {
+        Some(RIGHT)
     }
 
     fn needs_marks(&self) -> bool {

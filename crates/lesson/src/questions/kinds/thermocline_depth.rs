@@ -1,8 +1,8 @@
 //! Kind 7: how deep is the thermocline in your water? Any depth inside the span of the steepest step (methods 5.8) is
 //! right by the class's rule; the depth where density changes fastest is right by its own rule, if that rule is named.
 //!
-//! It starts at the mark of Profile: that mark is the first answer. Under the ice it asks where the water warms fastest,
-//! and where a day's warming is the only layer, how deep that lies.
+//! It starts at the mark of Profile: once it is checked there, that is the first answer. Under the ice it asks where the
+//! water warms fastest, and where a day's warming is the only layer, how deep that lies.
 
 use super::how_sure::{first_mark_texts, mark_texts, other_is_settled};
 use super::steepest_step::look_between;

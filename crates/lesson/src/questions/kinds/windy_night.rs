@@ -151,7 +151,12 @@ impl Kind for WindyNight {
         };
         let as_read = heat(Message::new("ask-21-before"), night.heat_c_m, "ask-21-heat-gloss");
         let each = shuffled.iter().zip(["A", "B", "C", "D"]).map(|((value, curve), letter)| {
-            let gloss = if *value == RIGHT { "ask-21-as-much" } else { "ask-21-not-as-much" };
+            let gloss = match *value {
+                RIGHT => "ask-21-as-much",
+                ALL_COLDER => "ask-21-gloss-all-colder",
+                COLDER_WINS => "ask-21-gloss-colder-wins",
+                _ => "ask-21-gloss-warmer-wins",
+            };
             heat(Message::new("ask-why-picture").text("letter", letter), area(curve), gloss)
         });
         Explained {
@@ -165,6 +170,10 @@ impl Kind for WindyNight {
             )],
             own_words,
         }
+    }
+
+    fn right_picture(&self) -> Option<&'static str> {
+        Some(RIGHT)
     }
 
     fn needs_marks(&self) -> bool {

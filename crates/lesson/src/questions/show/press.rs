@@ -9,6 +9,7 @@ use crate::questions::replay::complete;
 use crate::questions::say::said;
 use crate::questions::standing::texts;
 use crate::questions::text::field;
+use crate::scene::early;
 use crate::view::Way;
 use layercast_core::Message;
 
@@ -17,7 +18,7 @@ impl Desk<'_> {
         Way { label: said(Message::new(label)), action, main, waits: None }
     }
 
-    pub(super) fn open_buttons(&self) -> Vec<Way> {
+    pub(super) fn open_buttons(&self, paper: &Paper) -> Vec<Way> {
         let question = self.index;
         let help = match self.hints() {
             open if open >= self.help().most() => self.way("ask-show-me", Action::ShowMe { question }, false),
@@ -34,7 +35,12 @@ impl Desk<'_> {
             self.in_hand().is_some_and(|part| self.fields(part).all(|f| matches!(f.input, Input::Fact(..))));
         let help = (judged || !own).then_some(help);
         let cannot_tell = judged.then(|| self.way("ask-cannot-tell", Action::CannotTell { question }, false));
-        std::iter::once(check).chain(help).chain(cannot_tell).collect()
+        let ways = std::iter::once(check).chain(help).chain(cannot_tell);
+        if self.round().done(self.plan()) {
+            ways.chain([self.on(paper, false)]).collect()
+        } else {
+            ways.collect()
+        }
     }
 
     /// What opens Check; `None` when it is open.
@@ -78,12 +84,26 @@ impl Desk<'_> {
     }
 
     pub(super) fn settled_buttons(&self, paper: &Paper) -> Vec<Way> {
+        let again = self.way("ask-again", Action::AnswerAgain { question: self.index }, false);
+        let to_profile = Action::Go { screen: Screen::Profile, question: None };
+        let check = self.check_is_free(paper).then(|| self.way("ask-to-check", to_profile, false));
+        [self.on(paper, true), again].into_iter().chain(check).collect()
+    }
+
+    /// To the next question, from the last one to the profile.
+    fn on(&self, paper: &Paper, main: bool) -> Way {
         let next = self.index + 1;
-        let on = if next < paper.asked.len() {
-            self.way("ask-next", Action::Go { screen: Screen::Questions, question: Some(next) }, true)
+        if next < paper.asked.len() {
+            self.way("ask-next", Action::Go { screen: Screen::Questions, question: Some(next) }, main)
         } else {
-            self.way("ask-to-profile", Action::Go { screen: Screen::Profile, question: None }, true)
-        };
-        vec![on, self.way("ask-again", Action::AnswerAgain { question: self.index }, false)]
+            self.way("ask-to-profile", Action::Go { screen: Screen::Profile, question: None }, main)
+        }
+    }
+
+    /// The marks are placed and wait for their check, which would give no answer away any more.
+    fn check_is_free(&self, paper: &Paper) -> bool {
+        let context = &self.water.context;
+        let waits = context.sheet.first_marks.is_none() && context.sheet.marks.all_settled();
+        waits && self.index + 1 < paper.asked.len() && early(context, paper).is_empty()
     }
 }
