@@ -204,8 +204,8 @@ function show_log(s: Readonly<State>): void {
   if (shows === "no" && ui.file) show_no(ui.file);
   if (shows === "main" && panel) show_main(s, panel);
   show_log_doors(s);
-  toggle(by_id("log-lesson-on"), look.lesson !== null);
-  if (look.lesson !== null) say_into(by_id("log-lesson-on"), look.lesson);
+  toggle(by_id("log-lesson-on"), look.log.lesson !== null);
+  if (look.log.lesson !== null) say_into(by_id("log-lesson-on"), look.log.lesson);
   show_log_guess(s, shows === "guess");
   if (shows === "other") show_log_other(s);
   if (arrived && focus_is_lost(by_id("log-panel"))) keep_focus();
