@@ -114,6 +114,8 @@ test("words get their level, comments are used again, and feedback goes back", {
   await page.push('#class-panel [data-view="sheets"] [data-part="rows"] button');
   const seat = '#class-panel [data-view="seat"]';
   await page.sees(`${seat} [data-part="answers"]`, WILD);
+  // What is right on this sheet's water stands beside each answer.
+  await page.sees(`${seat} .card:first-child [data-part="told"]`, "Right: ");
   const set = (part, at, value) =>
     page.run(
       (selector, at, value) => {
@@ -134,6 +136,9 @@ test("words get their level, comments are used again, and feedback goes back", {
   await set("level", 2, "1");
   // Four points × (3 + 2 + 1) ÷ 9.
   assert.equal(await points(), "2.67");
+  await set("points", 0, "lots");
+  await page.sees(`${seat} .card:last-child`, "is no number of points: 2.67 stay");
+  assert.equal(await points(), "2.67");
   await set("points", 0, "3.5");
   await set("why", 0, "said it aloud");
   await page.sees(`${seat} .card:last-child`, "given by you");
@@ -152,6 +157,7 @@ test("words get their level, comments are used again, and feedback goes back", {
   await page.push('#class-panel [data-part="to-marks"]');
 
   await page.push('#class-panel [data-part="slips-zip"]');
+  await page.sees('#class-panel [data-part="saved"]', "one sheet");
   const zip = readFileSync(await browser.saved("-feedback.zip"));
   assert.equal(zip.subarray(0, 4).toString("latin1"), "PK\u0003\u0004");
   assert.equal(zip.readUInt16LE(zip.length - 12), 1, "a file for the one seat");

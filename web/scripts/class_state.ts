@@ -92,7 +92,10 @@ export function set_class(change: Partial<Omit<ClassBook, "text" | "view" | "dra
 export function class_do(action: ClassAction): void {
   const { text, against } = class_book();
   const { book: stepped, shown } = core.class_act(text, action, against);
-  take_in(stepped, shown, {});
+  const { panel, seat } = class_book();
+  // A sheet that counts no longer has no page of its own.
+  const gone = panel === "seat" && shown.view.sheets.every((sheet) => sheet.key !== seat);
+  take_in(stepped, shown, gone ? { panel: "sheets" } : {});
 }
 
 /** Takes in what was dropped or pasted; gives how many things it held. */

@@ -3,6 +3,7 @@
 
 import type {
   Action,
+  AnswerTold,
   ClassAction,
   ClassRequest,
   ClassShown,
@@ -271,13 +272,25 @@ export function class_look(book: string, against: string | null): ClassShown {
 }
 
 /** Marks as CSV. */
-export function class_csv(book: string, wide: boolean, comma: boolean, students: string): string {
-  return guarded("class_csv", () => wasm.class_csv(book, wide, comma, students));
+export function class_csv(
+  book: string,
+  wide: boolean,
+  comma: boolean,
+  students: string,
+  names: ReadonlyMap<number, string>,
+): string {
+  const kinds = new Uint8Array(names.keys());
+  return guarded("class_csv", () => wasm.class_csv(book, wide, comma, students, kinds, [...names.values()]));
 }
 
 /** What goes back to each seat. */
 export function class_slips(book: string): Slip[] {
   return guarded("class_slips", () => wasm.class_slips(book)).slips;
+}
+
+/** What a teacher marks a sheet by. */
+export function class_told(book: string, key: string): AnswerTold[] {
+  return guarded("class_told", () => wasm.class_told(book, key)).answers;
 }
 
 /** A zip of files. */

@@ -57,6 +57,8 @@ pub enum CurveLook {
     Faint,
     /// What was guessed before anything was read.
     Guess,
+    /// The middle of the class; named like the others.
+    Middle,
 }
 
 /// The class at one depth.
@@ -100,6 +102,8 @@ pub struct ClassWords {
     pub depth: Vec<String>,
     /// "Temperature, °C".
     pub temperature: String,
+    /// "middle": the name of the middle of the class at its foot.
+    pub middle: String,
 }
 
 /// Where things stand in the finished class picture, CSS pixels.

@@ -22,6 +22,7 @@ fn words() -> ClassWords {
         decimal: '.',
         depth: vec!["Depth,".to_owned(), "m".to_owned()],
         temperature: "Temperature, °C".to_owned(),
+        middle: "middle".to_owned(),
     }
 }
 
@@ -133,6 +134,23 @@ fn curves(in_hand: Option<usize>) -> Vec<Curve> {
         .collect()
 }
 
+fn forty_curves(in_hand: Option<usize>) -> Vec<Curve> {
+    let some = curves(None);
+    (0..40)
+        .filter_map(|n| {
+            let mut curve = some.get(n % some.len())?.clone();
+            curve.name = format!("{}{}", curve.name, n / some.len() + 1);
+            curve.points.iter_mut().for_each(|point| point.1 += (n / some.len()) as f64 * 0.13);
+            curve.look = match in_hand {
+                None => CurveLook::Plain,
+                Some(k) if k == n => CurveLook::InHand,
+                Some(_) => CurveLook::Faint,
+            };
+            Some(curve)
+        })
+        .collect()
+}
+
 fn levels() -> Vec<ClassLevel> {
     let mean = cases::mean_c(&water::SUMMER);
     (mean.iter().enumerate())
@@ -173,6 +191,24 @@ fn all() -> Vec<(&'static str, ClassPicture, Theme, Size)> {
             ClassPicture::Curves { curves: curves(Some(1)), levels: Vec::new() },
             Theme::Projector,
             WALL,
+        ),
+        (
+            "forty-curves",
+            ClassPicture::Curves { curves: forty_curves(None), levels: Vec::new() },
+            Theme::Day,
+            LAPTOP,
+        ),
+        (
+            "forty-one-against",
+            ClassPicture::Curves { curves: forty_curves(Some(11)), levels: Vec::new() },
+            Theme::Day,
+            LAPTOP,
+        ),
+        (
+            "range-with-one",
+            ClassPicture::Curves { curves: curves(Some(1)).drain(1..2).collect(), levels: levels() },
+            Theme::Day,
+            LAPTOP,
         ),
         ("range", ClassPicture::Curves { curves: Vec::new(), levels: levels() }, Theme::Day, LAPTOP),
     ]

@@ -6,6 +6,7 @@
 
 mod act;
 mod action;
+mod answers;
 mod document;
 pub mod export;
 mod ideas;
@@ -16,15 +17,17 @@ mod points;
 mod repairs;
 mod room;
 mod screen;
+mod told;
 pub mod view;
 mod wall;
 pub mod why;
 
 pub use act::act;
 pub use action::ClassAction;
-pub use document::{Aside, Class, Decided, Mark, Member, Paper, SCHEMA, UndoWhat, Undone, VERSION};
+pub use document::{Aside, Class, Decided, Mark, Member, Named, Paper, SCHEMA, UndoWhat, Undone, VERSION};
 pub use looks::LookAt;
 pub use repairs::Repair;
 pub use room::{AnswerState, Answered, Room, Seat, Work};
 pub use screen::{look, look_at};
+pub use told::{AnswerTold, PartTold, TryTold, told};
 pub use wall::{ClassLevel, Core, Spans, cores, middle, spans};

@@ -13,7 +13,7 @@ mod views;
 pub use action::{LessonAction, LessonText, OpenPart, OwnNumber, RuleName};
 pub use names::name;
 pub use open::{OpenedLesson, file_text, open};
-pub use views::look;
+pub use views::{look, question_name};
 
 use crate::document::{FIRST_OWN, Lesson, MOST_OWN, MOST_POINTS, OwnBy, OwnQuestion};
 use crate::questions::all_kinds;
@@ -243,6 +243,15 @@ mod tests {
         assert_eq!(lesson.own.len(), MOST_OWN);
         assert_eq!(look(&lesson).add_own, None);
         assert_eq!(lesson.kinds.iter().filter(|k| **k >= FIRST_OWN).count(), MOST_OWN);
+    }
+
+    #[test]
+    fn the_plan_of_the_period_goes_by_what_was_chosen() {
+        let minutes = |lesson: &Lesson| look(lesson).plan.iter().map(|row| row.minutes).collect::<Vec<_>>();
+        // Nothing to mark: that part is not there. Two questions take twice as long as one.
+        let lesson = Lesson { kinds: vec![1], ..Lesson::first() };
+        assert_eq!(minutes(&lesson), [5, 4, 12, 10]);
+        assert_eq!(minutes(&Lesson { kinds: vec![1, 7], ..lesson }), [5, 6, 8, 12, 10]);
     }
 
     #[test]

@@ -9,6 +9,7 @@ mod class_import;
 mod class_marks;
 mod class_repairs;
 mod class_support;
+mod class_told;
 mod class_wall;
 mod corrections;
 mod cover;

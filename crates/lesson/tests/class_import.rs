@@ -97,6 +97,53 @@ fn two_sheets_of_one_seat_wait_for_a_choice() {
 }
 
 #[test]
+fn naming_the_class_sorts_its_sheets_again() {
+    let foreign = doing(&seat("group_c", "C", "01"), &[Action::SetClass { text: "9c".into() }]);
+    let (ours, other) = (seat("group_a", "A", "02"), seat("group_b", "B", "03"));
+    let (alone, _) = taken(&Class::new("", None), std::slice::from_ref(&foreign));
+    assert_eq!(alone.code, "9c");
+    let (all, rows) = taken(&alone, &[ours, other]);
+    assert_eq!(outcomes(&rows), [Outcome::NotOurs, Outcome::NotOurs]);
+    let named = act(&all, &ClassAction::SetCode { text: "9B".into() });
+    let sheets = |class: &Class| {
+        let view = look(class, None);
+        (
+            view.sheets.into_iter().map(|s| s.seat).collect::<Vec<_>>(),
+            view.aside.into_iter().map(|s| s.seat).collect::<Vec<_>>(),
+        )
+    };
+    let seats = |codes: &[&str]| codes.iter().map(|code| (*code).to_owned()).collect::<Vec<_>>();
+    assert_eq!(sheets(&named), (seats(&["02", "03"]), seats(&["01"])));
+    // One step takes back the code and where the sheets stand.
+    let undone = act(&named, &ClassAction::Undo);
+    assert_eq!((&undone.code, &undone.now), (&all.code, &all.now));
+    // What was taken in by hand stays in, whatever it says.
+    let key = named.now.members[0].key.clone();
+    let kept = act(&named, &ClassAction::TakeIn { member: key, on: true });
+    let renamed = act(&kept, &ClassAction::SetCode { text: "9d".into() });
+    assert_eq!(sheets(&renamed), (seats(&["01"]), seats(&["02", "03"])));
+    // Undoing the first import takes the code it gave with it.
+    assert_eq!(act(&alone, &ClassAction::Undo).code, "");
+}
+
+#[test]
+fn a_lesson_that_came_with_a_foreign_sheet_goes_with_it() {
+    let mut foreign = doing(&seat("group_c", "C", "01"), &[Action::SetClass { text: "9c".into() }]);
+    foreign.lesson.id = "of-others".into();
+    let ours = seat("group_a", "A", "02");
+    let (all, _) =
+        taken(&taken(&Class::new("", None), std::slice::from_ref(&foreign)).0, std::slice::from_ref(&ours));
+    assert_eq!(all.lesson.as_ref().unwrap().id, "of-others");
+    let named = act(&all, &ClassAction::SetCode { text: "9b".into() });
+    assert_eq!(named.lesson, Some(ours.lesson.clone()));
+    assert_eq!(look(&named, None).sheets.len(), 1);
+    assert_eq!(act(&named, &ClassAction::Undo).lesson, all.lesson);
+    // A lesson of the teacher's own stays.
+    let own = all.with_lesson(layercast_lesson::document::Lesson { id: "own".into(), ..ours.lesson });
+    assert_eq!(act(&own, &ClassAction::SetCode { text: "9b".into() }).lesson, own.lesson);
+}
+
+#[test]
 fn the_same_work_on_another_device_is_the_same_again() {
     let (class, mut notebook) = with_one();
     notebook.code = "C-ZZZZ".into();

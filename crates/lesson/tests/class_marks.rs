@@ -132,13 +132,33 @@ fn the_questions_of_the_class_are_counted() {
         );
     }
     let words = Words::new("en");
-    let (count, said) = row.idea.clone().unwrap();
-    assert_eq!(words.say(&count), "3 students, 2 groups");
-    assert!(words.say(&said).contains("0 is at the top"), "{}", words.say(&said));
+    let idea = row.idea.clone().unwrap();
+    assert_eq!(words.say(&idea.count), "3 students, 2 groups");
+    assert_eq!(words.say(&idea.name), "depth counted up from the bottom");
+    assert!(words.say(&idea.said).contains("0 is at the top"), "{}", words.say(&idea.said));
+    assert_eq!((row.kind, words.say(&row.name).as_str()), (1, "Read a temperature from the picture"));
     let (right, wrong) = row.pair.clone().unwrap();
     assert_ne!(words.say(&right.given[0]), words.say(&wrong.given[0]));
     assert_eq!(view.next_question, Some(first));
     assert!(words.say(view.next.as_ref().unwrap()).contains("3 answers show the same idea"));
+}
+
+#[test]
+fn a_mark_book_stands_in_the_order_of_groups_and_names_its_columns() {
+    let at = |water: &str, group: &str, code: &str| seat(water, group, code);
+    let mixed_up =
+        [at("group_b", "B", "10"), at("group_c", "C", "1"), at("group_b", "B", "9"), at("group_a", "A", "2")];
+    let class = taken(&Class::new("", None), &mixed_up).0;
+    let names = [(1, "Read a temperature".to_owned())].into();
+    let rows = cells(&wide(&class, &Options { names, ..Options::default() }), ',');
+    assert_eq!(column(&rows, "group"), ["A", "B", "B", "C"]);
+    assert_eq!(column(&rows, "seat"), ["2", "9", "10", "1"]);
+    assert!(rows[0].contains(&"1 Read a temperature".to_owned()), "{:?}", rows[0]);
+    assert!(rows[0].contains(&"question_4".to_owned()), "{:?}", rows[0]);
+    let seats: Vec<String> = slips(&class).into_iter().map(|slip| slip.seat).collect();
+    assert_eq!(seats, ["2", "9", "10", "1"]);
+    let seats: Vec<String> = look(&class, None).sheets.into_iter().map(|sheet| sheet.seat).collect();
+    assert_eq!(seats, ["2", "9", "10", "1"]);
 }
 
 #[test]
@@ -339,7 +359,11 @@ fn a_list_of_students_is_joined_and_kept_nowhere() {
     all.iter_mut().for_each(|seat| seat.lesson.points.extend([(1, 2)]));
     let class = taken(&Class::new("", None), &all).0;
     let before = class.clone();
-    let options = Options { comma: true, students: "01\tAnn Smith\n \"02\";\"Bo; =Li\"\n3,nobody".into() };
+    let options = Options {
+        comma: true,
+        students: "01\tAnn Smith\n \"02\";\"Bo; =Li\"\n3,nobody".into(),
+        ..Options::default()
+    };
     let rows = cells(&wide(&class, &options), ';');
     assert_eq!(rows[0][0], "student");
     assert_eq!(column(&rows, "student"), ["Ann Smith", "Bo; =Li", "", "", "", ""]);

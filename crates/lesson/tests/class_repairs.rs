@@ -18,10 +18,11 @@ fn a_lost_seat_code_is_seen_and_given() {
     one(&rows, Outcome::NeedsALook, "class-look-no-seat");
     let member = rows[0].member.clone().unwrap();
     let given = act(&next, &ClassAction::SetSeat { member: member.clone(), text: "11".into() });
-    let row = &look(&given, None).sheets[1];
+    // Group A stands before group C.
+    let row = &look(&given, None).sheets[0];
     assert_eq!((row.seat.as_str(), row.looks.len(), row.repairs.len()), ("11", 0, 1));
     let back = act(&given, &ClassAction::SetSeat { member, text: String::new() });
-    assert_eq!(look(&back, None).sheets[1].looks.len(), 1);
+    assert_eq!(look(&back, None).sheets[0].looks.len(), 1);
     assert_eq!(act(&given, &ClassAction::Undo).now, next.now);
 }
 
@@ -48,6 +49,8 @@ fn feet_and_fahrenheit_are_suspected_and_set_right() {
     assert!((cast(&repaired).value.unwrap().value - plain.value.unwrap().value).abs() < 0.02);
     assert!(cast(&repaired).repaired);
     assert_ne!(cast(&class).value, plain.value);
+    assert_eq!((cast(&class).said.id.as_str(), cast(&class).fahrenheit), ("class-cast-fahrenheit", true));
+    assert!(!cast(&repaired).fahrenheit);
     assert!(look(&repaired, None).sheets[4].looks.is_empty());
     let half = act(&repaired, &ClassAction::Undo);
     assert_eq!(look(&half, None).sheets[4].looks.len(), 1);

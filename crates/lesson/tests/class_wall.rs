@@ -150,17 +150,29 @@ fn why_two_groups_differ_is_said_with_what_cannot_be_told() {
     let view = why(&class, Against { one: &ids[1], other: Some(&ids[0]), minutes_apart: None }).unwrap();
     assert_eq!(words.say(&view.title), "D and C");
     let said: Vec<String> = view.said.iter().map(|said| words.say(said)).collect();
-    assert_eq!(said[0], "They are 0.6\u{a0}°C apart, taken over all depths.");
-    assert!(said[1].starts_with("The probe reads 0.60\u{a0}°C more."), "{said:?}");
+    // Their layers stand alike: what is said first is that there is nothing to contradict.
+    assert!(said[0].starts_with("Their thermocline ranges share a depth"), "{said:?}");
+    assert_eq!(said[1], "They are 0.6\u{a0}°C apart, taken over all depths.");
+    assert!(said[2].starts_with("Fits best: If the probe read 0.60\u{a0}°C too much,"), "{said:?}");
     assert_eq!(view.causes.len(), 5);
     assert!(view.causes[0].possible);
     let back = why(&class, Against { one: &ids[0], other: Some(&ids[1]), minutes_apart: None }).unwrap();
-    assert!(words.say(&back.said[1]).starts_with("The probe reads 0.60\u{a0}°C less."));
+    assert!(words.say(&back.said[2]).starts_with("Fits best: If the probe read 0.60\u{a0}°C too little,"));
     let chance = why(&class, Against { one: &ids[2], other: Some(&ids[0]), minutes_apart: None }).unwrap();
-    assert!(words.say(&chance.said[1]).starts_with("Nothing but chance"));
+    assert!(words.say(&chance.said[2]).starts_with("Nothing but chance"));
     let rest = why(&class, Against { one: &ids[1], other: None, minutes_apart: None }).unwrap();
     assert_eq!(words.say(&rest.title), "D and the rest");
-    assert!(words.say(&rest.said[1]).starts_with("The probe reads"), "{:?}", words.say(&rest.said[1]));
+    assert!(words.say(&rest.said[2]).starts_with("Fits best: If the probe"), "{:?}", rest.said);
+    let key = class.now.members[1].key.clone();
+    let moved = act(&class, &ClassAction::OtherStation { member: key, on: true });
+    let away = why(&moved, Against { one: &ids[0], other: Some(&ids[1]), minutes_apart: None }).unwrap();
+    assert!(words.say(&away.said[0]).starts_with("D measured at another place."), "{:?}", away.said);
+    // No size is given that reads as nothing.
+    for view in [&view, &back, &chance, &rest, &away] {
+        for cause in &view.causes {
+            assert!(!words.say(&cause.said).contains(" 0.0\u{a0}m"), "{:?}", words.say(&cause.said));
+        }
+    }
     assert_eq!(why(&class, Against { one: "nobody", other: None, minutes_apart: None }), None);
     for language in ["en", "es"] {
         let words = Words::new(language);

@@ -8,7 +8,7 @@ use layercast_lesson::class::export::{self, Options, Slip};
 use layercast_lesson::class::import::{Counts, Dropped, Outcome, import_seen};
 use layercast_lesson::class::view::ClassView;
 use layercast_lesson::class::why::{Against, WhyView, why};
-use layercast_lesson::class::{self, Class, ClassAction, Room};
+use layercast_lesson::class::{self, AnswerTold, Class, ClassAction, Room};
 use layercast_lesson::maker;
 use layercast_lesson::view::Said;
 use serde::Serialize;
@@ -27,7 +27,8 @@ pub struct ClassShown {
 
 impl ClassShown {
     fn of(room: &Room, against: Option<&str>) -> Self {
-        Self { view: class::look_at(room, against), drawing: drawing(room, against) }
+        let view = class::look_at(room, against);
+        Self { drawing: drawing(room, &view, against), view }
     }
 }
 
@@ -194,12 +195,21 @@ pub struct WhyTold {
 }
 
 /// Marks as CSV: one line a question, or one a seat (`wide`). `students`: seats and who sits there, used here and kept nowhere.
+/// `kinds` and `names` side by side: what a kind of question is called.
 ///
 /// # Errors
 /// When the text is no class.
 #[wasm_bindgen]
-pub fn class_csv(class: &str, wide: bool, comma: bool, students: String) -> Result<String, JsError> {
-    let (class, options) = (read(class)?, Options { comma, students });
+pub fn class_csv(
+    class: &str,
+    wide: bool,
+    comma: bool,
+    students: String,
+    kinds: &[u8],
+    names: Vec<String>,
+) -> Result<String, JsError> {
+    let names = kinds.iter().copied().zip(names).collect();
+    let (class, options) = (read(class)?, Options { comma, students, names });
     Ok(if wide { export::wide(&class, &options) } else { export::long(&class, &options) })
 }
 
@@ -218,6 +228,23 @@ pub fn class_slips(class: &str) -> Result<Ts<Slips>, JsError> {
 pub struct Slips {
     /// One a seat.
     pub slips: Vec<Slip>,
+}
+
+/// What a teacher marks a sheet by; `key`: that of its member.
+///
+/// # Errors
+/// When the text is no class.
+#[wasm_bindgen]
+pub fn class_told(class: &str, key: &str) -> Result<Ts<ClassTold>, JsError> {
+    large_view(&ClassTold { answers: class::told(&read(class)?, key) })
+}
+
+/// What a teacher marks by.
+#[derive(Clone, Debug, PartialEq, Serialize, Tsify)]
+#[tsify(missing_as_null)]
+pub struct ClassTold {
+    /// One an answer, in their order.
+    pub answers: Vec<AnswerTold>,
 }
 
 /// A zip of files: `names` and `files` (each a `Uint8Array`) side by side.

@@ -5,6 +5,7 @@ use layercast_chart::{
     self as chart, ClassPicture, ClassWords, Core, Curve, CurveLook, Found, Layout, Size, Surface,
 };
 use layercast_core::{Analysis, Metalimnion, State, Thermocline, WarmLayerToday};
+use layercast_lesson::class::view::ClassView;
 use layercast_lesson::class::{self, Room, cores, middle};
 use layercast_lesson::numbers::middle as middle_num;
 use serde::{Deserialize, Serialize};
@@ -33,6 +34,9 @@ struct Drawn {
     guess: Vec<(f64, f64)>,
     /// The thermocline and its decimals.
     number: Option<(f64, u8)>,
+    /// Its temperatures look like °F.
+    #[serde(default)]
+    fahrenheit: bool,
     found: FoundOf,
 }
 
@@ -117,8 +121,9 @@ impl FoundOf {
 }
 
 /// The text that the pictures of a class are drawn from.
-pub(crate) fn drawing(room: &Room, against: Option<&str>) -> String {
+pub(crate) fn drawing(room: &Room, view: &ClassView, against: Option<&str>) -> String {
     let all = cores(room);
+    let fahrenheit = |id: &str| view.casts.iter().any(|cast| cast.cast_id == id && cast.fahrenheit);
     let drawn = |core: &class::Core| {
         let work = core.of(room)?;
         let mut seats = room.seats.iter().filter(|seat| core.members.contains(&seat.member.key));
@@ -135,6 +140,7 @@ pub(crate) fn drawing(room: &Room, against: Option<&str>) -> String {
             marked_m: seat.and_then(|seat| seat.paper.hand_in.sheet.marks.thermocline.depth_m),
             guess,
             number: core.number.map(|number| (number.value, number.decimals)),
+            fahrenheit: fahrenheit(&core.cast_id),
             found: FoundOf::of(&work.analysis),
         })
     };
@@ -161,6 +167,7 @@ pub(crate) fn drawing_of(casts: Vec<(String, Analysis, Option<f64>)>) -> String 
             .thermocline
             .or(analysis.fastest_warming)
             .map(|line| (middle_num(line.value_m).value, 2)),
+        fahrenheit: false,
         found: FoundOf::of(&analysis),
     };
     let cores = casts.into_iter().map(drawn).collect();
@@ -175,6 +182,8 @@ pub struct ClassRequest {
     pub of: ClassPart,
     /// Content id of the cast in hand: against the rest.
     pub against: Option<String>,
+    /// Content id of a second one, where two are compared.
+    pub beside: Option<String>,
     /// Colours and weights.
     pub theme: ThemeName,
     /// Width, CSS pixels.
@@ -222,6 +231,10 @@ pub struct ClassPictureWords {
     pub none_short: String,
     /// "too few", "readings".
     pub few: Vec<String>,
+    /// "looks like", "°F".
+    pub fahrenheit: Vec<String>,
+    /// "middle": the name of the middle of the class.
+    pub middle: String,
     /// "can’t", "tell".
     pub cannot_tell: Vec<String>,
     /// "?".
@@ -254,15 +267,17 @@ pub fn class_draw(
     canvas.set_height(backing(size.height_px));
     let backend =
         canvas::Canvas::new(canvas).ok_or_else(|| JsError::new("this browser gives no canvas to draw on"))?;
-    let ClassPictureWords { decimal, depth, temperature, .. } = request.words;
-    let words = ClassWords { decimal, depth, temperature };
+    let ClassPictureWords { decimal, depth, temperature, middle, .. } = request.words;
+    let words = ClassWords { decimal, depth, temperature, middle };
     chart::draw_class(backend, &picture, request.theme.into(), size, &words, Surface::Canvas)?;
     Ok(())
 }
 
 fn picture(drawing: Drawing, request: &ClassRequest) -> ClassPicture {
     let Drawing { cores, shared_m, levels } = drawing;
-    let in_hand = |core: &Drawn| request.against.as_deref() == Some(core.cast_id.as_str());
+    let in_hand = |core: &Drawn| {
+        [&request.against, &request.beside].iter().any(|one| one.as_deref() == Some(core.cast_id.as_str()))
+    };
     let curve = |core: Drawn, look| Curve { name: core.name, points: core.points, look };
     match request.of {
         ClassPart::Guesses => {
@@ -310,6 +325,7 @@ fn one(core: Drawn, layers: bool, words: &ClassPictureWords) -> Core {
     let number = core.number.filter(|_| tellable && layers);
     let (lines, short) = match (layers, tellable) {
         (false, _) => (Vec::new(), String::new()),
+        (true, true) if core.fahrenheit => (words.fahrenheit.clone(), words.cannot_tell_short.clone()),
         (true, true) if core.found.state() == State::TooFew => {
             (words.few.clone(), words.cannot_tell_short.clone())
         }

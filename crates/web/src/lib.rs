@@ -16,8 +16,8 @@ mod view;
 mod years;
 
 pub use class::{
-    ClassShown, ClassStepped, OutcomeName, Slips, Taken, TakenRow, class_act, class_csv, class_lesson,
-    class_look, class_slips, class_take, class_why, new_class, open_class, zip_of,
+    ClassShown, ClassStepped, ClassTold, OutcomeName, Slips, Taken, TakenRow, class_act, class_csv,
+    class_lesson, class_look, class_slips, class_take, class_told, class_why, new_class, open_class, zip_of,
 };
 pub use class_picture::{ClassPart, ClassPictureWords, ClassRequest, class_draw};
 pub use hand_in::{hand_in_file, hand_in_lines, receipt};

@@ -15,6 +15,10 @@ class-picture-none-short = none
 class-picture-few =
     too few
     readings
+class-picture-fahrenheit =
+    looks
+    like °F
+class-picture-middle = middle
 class-picture-cannot-tell =
     can’t
     tell
@@ -43,6 +47,7 @@ class-shuffle-not = In order again
 class-wall-back = Back
 class-wall-next = Next
 class-wall-leave = Leave the wall
+class-wall-keys = Arrow keys: back and next · B: dark · Esc: leave
 class-wall-curves = What each group read
 class-wall-marks = Where each group put the thermocline
 class-wall-middle = The middle of the class, and how far the groups lie apart
@@ -67,6 +72,14 @@ class-head-later = Later
 class-head-not-yet = Not yet
 class-head-blank = Blank
 class-idea = { $count }: { $said }
+class-varies = Other groups were asked other numbers.
+class-idea-told = They were told: “{ $said }”
+class-told-right = Right: { $said }.
+class-told-tries = Tried: { $tries }.
+class-told-try = { $given }: { $taken }
+class-told-try-idea = { $given }: { $taken } ({ $idea })
+class-told-none = Not tried.
+class-told-cannot = “I can’t tell”: { $taken }
 class-code = Class
 class-head-seat = Seat
 class-head-right = Right
@@ -76,6 +89,7 @@ class-unnamed = no group
 class-right-of = { $right } of { $asked }
 class-points-of = { $points } of { $max }
 class-of-max = of { $max }
+class-points-not = “{ $text }” is no number of points: { $points } stay
 class-sheet-title = { $who }: { $sum }
 class-late = late
 class-practice = practice
@@ -109,6 +123,15 @@ class-marks-slips-file = Feedback in one file
 class-marks-slips-zip = A file for each seat
 class-slip-comment = Your teacher: { $words }
 class-save = Save the class to a file
+class-saved = Saved as { $name }: { $what }.
+class-saved-rows = { $rows ->
+    [one] one row
+   *[other] { $rows } rows
+}
+class-saved-sheets = { $sheets ->
+    [one] one sheet
+   *[other] { $sheets } sheets
+}
 class-new = Another class …
 class-new-ask = Start an empty class?
 class-new-text = Save this one to a file first: nothing brings it back.
@@ -136,6 +159,8 @@ class-lesson-save = Save the lesson
 class-lesson-print = Print the run sheet
 class-lesson-choose = Open a lesson
 class-lesson-not-one = This file is no lesson. Choose the file that “Save the lesson” gave.
+class-lesson-not-whole = Not saved yet. Question { $number }: { $why } Fill it in, or leave it out.
+class-lesson-points-not = “{ $text }” is no whole number from 0 to 100. “{ $name }” keeps { $points }.
 class-lesson-rubric = Four levels in words
 class-lesson-use = Compute the open class by it
 class-lesson-up = Up
@@ -161,6 +186,10 @@ class-lesson-level-2 = Most marks for
 class-lesson-level-3 = Some marks for
 class-lesson-level-4 = No marks for
 class-run-before = Before
+class-run-plan = The period
+class-run-plan-row = { $name }: { $minutes } minutes
+class-run-hints = Your hints
+class-run-hint = { $name }: { $hint }
 class-run-questions = Questions, in order
 class-run-after = After
 class-run-before-lines =

@@ -42,6 +42,12 @@ lesson-own-lacks-ask = Write the question.
 lesson-own-lacks-depth = Give its depth in metres.
 lesson-own-lacks-depths = Give two different depths in metres.
 lesson-own-lacks-temp = Give its temperature in °C.
+lesson-plan-before = Pages and notebooks open, groups named
+lesson-plan-marks = Marks on Profile, before anything is checked
+lesson-plan-questions = The questions
+lesson-plan-report = Report written and handed in
+lesson-plan-wall = All groups on the wall
+lesson-plan-sum = Together about { $minutes } minutes, as classes usually take; nobody has measured it. It can be cut after any part: what was done is kept.
 lesson-sum =
     { $count ->
         [one] One question

@@ -15,6 +15,10 @@ class-picture-none-short = no hay
 class-picture-few =
     pocas
     lecturas
+class-picture-fahrenheit =
+    parecen
+    °F
+class-picture-middle = medio
 class-picture-cannot-tell =
     no se
     sabe
@@ -43,6 +47,7 @@ class-shuffle-not = En orden otra vez
 class-wall-back = Atrás
 class-wall-next = Siguiente
 class-wall-leave = Salir de la pared
+class-wall-keys = Flechas: atrás y siguiente · B: oscuro · Esc: salir
 class-wall-curves = Lo que leyó cada grupo
 class-wall-marks = Dónde puso cada grupo la termoclina
 class-wall-middle = La mitad de la clase, y cuánto se separan los grupos
@@ -67,6 +72,14 @@ class-head-later = Después
 class-head-not-yet = Aún no
 class-head-blank = En blanco
 class-idea = { $count }: { $said }
+class-varies = A otros grupos se les preguntaron otros números.
+class-idea-told = Se les dijo: «{ $said }»
+class-told-right = Bien: { $said }.
+class-told-tries = Intentos: { $tries }.
+class-told-try = { $given }: { $taken }
+class-told-try-idea = { $given }: { $taken } ({ $idea })
+class-told-none = Sin intentos.
+class-told-cannot = «No se puede saber»: { $taken }
 class-code = Clase
 class-head-seat = Puesto
 class-head-right = Bien
@@ -76,6 +89,7 @@ class-unnamed = sin grupo
 class-right-of = { $right } de { $asked }
 class-points-of = { $points } de { $max }
 class-of-max = de { $max }
+class-points-not = «{ $text }» no es un número de puntos: quedan { $points }
 class-sheet-title = { $who }: { $sum }
 class-late = tarde
 class-practice = práctica
@@ -109,6 +123,15 @@ class-marks-slips-file = Comentarios en un archivo
 class-marks-slips-zip = Un archivo por puesto
 class-slip-comment = De clase: { $words }
 class-save = Guardar la clase en un archivo
+class-saved = Guardado como { $name }: { $what }.
+class-saved-rows = { $rows ->
+    [one] una fila
+   *[other] { $rows } filas
+}
+class-saved-sheets = { $sheets ->
+    [one] una hoja
+   *[other] { $sheets } hojas
+}
 class-new = Otra clase …
 class-new-ask = ¿Empezar una clase vacía?
 class-new-text = Guarda antes esta en un archivo: nada la recupera.
@@ -136,6 +159,8 @@ class-lesson-save = Guardar la lección
 class-lesson-print = Imprimir la hoja de ruta
 class-lesson-choose = Abrir una lección
 class-lesson-not-one = Este archivo no es una lección. Elige el archivo que dio «Guardar la lección».
+class-lesson-not-whole = Aún no se guardó. Pregunta { $number }: { $why } Complétala o quítala.
+class-lesson-points-not = «{ $text }» no es un número entero de 0 a 100. «{ $name }» conserva { $points }.
 class-lesson-rubric = Cuatro niveles en palabras
 class-lesson-use = Calcular con ella la clase abierta
 class-lesson-up = Subir
@@ -161,6 +186,10 @@ class-lesson-level-2 = Casi todos por
 class-lesson-level-3 = Algunos por
 class-lesson-level-4 = Ninguno por
 class-run-before = Antes
+class-run-plan = El tiempo
+class-run-plan-row = { $name }: { $minutes } minutos
+class-run-hints = Tus pistas
+class-run-hint = { $name }: { $hint }
 class-run-questions = Preguntas, en orden
 class-run-after = Después
 class-run-before-lines =

@@ -42,6 +42,12 @@ lesson-own-lacks-ask = Escribe la pregunta.
 lesson-own-lacks-depth = Da su profundidad en metros.
 lesson-own-lacks-depths = Da dos profundidades distintas en metros.
 lesson-own-lacks-temp = Da su temperatura en °C.
+lesson-plan-before = Páginas y cuadernos abiertos, grupos con nombre
+lesson-plan-marks = Marcas en Perfil, antes de comprobar nada
+lesson-plan-questions = Las preguntas
+lesson-plan-report = Informe escrito y entregado
+lesson-plan-wall = Todos los grupos en la pared
+lesson-plan-sum = En total unos { $minutes } minutos, como suelen tardar las clases; nadie lo ha medido. Se puede cortar tras cualquier parte: lo hecho se conserva.
 lesson-sum =
     { $count ->
         [one] Una pregunta

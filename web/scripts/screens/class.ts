@@ -10,7 +10,7 @@ import { on_show, state } from "../state";
 import { mount_lesson, open_lesson, show_lesson } from "./class_lesson";
 import { mount_marks, show_marks } from "./class_marks";
 import { mount_notes, show_notes } from "./class_notes";
-import { mount_sheets, show_seat, show_sheets } from "./class_sheets";
+import { mount_sheets, show_seat, show_sheets, show_undo } from "./class_sheets";
 import { mount_wall, show_wall, to_wall } from "./class_wall";
 import { mount_why, show_why } from "./class_why";
 import { mount_years, show_years, take_years } from "./class_years";
@@ -42,8 +42,13 @@ export function mount_class(): void {
     const button = target instanceof Element ? target.closest<HTMLElement>("button[data-part]") : null;
     const to = PANELS.find((one) => button?.dataset.part === `to-${one}`);
     if (to !== undefined) open_panel(to);
-    if (button?.dataset.part === "undo") class_do({ do: "undo" });
+    if (button?.dataset.part !== "undo") return;
+    const { panel: from } = class_book();
+    class_do({ do: "undo" });
+    // The button goes with the last step, the sheet with what brought it.
+    if (from !== class_book().panel || !button.checkVisibility()) focus_title();
   });
+  const focus_title = (): void => view(class_book().panel).querySelector<HTMLElement>("[data-part=title]")?.focus();
   function open_panel(to: ClassPanel): void {
     set_class({ panel: to });
     panel.scrollTop = 0;
@@ -169,7 +174,7 @@ function show_list(el: HTMLElement): void {
   part(el, "to-add").classList.toggle("do", !empty);
   set_text(part(el, "hide"), t(view.hidden ? "class-hide-not" : "class-hide"));
   set_text(part(el, "shuffle"), t(view.shuffled ? "class-shuffle-not" : "class-shuffle"));
-  toggle(part(el, "undo"), view.undo !== null);
+  show_undo(part(el, "undo"));
 }
 
 // What was dropped.
@@ -238,7 +243,7 @@ function show_answers(el: HTMLElement): void {
   toggle(part(el, "next"), view.next !== null);
   if (view.next !== null) say_into(part(el, "next"), view.next);
   list(part(el, "rows"), template("template-class-question"), view.questions, (row, one, index) => {
-    say_into(part(row, "ask"), one.ask);
+    say_into(part(row, "ask"), one.name);
     row.classList.toggle("on", index === question);
     set_attr(part(row, "ask"), "aria-pressed", String(index === question));
     set_text(part(row, "first"), String(one.right_first));
@@ -255,8 +260,11 @@ function show_answers(el: HTMLElement): void {
   if (one === undefined) return;
   say_into(part(in_hand, "ask"), one.ask);
   toggle(part(in_hand, "idea"), one.idea !== null);
+  toggle(part(in_hand, "told"), one.idea !== null);
+  toggle(part(in_hand, "varies"), one.varies);
   if (one.idea !== null) {
-    set_text(part(in_hand, "idea"), t("class-idea", { count: say(one.idea[0]), said: say(one.idea[1]) }));
+    set_text(part(in_hand, "idea"), t("class-idea", { count: say(one.idea.count), said: say(one.idea.name) }));
+    set_text(part(in_hand, "told"), t("class-idea-told", { said: say(one.idea.said) }));
   }
   const pair = part(in_hand, "pair");
   toggle(pair, one.pair !== null);

@@ -98,6 +98,16 @@ export function open_lesson(bytes: Uint8Array): boolean {
   return true;
 }
 
+/** Puts the focus where something is missing. */
+function focus_lack(row: Element | undefined, { own }: TakenView): void {
+  const fields = [...(row?.querySelectorAll<HTMLInputElement>("[data-part=own] :is(textarea, input)") ?? [])];
+  const needed = fields.filter(
+    (field) => ["ask", "at", "to", "temp"].includes(field.dataset.part ?? "") && !field.hidden,
+  );
+  const empty = needed.find((field) => field.value.trim() === "");
+  (own === null ? undefined : (empty ?? needed[0]))?.focus();
+}
+
 function say_that(words: readonly string[]): void {
   said = words;
   show();
@@ -176,6 +186,13 @@ export function mount_lesson(el: HTMLElement): void {
     const action = one === undefined ? null : typed(one, target as HTMLInputElement);
     if (action !== null) does(action);
   });
+  part(el, "taken").addEventListener("change", ({ target }) => {
+    if (!(target instanceof HTMLInputElement) || target.dataset.part !== "points") return;
+    const one = taken_of(el, target);
+    if (one === undefined || target.value.trim() === one.points || target.value.trim() === "") return say_that([]);
+    say_that([t("class-lesson-points-not", { text: target.value, name: say(one.name), points: one.points })]);
+    target.value = one.points;
+  });
   part(el, "open").addEventListener("change", ({ target }) => {
     const label = target instanceof Element ? target.closest("label") : null;
     const one = now().view.open[label === null ? -1 : [...part(el, "open").children].indexOf(label)];
@@ -188,6 +205,15 @@ export function mount_lesson(el: HTMLElement): void {
     if (one !== undefined) does({ do: "set_rule", rule: one.rule, text: target.value });
   });
   part(el, "save-lesson").addEventListener("click", () => {
+    // A question of one's own that lacks something would be asked of nobody: said first, with the place to mend it.
+    const lacks = now().view.taken.findIndex((one) => one.own !== null && one.own.lacks !== null);
+    const one = now().view.taken[lacks];
+    if (one !== undefined) {
+      const why = one.own?.lacks ? say(one.own.lacks) : "";
+      say_that([t("class-lesson-not-whole", { number: lacks + 1, why })]);
+      focus_lack(part(el, "taken").children[lacks], one);
+      return;
+    }
     say_that([]);
     save_file(`${now().view.file_name}.json`, now().text);
   });
@@ -288,10 +314,10 @@ function fill_taken(row: HTMLElement, one: TakenView): void {
   }
   const own = part(row, "own");
   toggle(own, one.own !== null);
-  if (one.own !== null) fill_own(own, one.own);
+  if (one.own !== null) fill_own(own, one.own, say(one.name));
 }
 
-function fill_own(el: HTMLElement, own: OwnView): void {
+function fill_own(el: HTMLElement, own: OwnView, name: string): void {
   set_value(part<HTMLTextAreaElement>(el, "ask"), own.ask);
   set_value(part<HTMLInputElement>(el, "hint"), own.hint);
   const by = part<HTMLSelectElement>(el, "by");
@@ -300,17 +326,17 @@ function fill_own(el: HTMLElement, own: OwnView): void {
     set_text(option, t(BY_WORDS[quantity]));
   });
   set_value(by, own.quantity ?? "");
-  set_attr(by, "aria-label", t("class-lesson-by"));
-  for (const [name, text, words] of [
+  set_attr(by, "aria-label", `${t("class-lesson-by")}: ${name}`);
+  for (const [field_name, text, words] of [
     ["at", own.depths[0], "class-lesson-at"],
     ["to", own.depths[1], "class-lesson-to"],
     ["temp", own.temp ?? undefined, "class-lesson-temp"],
   ] as const) {
-    const field = part<HTMLInputElement>(el, name);
+    const field = part<HTMLInputElement>(el, field_name);
     toggle(field, text !== undefined);
     if (text !== undefined && document.activeElement !== field) set_value(field, text);
     set_attr(field, "placeholder", t(words));
-    set_attr(field, "aria-label", t(words));
+    set_attr(field, "aria-label", `${t(words)}: ${name}`);
   }
   list(part(el, "levels"), template("template-lesson-level"), own.rubric, (line, words, index) => {
     set_text(part(line, "name"), t(LEVELS[index] ?? LEVELS[0]));
@@ -330,6 +356,15 @@ function show_sheet(): void {
   say_into(part(el, "sum"), view.sum);
   set_text(part(el, "run"), view.run_note);
   const item = template("template-lesson-sheet");
+  list(part(el, "plan"), item, view.plan, (line, one) => {
+    set_text(line, t("class-run-plan-row", { name: say(one.name), minutes: one.minutes }));
+  });
+  say_into(part(el, "plan-sum"), view.plan_sum);
+  const hints = view.taken.flatMap((one) =>
+    one.own?.hint.trim() ? [{ name: say(one.name), hint: one.own.hint }] : [],
+  );
+  toggle(part(el, "hints-head"), hints.length > 0);
+  list(part(el, "hints"), item, hints, (line, one) => set_text(line, t("class-run-hint", one)));
   list(part(el, "before"), item, t_lines("class-run-before-lines"), (line, words) => set_text(line, words));
   list(part(el, "questions"), item, view.taken, (line, one) => {
     set_text(line, t("class-run-question", { name: say(one.name), points: one.points }));

@@ -13,14 +13,26 @@ export function mount_marks(el: HTMLElement): void {
   const students = by_id<HTMLTextAreaElement>("class-students");
   const comma = by_id<HTMLInputElement>("class-comma");
   const save = (wide: boolean): void => {
-    const { text } = class_book();
-    const csv = class_csv(text, wide, comma.checked, students.value);
-    save_file(`${name()}-${wide ? "seats" : "questions"}.csv`, csv, "text/csv");
+    const { text, view } = class_book();
+    const names = new Map(view.questions.map((one) => [one.kind, say(one.name)] as const));
+    const csv = class_csv(text, wide, comma.checked, students.value, names);
+    const rows = wide ? view.sheets.length : view.sheets.reduce((sum, sheet) => sum + sheet.answers.length, 0);
+    saved(`${name()}-${wide ? "seats" : "questions"}.csv`, csv, "text/csv", t("class-saved-rows", { rows }));
   };
+  function saved(file: string, content: string | Blob, type: string, what: string): void {
+    save_file(file, content, type);
+    set_text(part(el, "saved"), t("class-saved", { name: file, what }));
+    toggle(part(el, "saved"), true);
+  }
   part(el, "wide").addEventListener("click", () => save(true));
   part(el, "long").addEventListener("click", () => save(false));
   part(el, "save-class").addEventListener("click", () =>
-    save_file(`${name()}.json`, class_book().text, "application/json"),
+    saved(
+      `${name()}.json`,
+      class_book().text,
+      "application/json",
+      t("class-saved-sheets", { sheets: class_book().view.sheets.length }),
+    ),
   );
   part(el, "slips").addEventListener("click", () => {
     show_slips();
@@ -28,7 +40,8 @@ export function mount_marks(el: HTMLElement): void {
   });
   part(el, "slips-file").addEventListener("click", () => {
     const { slips } = show_slips();
-    save_file(`${name()}-feedback.html`, page_file(name(), SLIP_LOOK, slips), "text/html");
+    const what = t("class-saved-sheets", { sheets: slips.length });
+    saved(`${name()}-feedback.html`, page_file(name(), SLIP_LOOK, slips), "text/html", what);
   });
   part(el, "slips-zip").addEventListener("click", () => {
     const { slips, names } = show_slips();
@@ -37,7 +50,8 @@ export function mount_marks(el: HTMLElement): void {
       names.map((one) => `${one}.html`),
       files.map((file) => new TextEncoder().encode(file)),
     );
-    save_file(`${name()}-feedback.zip`, new Blob([zip]), "application/zip");
+    const what = t("class-saved-sheets", { sheets: slips.length });
+    saved(`${name()}-feedback.zip`, new Blob([zip]), "application/zip", what);
   });
   const ask = part(el, "new-ask");
   part(el, "new-class").addEventListener("click", () => {
@@ -51,6 +65,7 @@ export function mount_marks(el: HTMLElement): void {
   part(el, "new-yes").addEventListener("click", () => {
     toggle(ask, false);
     students.value = "";
+    toggle(part(el, "saved"), false);
     class_new();
   });
 }

@@ -1,9 +1,11 @@
 // Class, the sheets: what must be looked at with its ways out, every sheet with its points, and one sheet answer by answer.
 
-import type { AnswerRow, ClassAction, ClassWay, SheetRow } from "../../generated/core";
+import type { AnswerRow, AnswerTold, ClassAction, ClassWay, PartTold, SheetRow, TryTold } from "../../generated/core";
 import { class_book, class_do, set_class } from "../class_state";
+import { class_told } from "../core";
 import { by_id, list, part, set_attr, set_text, set_value, template, toggle } from "../dom";
 import { num, say, say_into, t } from "../say";
+import { show } from "../state";
 
 /** Wires both panels. */
 export function mount_sheets(sheets: HTMLElement, seat: HTMLElement): void {
@@ -11,9 +13,18 @@ export function mount_sheets(sheets: HTMLElement, seat: HTMLElement): void {
     el.addEventListener("click", ({ target }) => {
       const button = target instanceof Element ? target.closest<HTMLElement>("button[data-way]") : null;
       const action = button === null ? undefined : ways.get(button);
-      if (action !== undefined) class_do(action);
+      if (action === undefined) return;
+      class_do(action);
+      // A sheet that was taken out is among those that stand aside.
+      if (el === seat && class_book().panel !== "seat") part(sheets, "title").focus();
     });
   }
+  part(sheets, "looks").addEventListener("change", ({ target }) => {
+    const member = target instanceof HTMLInputElement ? target.dataset.of : undefined;
+    if (member === undefined || !(target instanceof HTMLInputElement)) return;
+    class_do({ do: "set_seat", member, text: target.value });
+    part(sheets, "title").focus();
+  });
   const code = by_id<HTMLInputElement>("class-code");
   code.addEventListener("change", () => class_do({ do: "set_code", text: code.value }));
   part(sheets, "rows").addEventListener("click", ({ target }) => {
@@ -38,7 +49,19 @@ export function mount_sheets(sheets: HTMLElement, seat: HTMLElement): void {
     const { sheet, answer } = answer_of(seat, target.closest<HTMLElement>(".card"));
     if (sheet === undefined || answer === undefined) return;
     const action = mark_of(target, sheet.key, answer);
-    if (action !== null) class_do(action);
+    if (action === null) return;
+    const { text: before } = class_book();
+    refused = null;
+    class_do(action);
+    // Points that are no number change nothing: said beside the field, which has the old ones again.
+    if (action.do === "set_points" && action.text.trim() !== "" && class_book().text === before) {
+      const now = class_book().view.sheets.find((one) => one.key === sheet.key);
+      const same = now?.answers.find((one) => one.question === answer.question);
+      if (same !== undefined && !(same.by_hand && same_number(action.text, same.points.value))) {
+        refused = { key: sheet.key, question: answer.question, text: action.text };
+        show();
+      }
+    }
   });
   seat.addEventListener("click", ({ target }) => {
     const button = target instanceof Element ? target.closest<HTMLElement>("button[data-part]") : null;
@@ -139,6 +162,10 @@ export function show_sheets(el: HTMLElement): void {
   list(part(el, "looks"), template("template-class-look"), looks, (box, { sheet, look }) => {
     set_text(part(box, "who"), who(sheet));
     say_into(part(box, "said"), look.said);
+    const field = part<HTMLInputElement>(box, "seat");
+    toggle(part(box, "give"), look.at === "no_seat");
+    if (field.dataset.of !== sheet.key) field.value = "";
+    field.dataset.of = sheet.key;
     show_ways(part(box, "ways"), look.ways);
   });
   list(part(el, "rows"), template("template-class-sheet"), view.sheets, (row, sheet) => {
@@ -156,13 +183,55 @@ export function show_sheets(el: HTMLElement): void {
   list(part(el, "aside"), template("template-class-look"), view.aside, (box, one) => {
     set_text(part(box, "who"), [one.group, one.seat, one.receipt].filter(Boolean).join(" · "));
     say_into(part(box, "said"), one.said);
+    toggle(part(box, "give"), false);
     show_ways(part(box, "ways"), one.ways);
   });
-  toggle(part(el, "undo"), view.undo !== null);
+  show_undo(part(el, "undo"));
+}
+
+/** The button that takes the last step back, and says which. */
+export function show_undo(button: HTMLElement): void {
+  const { undo } = class_book().view;
+  toggle(button, undo !== null);
+  if (undo !== null) say_into(button, undo.label);
 }
 
 function who(sheet: SheetRow): string {
   return [sheet.group || t("class-unnamed"), sheet.seat, sheet.receipt].filter(Boolean).join(" · ");
+}
+
+/** Points that were typed and are none. */
+let refused: { key: string; question: string; text: string } | null = null;
+
+function same_number(text: string, value: number): boolean {
+  return Number(text.trim().replace(",", ".")) === value;
+}
+
+let told: { text: string; key: string; answers: AnswerTold[] } | null = null;
+
+/** What a sheet is marked by, worked out once a change. */
+function told_of(key: string): AnswerTold[] {
+  const { text } = class_book();
+  if (told === null || told.text !== text || told.key !== key) told = { text, key, answers: class_told(text, key) };
+  return told.answers;
+}
+
+/** What is right in a part, what else counts, and each try with the idea it shows. */
+function show_told(line: HTMLElement, one: PartTold): void {
+  set_text(part(line, "right"), one.right === null ? "" : t("class-told-right", { said: say(one.right) }));
+  set_text(part(line, "fits"), one.fits === null ? "" : say(one.fits));
+  const tries = one.tries.map(said_try).join("; ");
+  const tried = tries === "" ? t("class-told-none") : t("class-told-tries", { tries });
+  set_text(part(line, "tries"), one.right === null ? "" : tried);
+}
+
+function said_try(one: TryTold): string {
+  const given = one.given.map(say).join(" · ");
+  const taken = say(one.taken);
+  if (given === "") return t("class-told-cannot", { taken });
+  return one.idea === null
+    ? t("class-told-try", { given, taken })
+    : t("class-told-try-idea", { given, taken, idea: say(one.idea) });
 }
 
 /** One sheet, answer by answer. */
@@ -170,6 +239,7 @@ export function show_seat(el: HTMLElement): void {
   const { view, seat } = class_book();
   const sheet = view.sheets.find((one) => one.key === seat);
   if (sheet === undefined) return;
+  show_undo(part(el, "undo"));
   const sum = t("class-points-of", { points: num(sheet.points), max: num(sheet.max) });
   set_text(part(el, "title"), t("class-sheet-title", { who: who(sheet), sum }));
   set_value(by_id<HTMLInputElement>("class-group"), sheet.group);
@@ -184,14 +254,20 @@ export function show_seat(el: HTMLElement): void {
     set_text(part(row, "text"), text);
     part(row, "drop").dataset.text = text;
   });
+  const beside = told_of(sheet.key);
   list(part(el, "answers"), template("template-class-answer"), sheet.answers, (card, answer) => {
+    const parts = beside.find((one) => one.question === answer.question)?.parts ?? [];
+    list(part(card, "told"), template("template-class-told"), parts, show_told);
     say_into(part(card, "ask"), answer.ask);
     say_into(part(card, "state"), answer.state);
     set_text(part(card, "given"), answer.given.map(say).join(" · "));
     set_text(part(card, "reason"), answer.reason);
     set_value(part<HTMLInputElement>(card, "points"), num(answer.points));
     const over = answer.points.value > answer.max.value ? "class-by-hand-over" : "class-by-hand";
-    set_text(part(card, "max"), t(answer.by_hand ? over : "class-of-max", { max: num(answer.max) }));
+    const no = refused !== null && refused.key === sheet.key && refused.question === answer.question;
+    const not = no ? t("class-points-not", { text: refused?.text ?? "", points: num(answer.points) }) : "";
+    const of = t(answer.by_hand ? over : "class-of-max", { max: num(answer.max) });
+    set_text(part(card, "max"), [of, not].filter(Boolean).join(". "));
     list(part(card, "levels"), template("template-class-level"), answer.levels, (label, one) => {
       set_text(part(label, "name"), one.name === null ? t("class-level") : say(one.name));
       const select = part<HTMLSelectElement>(label, "level");

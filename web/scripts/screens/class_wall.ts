@@ -8,7 +8,7 @@ import { by_id, set_text, toggle } from "../dom";
 import { decimal_sign, say, speak, t, t_lines } from "../say";
 import { has_state, type State, state } from "../state";
 import { apply_view } from "../view_menu";
-import { why_told } from "./class_why";
+import { why_pair, why_told } from "./class_why";
 import { years_picture } from "./class_years";
 
 /** A step of the wall: a picture, and with "why" the curves of those that were compared. */
@@ -61,12 +61,16 @@ function key_does(key: string): (() => void) | null {
   return null;
 }
 
+/** Once somebody went a step, the keys are known. */
+let keys_told = false;
+
 function step(by: number): void {
   const steps = wall_steps();
   const at = steps.indexOf(step_now()) + by;
   const next = steps[Math.max(0, Math.min(steps.length - 1, at))];
   if (next === undefined) return;
   const why = next === "why";
+  keys_told = true;
   set_class({ part: why ? "curves" : next, why, against: why ? (why_told()?.one ?? null) : null, blank: false });
   speak(said_of(next));
 }
@@ -93,7 +97,7 @@ export function said_of(step: WallStep): string {
       return t("class-wall-guesses");
     case "why": {
       const told = why_told();
-      return told === null ? "" : [say(told.view.title), ...told.view.said.slice(0, 1).map(say)].join(" ");
+      return told === null ? "" : [say(told.view.title), ...told.view.said.slice(0, 2).map(say)].join(" ");
     }
     case "curves":
       return t("class-wall-curves");
@@ -112,6 +116,7 @@ export function show_wall(s: Readonly<State>): void {
   by_id("screen-class").classList.toggle("on-wall", wall);
   toggle(by_id("class-panel"), !wall);
   toggle(by_id("class-wall-head"), wall);
+  toggle(by_id("class-wall-keys"), !keys_told);
   toggle(by_id("class-wall-key"), wall && part === "layers");
   toggle(by_id("class-blank"), blank);
   set_text(by_id("class-wall-said"), said_of(step_now()));
@@ -122,17 +127,21 @@ let drawn = "";
 let drawn_from = "";
 
 function draw(s: Readonly<State>): void {
-  const { panel, against, wall } = class_book();
+  const { panel, wall, why } = class_book();
   const years = panel === "years";
+  // The pair that is compared is lit.
+  const pair = (panel === "why" && !wall) || why ? why_pair() : null;
+  const against = pair === null ? class_book().against : pair.one;
+  const beside = pair?.other ?? null;
   const drawing = years ? years_picture() : class_book().drawing;
-  const part = years ? "layers" : class_book().part;
+  const part = years ? "layers" : pair === null ? class_book().part : "curves";
   const figure = by_id("class-picture");
   const canvas = figure.querySelector("canvas");
   if (canvas === null) return;
   const { width, height } = figure.getBoundingClientRect();
   const root_px = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
   const theme = wall ? "projector" : s.ui.theme;
-  const looks = [width, height, root_px, theme, part, against, s.ui.lang, wall, years].join();
+  const looks = [width, height, root_px, theme, part, against, beside, s.ui.lang, wall, years].join();
   if (width < 1 || (drawn === looks && drawn_from === drawing)) return;
   drawn = looks;
   drawn_from = drawing;
@@ -141,6 +150,7 @@ function draw(s: Readonly<State>): void {
   class_draw(canvas, drawing, {
     of: part,
     against,
+    beside,
     theme,
     width_px: width,
     height_px: height,
@@ -153,6 +163,8 @@ function draw(s: Readonly<State>): void {
       none: t_lines("class-picture-none"),
       none_short: t("class-picture-none-short"),
       few: t_lines("class-picture-few"),
+      fahrenheit: t_lines("class-picture-fahrenheit"),
+      middle: t("class-picture-middle"),
       cannot_tell: t_lines("class-picture-cannot-tell"),
       cannot_tell_short: t("class-picture-cannot-tell-short"),
     },

@@ -4,9 +4,9 @@ import type { WhyView } from "../../generated/core";
 import { begin_busy } from "../busy";
 import { class_book } from "../class_state";
 import { Stopped } from "../core";
-import { by_id, list, part, template } from "../dom";
+import { by_id, list, part, set_text, template } from "../dom";
 import { beside, Halted } from "../long";
-import { say_into, t } from "../say";
+import { say, say_into, t } from "../say";
 import { show } from "../state";
 import { type Option, options } from "./class_sheets";
 
@@ -16,6 +16,12 @@ let told: WhyView | null = null;
 /** What was found last, and the cast it is about; `null` when nothing was asked, or the class has changed since. */
 export function why_told(): { view: WhyView; one: string } | null {
   return told === null || !asked.endsWith(stamp()) ? null : { view: told, one: asked.split(" ", 1)[0] ?? "" };
+}
+
+/** The casts that are compared, by content id; without `other` one is set against the rest. */
+export function why_pair(): { one: string; other: string | null } | null {
+  const [one, other] = asked.split(" ", 2);
+  return one ? { one, other: other || null } : null;
 }
 
 /** What changes with the class. */
@@ -36,13 +42,15 @@ export function show_why(el: HTMLElement): void {
   const other = by_id<HTMLSelectElement>("class-other");
   const casts = view.casts.map((cast): Option => [cast.cast_id, cast.name]);
   options(one, casts);
-  options(other, [["", t("class-why-rest")], ...casts]);
+  // Nothing differs from itself.
+  options(other, [["", t("class-why-rest")], ...casts.filter(([id]) => id !== one.value)]);
   const key = `${one.value} ${other.value} ${stamp()}`;
   if (key !== asked) {
     asked = key;
     told = null;
     if (one.value !== "" && other.value !== one.value) void find_out(key, text, one.value, other.value || null);
   }
+  set_text(part(el, "pair"), told === null ? "" : say(told.title));
   list(part(el, "said"), template("template-line"), told?.said ?? [], (line, said) => say_into(line, said));
   list(part(el, "causes"), template("template-class-cause"), told?.causes ?? [], (row, cause) => {
     say_into(part(row, "name"), cause.name);

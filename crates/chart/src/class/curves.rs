@@ -1,8 +1,8 @@
 //! All groups' curves on common axes: all alike, one against the rest, or the middle and range of the class.
 
-use super::{Axis, ClassLevel, ClassWords, Curve, CurveLook, deepest};
+use super::{Axis, CORES_IN_A_ROW, ClassLevel, ClassWords, Curve, CurveLook, deepest};
 use crate::numbers::number;
-use crate::pen::{Anchor, Pen, Type, faint};
+use crate::pen::{Anchor, Ink, Pen, Type, faint};
 use crate::picture::Size;
 use crate::profile::frame::drawable;
 use crate::ticks::{depth_step, multiples, temperature_scale, temperature_step};
@@ -30,13 +30,52 @@ pub(super) fn draw(pen: &mut Pen, size: Size, curves: &[Curve], levels: &[ClassL
     let temp_c = temperature_scale(coldest, warmest);
     let x = |t: f64| across.0 + (t - temp_c.0) / (temp_c.1 - temp_c.0) * (across.1 - across.0);
     ground(pen, axis, temp_c, words);
-    range(pen, axis, levels, &x);
-    for look in [CurveLook::Faint, CurveLook::Guess, CurveLook::Plain, CurveLook::InHand] {
+    let levels = levels_to_draw(levels);
+    range(pen, axis, &levels, &x);
+    let middle = (levels.len() >= 2).then(|| Curve {
+        name: words.middle.clone(),
+        points: levels.iter().map(|level| (level.depth_m, level.middle_c)).collect(),
+        look: CurveLook::Middle,
+    });
+    let curves: Vec<&Curve> = curves.iter().chain(&middle).collect();
+    let weights = Weights::of(pen, &curves);
+    let order = [CurveLook::Faint, CurveLook::Guess, CurveLook::Plain, CurveLook::Middle, CurveLook::InHand];
+    for look in order {
         for curve in curves.iter().filter(|curve| curve.look == look) {
-            line(pen, axis, curve, &x);
+            line(pen, axis, curve, &weights, &x);
         }
     }
-    names(pen, axis, curves, &x);
+    names(pen, axis, &curves, &x);
+}
+
+/// How heavy the lines are: many together are fine and light, so that each can be followed and one in hand stands out.
+struct Weights {
+    plain: Ink,
+    faint: Ink,
+    plain_u: f64,
+    middle: Ink,
+    middle_u: f64,
+}
+
+impl Weights {
+    fn of(pen: &Pen, curves: &[&Curve]) -> Self {
+        let roles = pen.roles;
+        let many = curves.len() > CORES_IN_A_ROW;
+        let is_in_hand = curves.iter().any(|curve| curve.look == CurveLook::InHand);
+        let (plain, plain_u) =
+            if many { (faint(roles.ink, 0.5), roles.hair_u) } else { (roles.ink.into(), roles.rule_u) };
+        let faint = if many { faint(roles.bar, 0.6) } else { roles.bar.into() };
+        let (middle, middle_u) =
+            if is_in_hand { (roles.ink_2.into(), roles.rule_u) } else { (roles.ink.into(), roles.profile_u) };
+        Self { plain, faint, plain_u, middle, middle_u }
+    }
+}
+
+fn levels_to_draw(levels: &[ClassLevel]) -> Vec<ClassLevel> {
+    let is_drawn = |l: &&ClassLevel| {
+        drawable(l.depth_m, l.low_c) && drawable(l.depth_m, l.high_c) && drawable(l.depth_m, l.middle_c)
+    };
+    levels.iter().filter(is_drawn).copied().collect()
 }
 
 fn ground(pen: &mut Pen, axis: Axis, (low, high): (f64, f64), words: &ClassWords) {
@@ -65,13 +104,8 @@ fn ground(pen: &mut Pen, axis: Axis, (low, high): (f64, f64), words: &ClassWords
     pen.cable(axis.cable_x, axis.surface_y, axis.px_per_m, axis.last_m);
 }
 
-/// The range of the class as a light band, its middle as a line.
+/// The range of the class as a light band.
 fn range(pen: &mut Pen, axis: Axis, levels: &[ClassLevel], x: &impl Fn(f64) -> f64) {
-    let levels: Vec<&ClassLevel> = (levels.iter())
-        .filter(|l| {
-            drawable(l.depth_m, l.low_c) && drawable(l.depth_m, l.high_c) && drawable(l.depth_m, l.middle_c)
-        })
-        .collect();
     if levels.len() < 2 {
         return;
     }
@@ -79,22 +113,22 @@ fn range(pen: &mut Pen, axis: Axis, levels: &[ClassLevel], x: &impl Fn(f64) -> f
     let up = levels.iter().rev().map(|l| (x(l.high_c), axis.y(l.depth_m)));
     let corners: Vec<(f64, f64)> = down.chain(up).collect();
     pen.polygon(&corners, faint(pen.roles.ink, 0.13));
-    let (ink, rule) = (pen.roles.ink, pen.roles.rule_u);
+    let rule = pen.roles.rule_u;
     for end in [|l: &ClassLevel| l.low_c, |l: &ClassLevel| l.high_c] {
-        pen.path(levels.iter().map(|l| (x(end(l)), axis.y(l.depth_m))), pen.roles.ink_2, rule);
+        pen.path(levels.iter().map(|l| (x(end(l)), axis.y(l.depth_m))), pen.roles.bar, rule);
     }
-    pen.path(levels.iter().map(|l| (x(l.middle_c), axis.y(l.depth_m))), ink, pen.roles.profile_u);
 }
 
-fn line(pen: &mut Pen, axis: Axis, curve: &Curve, x: &impl Fn(f64) -> f64) {
+fn line(pen: &mut Pen, axis: Axis, curve: &Curve, weights: &Weights, x: &impl Fn(f64) -> f64) {
     let points: Vec<(f64, f64)> = (curve.points.iter())
         .filter(|(depth_m, temp_c)| drawable(*depth_m, *temp_c))
         .map(|(depth_m, temp_c)| (x(*temp_c), axis.y(*depth_m)))
         .collect();
     let (rule, profile) = (pen.roles.rule_u, pen.roles.profile_u);
     match curve.look {
-        CurveLook::Faint => pen.path(points, pen.roles.bar, rule),
-        CurveLook::Plain => pen.path(points, pen.roles.ink, rule),
+        CurveLook::Faint => pen.path(points, weights.faint, weights.plain_u),
+        CurveLook::Plain => pen.path(points, weights.plain, weights.plain_u),
+        CurveLook::Middle => pen.path(points, weights.middle, weights.middle_u),
         CurveLook::InHand => {
             pen.path(points.iter().copied(), pen.roles.sheet, profile + 3.0);
             pen.path(points, pen.roles.ink, profile);
@@ -109,20 +143,20 @@ fn line(pen: &mut Pen, axis: Axis, curve: &Curve, x: &impl Fn(f64) -> f64) {
 }
 
 /// Letters under the feet of the curves, side by side where the feet are: each group is found without a legend.
-fn names(pen: &mut Pen, axis: Axis, curves: &[Curve], x: &impl Fn(f64) -> f64) {
+fn names(pen: &mut Pen, axis: Axis, curves: &[&Curve], x: &impl Fn(f64) -> f64) {
     let foot = |curve: &Curve| {
         let (depth_m, temp_c) = *curve.points.iter().rev().find(|p| drawable(p.0, p.1))?;
         Some((x(temp_c), axis.y(depth_m)))
     };
     let mut feet: Vec<(f64, f64, &Curve)> =
-        curves.iter().filter_map(|curve| foot(curve).map(|(x, y)| (x, y, curve))).collect();
+        curves.iter().copied().filter_map(|curve| foot(curve).map(|(x, y)| (x, y, curve))).collect();
     feet.sort_by(|a, b| a.0.total_cmp(&b.0));
     let look = |curve: &Curve| {
         let (strong, roles) = (pen.strong().at(Anchor::Middle), pen.roles);
         match curve.look {
             CurveLook::Guess => strong.ink(roles.you),
             CurveLook::Faint => pen.plain().at(Anchor::Middle).ink(roles.ink_2),
-            CurveLook::Plain => strong,
+            CurveLook::Plain | CurveLook::Middle => strong,
             CurveLook::InHand => Type { size: strong.size * 1.4, ..strong },
         }
     };
@@ -144,11 +178,12 @@ fn names(pen: &mut Pen, axis: Axis, curves: &[Curve], x: &impl Fn(f64) -> f64) {
         most = *here - own / 2.0;
     }
     let base = axis.y(axis.last_m) + pen.fine() * 1.7;
+    let lead = faint(pen.roles.bar, if curves.len() > CORES_IN_A_ROW { 0.4 } else { 1.0 });
     for (((foot_x, foot_y, curve), x), look) in feet.iter().zip(&at).zip(&looks) {
         let top = base - look.size * 0.85;
         if *foot_y < top - 6.0 * pen.u || (foot_x - x).abs() > 3.0 * pen.u {
             let bends = [(*foot_x, *foot_y + 2.0 * pen.u), (*x, top)];
-            pen.path(bends, pen.roles.bar, pen.roles.hair_u);
+            pen.path(bends, lead, pen.roles.hair_u);
         }
         pen.text(*x, base, &curve.name, *look);
     }

@@ -2,6 +2,7 @@
 
 use super::action::ClassAction;
 use super::document::{Aside, Class, Mark, Member, UndoWhat};
+use super::import::rename;
 use layercast_exchange::number::quantity;
 
 /// Longest code, comment and reason that is kept, characters.
@@ -16,31 +17,37 @@ const MOST_POINTS: f64 = 1_000.0;
 
 /// The class after an action.
 ///
-/// Total: an action that makes no sense changes nothing. The hand-ins stay as they came. All but undoing itself and the
-/// class's code can be undone, the last twenty steps.
+/// Total: an action that makes no sense changes nothing. The hand-ins stay as they came. All but undoing itself can
+/// be undone, the last twenty steps.
 pub fn act(class: &Class, action: &ClassAction) -> Class {
     let mut next = class.clone();
     if *action == ClassAction::Undo {
         if let Some(undone) = next.undo.pop() {
             next.now = undone.was;
+            if let Some(named) = undone.named {
+                (next.code, next.lesson) = (named.code, named.lesson);
+            }
         }
         return next;
     }
-    let was = next.now.clone();
     let what = change(&mut next, action);
-    if next.now != was {
-        next.remember(what, was);
-    }
+    next.remember(what, class);
     next
 }
 
 fn change(class: &mut Class, action: &ClassAction) -> UndoWhat {
     use ClassAction as A;
     match action {
-        A::SetCode { text } => class.code = kept(text, MOST_CODE),
-        A::TakeIn { member, on } => with(class, member, |member| {
-            member.aside = if *on { None } else { Some(Aside::TakenOut) };
-        }),
+        A::SetCode { text } => {
+            rename(class, kept(text, MOST_CODE));
+            return UndoWhat::Code;
+        }
+        A::TakeIn { member, on } => {
+            with(class, member, |member| {
+                member.aside = if *on { None } else { Some(Aside::TakenOut) };
+            });
+            return if *on { UndoWhat::Other } else { UndoWhat::TakenOut };
+        }
         A::KeepThis { member } => keep_this(class, member),
         A::KeepBoth { member } => with(class, member, |member| {
             if matches!(member.aside, Some(Aside::Beside(_))) {
@@ -95,8 +102,14 @@ fn change(class: &mut Class, action: &ClassAction) -> UndoWhat {
             }
         }
         A::DropComment { text } => class.now.comments.retain(|kept| kept != text),
-        A::HideNames { on } => class.now.hidden = *on,
-        A::Shuffle { seed } => class.now.shuffled = *seed,
+        A::HideNames { on } => {
+            class.now.hidden = *on;
+            return UndoWhat::Order;
+        }
+        A::Shuffle { seed } => {
+            class.now.shuffled = *seed;
+            return UndoWhat::Order;
+        }
         A::Undo => {}
     }
     UndoWhat::Other

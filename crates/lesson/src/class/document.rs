@@ -145,6 +145,18 @@ pub struct Undone {
     pub what: UndoWhat,
     /// What was decided before it.
     pub was: Decided,
+    /// What the class was before it, where it changed that.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub named: Option<Named>,
+}
+
+/// Whose class it is.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Named {
+    /// Code of the class.
+    pub code: String,
+    /// Its lesson.
+    pub lesson: Option<Lesson>,
 }
 
 /// What can be undone.
@@ -157,6 +169,12 @@ pub enum UndoWhat {
     Repair,
     /// A mark.
     Mark,
+    /// A sheet that was taken out.
+    TakenOut,
+    /// The code of the class.
+    Code,
+    /// How the groups stand on the wall.
+    Order,
     /// Any other decision.
     Other,
 }

@@ -1,9 +1,10 @@
 //! What leaves the class: marks as CSV, slips for the students. A list of students is joined here and stored nowhere.
 
+use super::answers::{given_said, state_said};
 use super::document::Class;
 use super::points::{Points, REPORT, REPORT_PARTS, any_report, points, total};
 use super::room::{Answered, Room, Seat};
-use super::screen::{given_said, points_num, state_said};
+use super::screen::points_num;
 use super::wall::cores;
 use crate::hand_in::Check;
 use crate::view::{Num, Said};
@@ -11,6 +12,9 @@ use layercast_core::Message;
 use layercast_exchange::document::short_hash;
 use serde::Serialize;
 use std::collections::BTreeMap;
+
+/// Longest name over a column, in signs.
+const MOST_HEAD: usize = 60;
 
 /// How marks are written.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -20,6 +24,18 @@ pub struct Options {
     /// Seat codes and who sits there, as pasted: a code, a tab, comma or semicolon, the rest of the line. Adds a column
     /// `student`; it is used here and kept nowhere.
     pub students: String,
+    /// What each kind of question is called, for the heads of the columns; a kind without a name has its number alone.
+    pub names: BTreeMap<u8, String>,
+}
+
+impl Options {
+    /// Head of the column of a kind: its number and its name.
+    fn head(&self, kind: u8) -> String {
+        match self.names.get(&kind).map(|name| name.trim()).filter(|name| !name.is_empty()) {
+            Some(name) => format!("{kind} {}", name.chars().take(MOST_HEAD).collect::<String>()),
+            None => format!("question_{kind}"),
+        }
+    }
 }
 
 /// Marks, one line a question of a seat. UTF-8 with a byte order mark; text that a spreadsheet would take for a formula
@@ -29,7 +45,7 @@ pub fn long(class: &Class, options: &Options) -> String {
     let mut table = Table::new(&room, options);
     let head = "class,seat,group,cast,question,points,max,tries,hints,idea,override,rule,lesson_version,state,late,practice,edited,level,comment";
     table.head(&head.split(',').map(str::to_owned).collect::<Vec<_>>());
-    for seat in &room.seats {
+    for seat in room.in_order() {
         for points in points(&room.lesson, seat) {
             let answered = seat.answers.iter().find(|answered| answered.record.id == points.question);
             let line = table.line(seat, &points, answered);
@@ -44,18 +60,18 @@ pub fn wide(class: &Class, options: &Options) -> String {
     let room = Room::of(class);
     let mut table = Table::new(&room, options);
     let mut kinds: Vec<u8> = Vec::new();
-    for answered in room.seats.iter().flat_map(|seat| &seat.answers) {
+    for answered in room.in_order().into_iter().flat_map(|seat| &seat.answers) {
         if !kinds.contains(&answered.record.kind) {
             kinds.push(answered.record.kind);
         }
     }
     let with_report = any_report(&room);
     let mut head: Vec<String> = ["class", "seat", "group", "cast"].map(str::to_owned).to_vec();
-    head.extend(kinds.iter().map(|kind| format!("question_{kind}")));
+    head.extend(kinds.iter().map(|kind| options.head(*kind)));
     head.extend(with_report.then(|| REPORT.to_owned()));
     head.extend(["total", "max", "late", "practice"].map(str::to_owned));
     table.head(&head);
-    for seat in &room.seats {
+    for seat in room.in_order() {
         let all = points(&room.lesson, seat);
         let mut line = table.who(seat);
         for kind in &kinds {
@@ -292,10 +308,10 @@ pub struct SlipLine {
     pub comment: String,
 }
 
-/// One slip a seat, in the order they came.
+/// One slip a seat, by group and seat.
 pub fn slips(class: &Class) -> Vec<Slip> {
     let room = Room::of(class);
-    room.seats.iter().map(|seat| slip(&room, seat)).collect()
+    room.in_order().into_iter().map(|seat| slip(&room, seat)).collect()
 }
 
 fn slip(room: &Room, seat: &Seat) -> Slip {

@@ -1,6 +1,6 @@
 //! What was dropped or pasted, taken into the class: one row for each thing, and nothing else touched.
 
-use super::document::{Aside, Class, Decided, MOST_PAPERS, MOST_UNDO, Member, Paper, UndoWhat};
+use super::document::{Aside, Class, MOST_PAPERS, MOST_UNDO, Member, Named, Paper, UndoWhat, Undone};
 use super::join::{held_by, holds_all, is_same_work, owner};
 use super::looks::Sights;
 use super::repairs::Repair;
@@ -102,12 +102,9 @@ pub fn import(class: &Class, batch: &[Dropped]) -> (Class, Vec<Row>) {
 pub fn import_seen(class: &Class, batch: &[Dropped], see: &mut dyn FnMut(&Room)) -> (Class, Vec<Row>) {
     let things: Vec<Thing> = batch.iter().enumerate().flat_map(|(at, dropped)| things(at, dropped)).collect();
     let mut next = class.clone();
-    let was = next.now.clone();
     adopt(&mut next, &things);
     let mut rows: Vec<Row> = things.into_iter().map(|thing| take(&mut next, thing)).collect();
-    if next.now != was {
-        next.remember(UndoWhat::Import, was);
-    }
+    next.remember(UndoWhat::Import, class);
     let room = Room::of(&next);
     look_again(&room, &mut rows);
     see(&room);
@@ -176,6 +173,58 @@ fn adopt(class: &mut Class, things: &[Thing]) {
 fn is_class(class: &Class, hand_in: &HandIn) -> bool {
     let code = hand_in.sheet.class.trim();
     code.is_empty() || class.code.is_empty() || code.to_lowercase() == class.code.trim().to_lowercase()
+}
+
+/// Names the class, and sorts its sheets again by that code: those that were in because they said the code before are another
+/// class's now, those that say the new one are in. A lesson that came with sheets which are out goes with them, when none is
+/// left. What the teacher took in or out by hand stays.
+pub(super) fn rename(class: &mut Class, code: String) {
+    let says = |class: &Class, member: &Member, code: &str| {
+        let said = class.paper(member).map(|paper| paper.hand_in.sheet.class.trim().to_lowercase());
+        said.is_some_and(|said| !said.is_empty() && said == code.trim().to_lowercase())
+    };
+    let before = std::mem::replace(&mut class.code, code);
+    let keys: Vec<String> = class.now.members.iter().map(|member| member.key.clone()).collect();
+    let mut back = Vec::new();
+    for key in keys {
+        let Some(member) = class.member(&key) else { continue };
+        let is_ours = class.paper(member).is_some_and(|paper| is_class(class, &paper.hand_in));
+        match member.aside {
+            None if !is_ours && says(class, member, &before) => put(class, &key, Some(Aside::OtherClass)),
+            Some(Aside::OtherClass) if is_ours => back.push(key),
+            _ => {}
+        }
+    }
+    let lessons = |keys: &[String]| -> Vec<Lesson> {
+        let papers = keys.iter().filter_map(|key| class.paper(class.member(key)?));
+        papers.map(|paper| paper.hand_in.lesson.clone()).collect()
+    };
+    let out = class.now.members.iter().filter(|member| member.aside == Some(Aside::OtherClass));
+    let out: Vec<String> = out.map(|member| member.key.clone()).filter(|key| !back.contains(key)).collect();
+    let is_theirs = class.lesson.as_ref().is_none_or(|lesson| lessons(&out).contains(lesson));
+    if is_theirs
+        && class.now.members.iter().all(|member| member.aside.is_some())
+        && let Some(lesson) = most_common(lessons(&back))
+    {
+        class.lesson = Some(lesson);
+    }
+    for key in back {
+        let aside = class.member(&key).and_then(|member| class.paper(member)).and_then(|paper| {
+            let hand_in = &paper.hand_in;
+            if Some(&hand_in.lesson.id) != class.lesson.as_ref().map(|lesson| &lesson.id) {
+                return Some(Aside::OtherLesson);
+            }
+            let who = owner(hand_in, &hand_in.sheet.seat);
+            held_by(class, &who).map(|other| Aside::Beside(other.key.clone()))
+        });
+        put(class, &key, aside);
+    }
+}
+
+fn put(class: &mut Class, key: &str, aside: Option<Aside>) {
+    if let Some(member) = class.now.members.iter_mut().find(|member| member.key == key) {
+        member.aside = aside;
+    }
 }
 
 fn take(class: &mut Class, thing: Thing) -> Row {
@@ -293,9 +342,15 @@ fn look_again(room: &Room, rows: &mut [Row]) {
 }
 
 impl Class {
-    /// Keeps an earlier state for undo.
-    pub(super) fn remember(&mut self, what: UndoWhat, was: Decided) {
-        self.undo.push(super::document::Undone { what, was });
+    /// Keeps an earlier state for undo, if this one is another.
+    pub(super) fn remember(&mut self, what: UndoWhat, before: &Self) {
+        let is_named = self.code == before.code && self.lesson == before.lesson;
+        if is_named && self.now == before.now {
+            return;
+        }
+        let named = || Named { code: before.code.clone(), lesson: before.lesson.clone() };
+        let was = before.now.clone();
+        self.undo.push(Undone { what, was, named: (!is_named).then(named) });
         if self.undo.len() > MOST_UNDO {
             self.undo.remove(0);
         }

@@ -123,6 +123,15 @@ impl Sights {
         looks
     }
 
+    /// A cast whose temperatures look like °F, and nobody has said otherwise.
+    pub fn seems_fahrenheit(&self, room: &Room, core: &Core) -> bool {
+        let holds = |seat: &&Seat| core.members.contains(&seat.member.key);
+        room.counted().filter(holds).any(|seat| {
+            !seat.member.seen.contains(&LookAt::Fahrenheit)
+                && fahrenheit(room, seat, &self.others(room, seat)).is_some()
+        })
+    }
+
     /// Middle of the other casts, depth and °C.
     fn others(&self, room: &Room, seat: &Seat) -> Vec<(f64, f64)> {
         let own = self.cores.iter().position(|core| core.cast_id == seat.counted_as);

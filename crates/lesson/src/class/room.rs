@@ -1,9 +1,11 @@
 //! Everything of a class computed again: each cast once, each sheet by the teacher's lesson.
 
 use super::document::{Class, Mark, Member, Paper};
-use crate::document::Lesson;
+use super::wall::natural;
+use crate::document::{Lesson, Sheet};
 use crate::prepared::oxygen;
-use crate::questions::{self, Context, Judgement, Memo, Record, Verdict};
+use crate::questions::{self, Context, Judgement, Memo, Record, Right, Verdict};
+use layercast_core::order::sort_by;
 use layercast_core::{Analysis, Cast, Message, analyse};
 use layercast_exchange::document::{CastDoc, content_id, corrected};
 
@@ -139,6 +141,18 @@ impl<'a> Room<'a> {
         room
     }
 
+    /// Computes one member alone; no seat when it does not count or is not there.
+    pub fn of_one(class: &'a Class, key: &str) -> Self {
+        let lesson = class.lesson.clone().unwrap_or_default();
+        let mut room = Self { class, lesson, works: Vec::new(), seats: Vec::new() };
+        let member = class.member(key).filter(|member| member.aside.is_none());
+        if let Some((member, paper)) = member.and_then(|member| Some((member, class.paper(member)?))) {
+            let seat = room.seat(member, paper);
+            room.seats.push(seat);
+        }
+        room
+    }
+
     fn seat(&mut self, member: &'a Member, paper: &'a Paper) -> Seat<'a> {
         let hand_in = &paper.hand_in;
         let cast_id = content_id(&hand_in.cast);
@@ -183,21 +197,9 @@ impl<'a> Room<'a> {
     }
 
     fn answers(&self, held: usize, member: &Member, paper: &Paper, cast_id: &str) -> Vec<Answered> {
-        let Some(work) = self.works.get(held) else { return Vec::new() };
         let sheet = &paper.hand_in.sheet;
-        let context = Context {
-            cast: &work.cast,
-            analysis: &work.analysis,
-            lesson: &self.lesson,
-            sheet,
-            cast_id,
-            oxygen_mg_l: &work.oxygen_mg_l,
-            memo: &work.memo,
-        };
-        let mut asked = questions::paper(&context);
-        // A lesson may name a kind twice; a sheet holds one answer to it.
-        let mut ids = std::collections::BTreeSet::new();
-        asked.asked.retain(|asked| ids.insert(asked.id.clone()));
+        let Some(context) = self.context(held, sheet, cast_id) else { return Vec::new() };
+        let asked = asked(&context);
         let answered = |record: Record| {
             let answer = sheet.answers.get(&record.id);
             Answered {
@@ -210,9 +212,36 @@ impl<'a> Room<'a> {
         questions::records(&context, &asked).into_iter().map(answered).collect()
     }
 
+    fn context<'r>(&'r self, held: usize, sheet: &'r Sheet, cast_id: &'r str) -> Option<Context<'r>> {
+        let work = self.works.get(held)?;
+        Some(Context {
+            cast: &work.cast,
+            analysis: &work.analysis,
+            lesson: &self.lesson,
+            sheet,
+            cast_id,
+            oxygen_mg_l: &work.oxygen_mg_l,
+            memo: &work.memo,
+        })
+    }
+
+    /// What is right in each question of a seat, part by part ([`questions::rights`]).
+    pub fn rights(&self, seat: &Seat) -> Vec<(String, Vec<Option<Right>>)> {
+        let context = self.context(seat.held, &seat.paper.hand_in.sheet, &seat.cast_id);
+        context.map(|context| questions::rights(&context, &asked(&context))).unwrap_or_default()
+    }
+
     /// The repaired cast of a seat.
     pub fn drawn(&self, seat: &Seat) -> Option<&Work> {
         self.works.get(seat.drawn)
+    }
+
+    /// Seats as a mark book has them: by group, then by seat, in the order people count.
+    pub fn in_order(&self) -> Vec<&Seat<'a>> {
+        let mut seats: Vec<(usize, &Seat)> = self.seats.iter().enumerate().collect();
+        let place = |seat: &Seat| (natural(&seat.group), natural(&seat.seat));
+        sort_by(&mut seats, |a, b| place(a.1).cmp(&place(b.1)).then(a.0.cmp(&b.0)));
+        seats.into_iter().map(|(_, seat)| seat).collect()
     }
 
     /// Seats that are no practice.
@@ -224,6 +253,14 @@ impl<'a> Room<'a> {
     pub fn seat_of(&self, key: &str) -> Option<&Seat<'a>> {
         self.seats.iter().find(|seat| seat.member.key == key)
     }
+}
+
+/// What is asked of a sheet. A lesson may name a kind twice; a sheet holds one answer to it.
+fn asked(context: &Context) -> questions::Paper {
+    let mut paper = questions::paper(context);
+    let mut ids = std::collections::BTreeSet::new();
+    paper.asked.retain(|asked| ids.insert(asked.id.clone()));
+    paper
 }
 
 fn state(record: &Record, mark: Option<&Mark>) -> AnswerState {

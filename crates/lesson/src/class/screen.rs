@@ -1,20 +1,21 @@
 //! The Class screen laid out: table, list beside the wall, questions.
 
-use super::act::MOST_LEVEL;
 use super::action::ClassAction as A;
-use super::document::{Aside, Class, Member};
+use super::answers::answer_row;
+use super::document::{Aside, Class, Member, UndoWhat};
 use super::ideas::{self, AnAnswer, QuestionSum};
 use super::looks::{LookAt, Sights, differences};
-use super::points::{Points, REPORT_PARTS, points, total};
+use super::points::{points, total};
 use super::room::{AnswerState, Answered, Room, Seat};
 use super::view::{
-    AnswerCard, AnswerRow, AsideRow, CastRow, ClassView, ClassWay, DifferRow, LevelRow, LookRow, MiddleRow,
-    QuestionRow, SheetRow,
+    AnswerCard, AsideRow, CastRow, ClassView, ClassWay, DifferRow, IdeaRow, LookRow, MiddleRow, QuestionRow,
+    SheetRow,
 };
 use super::wall::{ClassLevel, Core, cores, middle, spans};
-use crate::document::{Lesson, OwnQuestion, ReportPart};
+use crate::document::Lesson;
+use crate::maker::question_name;
 use crate::numbers::{WithNum, mark, rounded};
-use crate::screens::report_name;
+use crate::questions::idea_name;
 use crate::view::{Num, Said};
 use layercast_core::{Message, State};
 
@@ -39,20 +40,20 @@ pub fn look_at(room: &Room, against: Option<&str>) -> ClassView {
         sentence: spans.said.into(),
         shared_m: spans.shared_m,
         talk: talk(room, &cores),
-        casts: cores.iter().map(|core| cast_row(room, core)).collect(),
+        casts: cores.iter().map(|core| cast_row(room, &sights, core)).collect(),
         middle: middle(room, &cores, against).iter().map(middle_row).collect(),
-        sheets: room.seats.iter().map(|seat| sheet_row(room, &sights, seat)).collect(),
+        sheets: room.in_order().into_iter().map(|seat| sheet_row(room, &sights, seat)).collect(),
         aside: aside.map(|member| aside_row(class, member)).collect(),
         next_question: next.as_ref().and_then(|next| next.0),
         next: next.map(|next| next.1.into()),
-        questions: sums.into_iter().map(question_row).collect(),
+        questions: sums.into_iter().map(|sum| question_row(&room.lesson, sum)).collect(),
         guessed: room.seats.iter().any(|seat| seat.paper.hand_in.sheet.guessed().len() > 1),
         marked: room.seats.iter().any(|seat| seat.paper.hand_in.sheet.marks.thermocline.depth_m.is_some()),
         hidden: class.now.hidden,
         shuffled: class.now.shuffled.is_some(),
         ready_comments: READY_COMMENTS.map(|id| Message::new(id).into()).to_vec(),
         comments: class.now.comments.clone(),
-        undo: class.undo.last().map(|_| way("class-undo", A::Undo)),
+        undo: class.undo.last().map(|undone| way(undo_label(undone.what), A::Undo)),
     }
 }
 
@@ -70,7 +71,20 @@ fn way(label: &'static str, action: A) -> ClassWay {
     ClassWay { label: Message::new(label).into(), action }
 }
 
-fn num(value: f64, decimals: u8) -> Num {
+/// What undoing takes back.
+fn undo_label(what: UndoWhat) -> &'static str {
+    match what {
+        UndoWhat::Import => "class-undo-import",
+        UndoWhat::Repair => "class-undo-repair",
+        UndoWhat::Mark => "class-undo-mark",
+        UndoWhat::TakenOut => "class-undo-taken-out",
+        UndoWhat::Code => "class-undo-code",
+        UndoWhat::Order => "class-undo-order",
+        UndoWhat::Other => "class-undo",
+    }
+}
+
+pub(super) fn num(value: f64, decimals: u8) -> Num {
     Num { value: rounded(value, decimals), decimals }
 }
 
@@ -80,13 +94,16 @@ pub(super) fn points_num(points: f64) -> Num {
     num(points, if is_whole { 0 } else { 2 })
 }
 
-fn cast_row(room: &Room, core: &Core) -> CastRow {
+fn cast_row(room: &Room, sights: &Sights, core: &Core) -> CastRow {
     let state = core.of(room).map(|work| &work.analysis);
+    let too_few = state.is_some_and(|analysis| analysis.state == State::TooFew);
+    let fahrenheit = too_few && sights.seems_fahrenheit(room, core);
     let said = match (core.range, state) {
         (Some(range), _) => range.said(),
         (None, Some(analysis)) => Message::new(match analysis.state {
             State::Mixed => "class-cast-mixed",
             State::Unstable => "class-cast-unstable",
+            State::TooFew if fahrenheit => "class-cast-fahrenheit",
             State::TooFew => "class-cast-too-few",
             _ if analysis.warm_layer_today.is_some() => "class-cast-today",
             _ => "class-cast-none",
@@ -100,6 +117,7 @@ fn cast_row(room: &Room, core: &Core) -> CastRow {
         value: core.number,
         said: said.into(),
         other_station: core.other_station,
+        fahrenheit,
         repaired: core.repaired,
     }
 }
@@ -267,81 +285,6 @@ fn can(member: &Member) -> Vec<ClassWay> {
     switches.into_iter().filter(|(off, ..)| *off).map(|(_, label, action)| way(label, action)).collect()
 }
 
-fn answer_row(lesson: &Lesson, seat: &Seat, points: &Points) -> AnswerRow {
-    let answered = seat.answers.iter().find(|answered| answered.record.id == points.question);
-    let given = seat.member.marks.get(&points.question).cloned().unwrap_or_default();
-    AnswerRow {
-        question: points.question.clone(),
-        ask: answered.map_or(Message::new("class-report"), |answered| answered.record.ask.clone()).into(),
-        state: state_said(answered.map_or(report_state(points), |answered| answered.state)).into(),
-        given: given_said(seat, answered),
-        said: answered.and_then(|a| a.record.judgements.last()).map(|judged| judged.said.clone().into()),
-        reason: answered.map(|answered| answered.reason.clone()).unwrap_or_default(),
-        points: points_num(points.counts()),
-        max: num(points.max, 0),
-        by_hand: points.instead.is_some(),
-        levels: levels(lesson, seat, answered),
-        why: given.reason,
-        comment: given.comment,
-    }
-}
-
-/// A report is words: marked, or not yet.
-fn report_state(points: &Points) -> AnswerState {
-    if points.known().is_some() { AnswerState::Marked } else { AnswerState::Written }
-}
-
-/// What was answered last; without an answer the texts of the report, each under its name.
-pub(super) fn given_said(seat: &Seat, answered: Option<&Answered>) -> Vec<Said> {
-    let report = &seat.paper.hand_in.sheet.report;
-    let one = |part: &ReportPart| {
-        let text = report.get(*part).trim();
-        let said = Message::new("class-report-text").message("name", report_name(*part)).text("text", text);
-        (!text.is_empty()).then_some(said.into())
-    };
-    match answered {
-        Some(answered) => answered.given().into_iter().map(Into::into).collect(),
-        None => ReportPart::ALL.iter().filter_map(one).collect(),
-    }
-}
-
-fn levels(lesson: &Lesson, seat: &Seat, answered: Option<&Answered>) -> Vec<LevelRow> {
-    let level = |question: &str| seat.member.marks.get(question).and_then(|mark| mark.level);
-    let of_part = |(id, part): &(&str, ReportPart)| LevelRow {
-        question: (*id).to_owned(),
-        name: Some(report_name(*part).into()),
-        words: Vec::new(),
-        level: level(id),
-    };
-    match answered {
-        None => REPORT_PARTS.iter().map(of_part).collect(),
-        Some(answered) if answered.has_words() => {
-            let question = answered.record.id.clone();
-            // Written best first.
-            let word =
-                |at: u8, own: &OwnQuestion| own.by.rubric.get(usize::from(at)).cloned().unwrap_or_default();
-            let own = lesson.own_question(answered.record.kind);
-            let words =
-                own.map(|own| (0..=MOST_LEVEL).rev().map(|at| word(at, own)).collect()).unwrap_or_default();
-            vec![LevelRow { name: None, words, level: level(&question), question }]
-        }
-        Some(_) => Vec::new(),
-    }
-}
-
-/// "right first", "right later" …
-pub(super) fn state_said(state: AnswerState) -> Message {
-    Message::new(match state {
-        AnswerState::RightFirst => "class-right-first",
-        AnswerState::RightLater => "class-right-later",
-        AnswerState::NotYet => "class-not-yet",
-        AnswerState::Blank => "class-blank",
-        AnswerState::CannotTell => "class-cannot-tell",
-        AnswerState::Written => "class-written",
-        AnswerState::Marked => "class-marked",
-    })
-}
-
 fn aside_row(class: &Class, member: &Member) -> AsideRow {
     let key = || member.key.clone();
     let (group, seat, receipt) = class.paper(member).map_or_else(Default::default, |paper| {
@@ -365,7 +308,7 @@ fn aside_row(class: &Class, member: &Member) -> AsideRow {
     AsideRow { key: key(), group, seat, receipt, said: Message::new(id).into(), ways }
 }
 
-fn question_row(sum: QuestionSum) -> QuestionRow {
+fn question_row(lesson: &Lesson, sum: QuestionSum) -> QuestionRow {
     let card = |answer: AnAnswer| AnswerCard {
         given: answer.given.into_iter().map(Into::into).collect(),
         reason: answer.reason,
@@ -373,9 +316,12 @@ fn question_row(sum: QuestionSum) -> QuestionRow {
     let idea = sum.ideas.into_iter().next().map(|idea| {
         let count =
             Message::new("class-idea-count").count("students", idea.students).count("groups", idea.groups);
-        (count.into(), idea.said.into())
+        let name = idea_name(idea.key).unwrap_or_else(|| idea.said.clone());
+        IdeaRow { count: count.into(), name: name.into(), said: idea.said.into() }
     });
     QuestionRow {
+        kind: sum.kind,
+        name: question_name(lesson, sum.kind).into(),
         ask: sum.ask.into(),
         varies: sum.varies,
         asked: sum.asked,

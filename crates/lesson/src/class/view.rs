@@ -75,6 +75,8 @@ pub struct CastRow {
     pub said: Said,
     /// Measured at another station.
     pub other_station: bool,
+    /// Its temperatures look like °F, so that no layers were looked for.
+    pub fahrenheit: bool,
     /// Repaired here.
     pub repaired: bool,
 }
@@ -229,6 +231,10 @@ pub struct AsideRow {
 #[derive(Clone, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
 pub struct QuestionRow {
+    /// Its kind.
+    pub kind: u8,
+    /// What the kind is called, or the teacher's own words.
+    pub name: Said,
     /// The question as most were asked it.
     pub ask: Said,
     /// Every group at its own depths.
@@ -249,10 +255,22 @@ pub struct QuestionRow {
     pub written: usize,
     /// Words that are marked.
     pub marked: usize,
-    /// The commonest idea: "4 students in 3 groups", and what was said to one.
-    pub idea: Option<(Said, Said)>,
+    /// The commonest idea.
+    pub idea: Option<IdeaRow>,
     /// Two answers without names: what was answered, and the reason. The first is right.
     pub pair: Option<(AnswerCard, AnswerCard)>,
+}
+
+/// A wrong idea over the class.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct IdeaRow {
+    /// "4 students in 3 groups".
+    pub count: Said,
+    /// The idea in a few words.
+    pub name: Said,
+    /// What one of them was told.
+    pub said: Said,
 }
 
 /// An answer without a name.

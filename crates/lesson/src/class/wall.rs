@@ -122,7 +122,7 @@ fn named(room: &Room, mut cores: Vec<Core>) -> Vec<Core> {
 }
 
 /// Groups in the order people count: without a name last, shorter numbers first.
-fn natural(name: &str) -> (bool, usize, String) {
+pub(super) fn natural(name: &str) -> (bool, usize, String) {
     let is_number = !name.is_empty() && name.chars().all(|c| c.is_ascii_digit());
     (name.is_empty(), if is_number { name.len() } else { 0 }, name.to_lowercase())
 }

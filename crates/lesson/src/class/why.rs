@@ -60,6 +60,7 @@ pub fn why(class: &super::Class, against: Against) -> Option<WhyView> {
     let title = Message::new("class-why-title")
         .text("one", one_core.name.clone())
         .message("other", other_name.clone());
+    let before = before(&cores, one_core, against.other);
     let options = Options { minutes_apart: against.minutes_apart.map(|m| -m), ..Options::default() };
     // b less a: the other is a, so that the values are those of the one.
     let view = match Pair::new(&other, &one, &options) {
@@ -68,14 +69,39 @@ pub fn why(class: &super::Class, against: Against) -> Option<WhyView> {
                 Refusal::TooFewDepths => "class-why-too-few",
                 Refusal::TooLittleWater => "class-why-too-little",
             };
-            WhyView { title: title.into(), said: vec![Message::new(id).into()], causes: Vec::new() }
+            let said = before.into_iter().chain([Message::new(id)]).map(Into::into).collect();
+            WhyView { title: title.into(), said, causes: Vec::new() }
         }
         Ok(pair) => {
             let found = pair.comparison(&pair.chance(0, TRIALS));
-            WhyView { title: title.into(), said: sentences(&found), causes: causes(&found) }
+            let said = before.into_iter().chain(sentences(&found)).map(Into::into).collect();
+            WhyView { title: title.into(), said, causes: causes(&found) }
         }
     };
     Some(view)
+}
+
+/// What holds before any cause is tried: another place, and whether their thermoclines contradict each other at all.
+fn before(cores: &[Core], one: &Core, other: Option<&str>) -> Vec<Message> {
+    let others: Vec<&Core> = match other {
+        Some(id) => cores.iter().filter(|core| core.cast_id == id).collect(),
+        None => cores.iter().filter(|core| core.cast_id != one.cast_id && !core.other_station).collect(),
+    };
+    let named = if other.is_some() { others.as_slice() } else { &[] };
+    let elsewhere = [one].into_iter().chain(named.iter().copied()).filter(|core| core.other_station);
+    let mut said: Vec<Message> =
+        elsewhere.map(|core| Message::new("class-why-station").text("group", core.name.clone())).collect();
+    let share = |core: &&Core| {
+        let ((_, top, bottom), (_, from, to)) = (one.found_m?, core.found_m?);
+        Some(top <= to + 1e-9 && from <= bottom + 1e-9)
+    };
+    let shares: Vec<bool> = others.iter().filter_map(share).collect();
+    if !shares.is_empty() && shares.iter().all(|share| *share) {
+        said.push(Message::new("class-why-overlap"));
+    } else if !shares.is_empty() && !shares.contains(&true) {
+        said.push(Message::new("class-why-no-overlap"));
+    }
+    said
 }
 
 fn side<'c>(room: &Room, cores: &'c [Core], id: &str) -> Option<(Side, &'c Core)> {
@@ -98,17 +124,15 @@ fn rest(room: &Room, cores: &[Core], id: &str) -> Side {
 }
 
 /// What the readings say.
-fn sentences(found: &Comparison) -> Vec<Said> {
+fn sentences(found: &Comparison) -> Vec<Message> {
     let mut said = vec![Message::new("class-why-apart").temp("apart", rounded(found.rms_c, 2))];
     match found.verdict {
         Some(Verdict::Chance) | None => said.push(Message::new("class-why-chance")),
         Some(Verdict::NoneAlone) => said.push(Message::new("class-why-none-alone")),
         Some(Verdict::Cause(cause)) => {
             let fit = found.fit(cause);
-            said.push(match fit {
-                Some(fit) => sized(cause, fit),
-                None => name(cause),
-            });
+            let best = fit.map_or_else(|| name(cause), |fit| sized(cause, fit));
+            said.push(Message::new("class-why-best").message("cause", best));
             for other in &found.cannot_be_told_from {
                 said.push(Message::new("class-why-cannot-be-told").message("cause", name(*other)));
             }
@@ -128,7 +152,7 @@ fn sentences(found: &Comparison) -> Vec<Said> {
     if let (None, true) = (found.heat, found.verdict == Some(Verdict::Cause(Cause::WarmTop))) {
         said.push(Message::new("class-why-no-clock"));
     }
-    said.into_iter().map(Into::into).collect()
+    said
 }
 
 fn causes(found: &Comparison) -> Vec<CauseView> {
@@ -167,17 +191,26 @@ fn sized(cause: Cause, fit: &Fit) -> Message {
     let size = fit.value.abs();
     let more = fit.value >= 0.0;
     let explains = (100.0 * fit.explains).round().clamp(0.0, 100.0);
-    let message = match (cause, more) {
-        (Cause::Offset, true) => Message::new("class-fit-offset-more").number("size", size, 2),
-        (Cause::Offset, false) => Message::new("class-fit-offset-less").number("size", size, 2),
-        (Cause::Zero, true) => Message::new("class-fit-zero-deeper").number("size", size, 2),
-        (Cause::Zero, false) => Message::new("class-fit-zero-shallower").number("size", size, 2),
-        (Cause::Stretch, true) => Message::new("class-fit-stretch-longer").number("size", 100.0 * size, 0),
-        (Cause::Stretch, false) => Message::new("class-fit-stretch-shorter").number("size", 100.0 * size, 0),
-        (Cause::WarmTop, true) => Message::new("class-fit-top-warmer").number("size", size, 1),
-        (Cause::WarmTop, false) => Message::new("class-fit-top-colder").number("size", size, 1),
-        (Cause::MovedWater, true) => Message::new("class-fit-moved-deeper").number("size", size, 1),
-        (Cause::MovedWater, false) => Message::new("class-fit-moved-shallower").number("size", size, 1),
+    // In its unit as it is shown, with the fewest decimals, and the most where it would look like nothing.
+    let (size, fewest, most) = match cause {
+        Cause::Offset | Cause::Zero => (size, 2, 2),
+        Cause::Stretch => (100.0 * size, 0, 1),
+        Cause::WarmTop | Cause::MovedWater => (size, 1, 2),
     };
-    message.number("explains", explains, 0)
+    let Some(decimals) = (fewest..=most).find(|decimals| rounded(size, *decimals) > 0.0) else {
+        return Message::new("class-fit-too-small");
+    };
+    let id = match (cause, more) {
+        (Cause::Offset, true) => "class-fit-offset-more",
+        (Cause::Offset, false) => "class-fit-offset-less",
+        (Cause::Zero, true) => "class-fit-zero-deeper",
+        (Cause::Zero, false) => "class-fit-zero-shallower",
+        (Cause::Stretch, true) => "class-fit-stretch-longer",
+        (Cause::Stretch, false) => "class-fit-stretch-shorter",
+        (Cause::WarmTop, true) => "class-fit-top-warmer",
+        (Cause::WarmTop, false) => "class-fit-top-colder",
+        (Cause::MovedWater, true) => "class-fit-moved-deeper",
+        (Cause::MovedWater, false) => "class-fit-moved-shallower",
+    };
+    Message::new(id).number("size", size, decimals).number("explains", explains, 0)
 }

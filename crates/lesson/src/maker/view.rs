@@ -17,6 +17,10 @@ pub struct LessonView {
     pub run_note: String,
     /// "9 questions, 40 points, about 35 minutes."
     pub sum: Said,
+    /// How long its parts take, in order.
+    pub plan: Vec<PlanRow>,
+    /// "Together about 60 minutes."
+    pub plan_sum: Said,
     /// Questions of the lesson, in order.
     pub taken: Vec<TakenView>,
     /// Questions that are not in it.
@@ -33,6 +37,16 @@ pub struct LessonView {
     pub language: String,
     /// Name of its file, without an ending.
     pub file_name: String,
+}
+
+/// A part of the period.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct PlanRow {
+    /// What is done.
+    pub name: Said,
+    /// Minutes.
+    pub minutes: usize,
 }
 
 /// A question of the lesson.

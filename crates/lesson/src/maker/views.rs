@@ -1,6 +1,6 @@
 //! The views of a lesson that is being made.
 
-use super::view::{LessonView, OpenView, OtherView, OwnView, RuleField, TakenView};
+use super::view::{LessonView, OpenView, OtherView, OwnView, PlanRow, RuleField, TakenView};
 use super::{LessonAction, MOST_LEVELS, OpenPart, RuleName, name};
 use crate::document::{FIRST_OWN, Lack, Lesson, MOST_OWN, OwnQuestion};
 use crate::questions::all_kinds;
@@ -9,6 +9,14 @@ use layercast_core::Message;
 
 /// Minutes that a question takes a group, with its reading and writing (common practice, no source).
 const MINUTES_A_QUESTION: usize = 4;
+/// Minutes for pages and notebooks, for the marks, for the report and what is handed in, for the wall (common practice, no
+/// source).
+const MINUTES_BEFORE: usize = 5;
+const MINUTES_MARKS: usize = 6;
+const MINUTES_REPORT: usize = 12;
+const MINUTES_WALL: usize = 10;
+/// Questions whose first answer is a mark on Profile, or which wait for the marks.
+const OF_MARKS: [u8; 4] = [6, 7, 8, 9];
 /// Kinds from this number on belong to water without layers: the water brings them, no lesson lists them.
 const FIRST_OF_A_WATER: u8 = 101;
 
@@ -20,7 +28,12 @@ pub fn look(lesson: &Lesson) -> LessonView {
     let others = all_kinds()
         .filter(|k| is_listed(*k))
         .filter_map(|kind| Some(OtherView { name: name(kind)?.into(), take: LessonAction::Take { kind } }));
+    let plan = plan(lesson);
     LessonView {
+        plan_sum: Message::new("lesson-plan-sum")
+            .count("minutes", plan.iter().map(|row| row.minutes).sum())
+            .into(),
+        plan,
         title: lesson.title.clone(),
         note: lesson.note.clone(),
         run_note: lesson.run_note.clone(),
@@ -38,31 +51,49 @@ pub fn look(lesson: &Lesson) -> LessonView {
     }
 }
 
+/// The period, part by part: as long as this lesson's own choice makes it.
+fn plan(lesson: &Lesson) -> Vec<PlanRow> {
+    let marks = lesson.kinds.iter().any(|kind| OF_MARKS.contains(kind));
+    let rows = [
+        ("lesson-plan-before", MINUTES_BEFORE),
+        ("lesson-plan-marks", if marks { MINUTES_MARKS } else { 0 }),
+        ("lesson-plan-questions", lesson.kinds.len() * MINUTES_A_QUESTION),
+        ("lesson-plan-report", MINUTES_REPORT),
+        ("lesson-plan-wall", MINUTES_WALL),
+    ];
+    let row = |(name, minutes): (&'static str, usize)| PlanRow { name: Message::new(name).into(), minutes };
+    rows.into_iter().filter(|(_, minutes)| *minutes > 0).map(row).collect()
+}
+
 fn taken(lesson: &Lesson, at: usize) -> Option<TakenView> {
     let kind = *lesson.kinds.get(at)?;
     let own = kind.checked_sub(FIRST_OWN).map(usize::from);
     let question = lesson.own_question(kind);
-    let name = match (question, name(kind)) {
-        (Some(own), _) if !own.ask.trim().is_empty() => {
-            Message::new("lesson-own").text("ask", own.ask.trim())
-        }
-        (Some(_), _) => Message::new("lesson-own-new"),
-        (None, Some(name)) => name,
-        (None, None) => Message::new("lesson-kind-unknown").count("kind", usize::from(kind)),
-    };
     let leave = match own.filter(|_| question.is_some()) {
         Some(own) => LessonAction::RemoveOwn { own },
         None => LessonAction::Leave { kind },
     };
     Some(TakenView {
         kind,
-        name: name.into(),
+        name: question_name(lesson, kind).into(),
         points: lesson.points_of(kind).to_string(),
         up: (at > 0).then_some(LessonAction::Move { kind, up: true }),
         down: (at + 1 < lesson.kinds.len()).then_some(LessonAction::Move { kind, up: false }),
         leave,
         own: own.zip(question).map(|(own, question)| own_view(own, question)),
     })
+}
+
+/// What a question of a lesson is called in lists for teachers: its kind, or the teacher's own words.
+pub fn question_name(lesson: &Lesson, kind: u8) -> Message {
+    match (lesson.own_question(kind), name(kind)) {
+        (Some(own), _) if !own.ask.trim().is_empty() => {
+            Message::new("lesson-own").text("ask", own.ask.trim())
+        }
+        (Some(_), _) => Message::new("lesson-own-new"),
+        (None, Some(name)) => name,
+        (None, None) => Message::new("lesson-kind-unknown").count("kind", usize::from(kind)),
+    }
 }
 
 fn own_view(own: usize, question: &OwnQuestion) -> OwnView {

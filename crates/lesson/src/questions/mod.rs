@@ -5,6 +5,7 @@
 //! reading from the picture right within half a degree of the two legs, arithmetic within what rounding to 0.1 can do, the
 //! steepest step any that cannot be told from it. Nothing here is stored: a sheet's tries are gone through again.
 
+mod ideas;
 mod kind;
 mod kinds;
 mod locked;
@@ -22,8 +23,9 @@ mod text;
 mod water;
 mod why;
 
+pub use ideas::idea_name;
 pub use kind::{Idea, Verdict};
-pub use record::{Judgement, Record, records};
+pub use record::{Judgement, Record, Right, records, rights};
 pub use water::Source;
 pub use why::Memo;
 

@@ -1,10 +1,10 @@
 //! The answer on record to each question of a paper, for whoever sums up sheets: a class, a slip that goes back.
 
-use super::kind::{Field, Input, Plan};
+use super::kind::{Field, Input, Plan, Question};
 use super::replay::{PartState, replay};
 use super::text::{Fields, field};
 use super::water::Water;
-use super::{Context, Paper, Verdict};
+use super::{Context, Paper, Verdict, kinds};
 use layercast_core::Message;
 
 /// The first answer to one question, from its first try until it was settled.
@@ -74,6 +74,35 @@ pub fn records(context: &Context, paper: &Paper) -> Vec<Record> {
         })
     };
     paper.asked.iter().filter_map(record).collect()
+}
+
+/// What is right in one part of a question.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Right {
+    /// The class's own answer.
+    pub said: Message,
+    /// What else counts, if anything does.
+    pub fits: Option<Message>,
+}
+
+/// What is right in each question of the paper, part by part, for whoever marks a sheet: worked on from what was accepted in
+/// the part before, as the verdicts are. `None` for words, which nothing here judges.
+pub fn rights(context: &Context, paper: &Paper) -> Vec<(String, Vec<Option<Right>>)> {
+    let water = Water::new(context);
+    let of = |asked: &super::Asked| {
+        let kind = kinds::kind(asked.kind)?;
+        let replay = replay(&water, asked, context.sheet.answers.get(&asked.id))?;
+        let accepted = replay.first.accepted();
+        let q = Question { water: &water, asked, accepted: &accepted };
+        let part = |part: usize| {
+            kind.is_judged(&q, part).then(|| {
+                let explained = kind.explain(&q, part);
+                Right { said: explained.shown, fits: explained.fits }
+            })
+        };
+        Some((asked.id.clone(), (0..replay.first.parts.len()).map(part).collect()))
+    };
+    paper.asked.iter().filter_map(of).collect()
 }
 
 /// The fields of a part as a person would read them aloud.
