@@ -213,3 +213,23 @@ test("the wall goes from step to step, says last why two differ, and never shows
   assert.deepEqual(page.faults, []);
   await page.close();
 });
+
+test("a lesson with an unfinished question of one's own is not saved, and points that are none are said", { timeout: 60_000 }, async () => {
+  const page = await browser.open();
+  page.hurry = true;
+  await steps.go(page, "class");
+  await page.push('#class-panel [data-part="to-lesson"]');
+  await page.push('#class-panel [data-part="add-own"]');
+  await page.push('#class-panel [data-part="save-lesson"]');
+  await page.sees('#class-panel [data-view="lesson"] [data-part="said"]', "Not saved yet. Question 9: Write the question.");
+  assert.equal(await page.run(() => document.activeElement.dataset.part), "ask");
+  await page.run(() => {
+    const field = document.querySelector('#class-panel [data-part="taken"] [data-part="points"]');
+    field.value = "many";
+    for (const type of ["input", "change"]) field.dispatchEvent(new Event(type, { bubbles: true }));
+  });
+  await page.sees('#class-panel [data-view="lesson"] [data-part="said"]', "“many” is no whole number from 0 to 100.");
+  assert.equal(await page.run(() => document.querySelector('#class-panel [data-part="taken"] [data-part="points"]').value), "4");
+  assert.deepEqual(page.faults, []);
+  await page.inner.close();
+});

@@ -51,6 +51,9 @@ fn feet_and_fahrenheit_are_suspected_and_set_right() {
     assert_ne!(cast(&class).value, plain.value);
     assert_eq!((cast(&class).said.id.as_str(), cast(&class).fahrenheit), ("class-cast-fahrenheit", true));
     assert!(!cast(&repaired).fahrenheit);
+    // Of water that could not be looked through nothing is said: neither found nor none.
+    let sentence = |class: &Class| look(class, None).sentence.args.get("none").cloned().unwrap();
+    assert_eq!(sentence(&class), sentence(&repaired));
     assert!(look(&repaired, None).sheets[4].looks.is_empty());
     let half = act(&repaired, &ClassAction::Undo);
     assert_eq!(look(&half, None).sheets[4].looks.len(), 1);

@@ -5,7 +5,7 @@ use crate::numbers::{Range, WithNum, middle as middle_num};
 use crate::view::Num;
 use layercast_core::order::{sort_by, sort_numbers};
 use layercast_core::random::Random;
-use layercast_core::{Level, Message, Thermocline};
+use layercast_core::{Level, Message, State, Thermocline};
 
 /// Slack of comparisons between depths, metres.
 const SLACK_M: f64 = 1e-9;
@@ -27,6 +27,8 @@ pub struct Core {
     pub repaired: bool,
     /// Measured at another station: not counted in what the class shares.
     pub other_station: bool,
+    /// Too few readings to look for layers: it says neither that there is a thermocline nor that there is none.
+    pub too_few: bool,
     /// Thermocline (under ice the fastest warming): value and range, metres.
     pub found_m: Option<(f64, f64, f64)>,
     /// Its value as it is shown.
@@ -68,6 +70,7 @@ pub fn cores(room: &Room) -> Vec<Core> {
                 members: vec![seat.member.key.clone()],
                 repaired,
                 other_station: seat.member.repair.other_station,
+                too_few: false,
                 found_m: None,
                 number: None,
                 range: None,
@@ -83,6 +86,7 @@ pub fn cores(room: &Room) -> Vec<Core> {
         let analysis = core.of(room).map(|work| &work.analysis);
         let found: Option<&Thermocline> =
             analysis.and_then(|a| a.thermocline.as_ref().or(a.fastest_warming.as_ref()));
+        core.too_few = analysis.is_some_and(|analysis| analysis.state == State::TooFew);
         core.found_m = found.map(|found| (found.value_m, found.span_top_m, found.span_bottom_m));
         core.number = core.found_m.map(|found| middle_num(found.0));
         core.range = core.found_m.map(|found| Range::of_marks(found.1, found.2));
@@ -169,8 +173,9 @@ pub fn spans(cores: &[Core]) -> Spans {
 }
 
 fn sentence(here: &[&Core], found: usize, of: usize, most: usize, shared_m: Option<(f64, f64)>) -> Message {
+    let none = here.iter().filter(|core| core.found_m.is_none() && !core.too_few).count();
     let with = |id: &'static str| {
-        Message::new(id).count("found", found).count("of", of).count("most", most).count("none", of - found)
+        Message::new(id).count("found", found).count("of", of).count("most", most).count("none", none)
     };
     match (found, shared_m) {
         (0, _) if of == 0 => Message::new("class-wall-empty"),
