@@ -538,3 +538,29 @@ fn words_that_are_kept_are_answered_before_one_looks_for_points_in_them() {
     assert_eq!(labels(&view), ["ask-to-profile", "ask-again"]);
     assert!(view.rail[0].done && view.all_done.is_some());
 }
+
+#[test]
+fn a_settled_question_leads_back_to_the_check_once_that_tells_nothing_any_more() {
+    let lesson = Lesson { id: "back".into(), kinds: vec![1, 9, 4], ..Lesson::first() };
+    let go = |question| Action::Go { screen: Screen::Questions, question: Some(question) };
+    let start = doing(
+        &Notebook::new("4T7K", lesson),
+        &[
+            Action::Paste { text: support::table("group_c") },
+            mark(MarkName::Mixed, "2.7"),
+            mark(MarkName::Thermocline, "3.8"),
+            mark(MarkName::Deep, "6.5"),
+        ],
+    );
+    let leads = |notebook: &Notebook| {
+        let current = look(notebook).questions.current.unwrap();
+        current.buttons.iter().any(|way| way.label.id == "ask-to-check")
+    };
+    // A check would show where the mixed layer ends, which question 2 asks.
+    let first = doing(&start, &[go(0), Action::ShowMe { question: 0 }]);
+    assert!(!leads(&first));
+    let both = doing(&first, &[go(1), Action::ShowMe { question: 1 }]);
+    assert!(leads(&both) && leads(&act(&both, &go(0))));
+    let done = doing(&both, &[Action::CheckMarks { early: false }, go(1)]);
+    assert!(done.sheets[0].first_marks.is_some() && !leads(&done));
+}

@@ -158,3 +158,14 @@ fn the_page_names_what_was_corrected_and_left_out() {
     assert!(notes.iter().any(|note| note.contains("left out")), "{notes:?}");
     assert!(notes.iter().any(|note| note.contains("made") && note.contains("22.9")), "{notes:?}");
 }
+
+#[test]
+fn marks_that_are_placed_and_not_checked_are_said_to_be_that() {
+    let marks = |notebook: &Notebook| report(notebook).stands[2].value.id.clone();
+    let place = |mark, text: &str| Action::TypeMark { mark, text: text.to_owned() };
+    let some = doing(&notebook("group_c"), &[place(MarkName::Mixed, "2.7")]);
+    assert_eq!(marks(&some), "report-marks-not-yet");
+    let all = doing(&some, &[place(MarkName::Thermocline, "3.8"), place(MarkName::Deep, "6.5")]);
+    assert_eq!(marks(&all), "report-marks-not-checked");
+    assert_eq!(marks(&checked(&all, ["2.7", "3.8", "6.5"])), "report-marks-yes");
+}

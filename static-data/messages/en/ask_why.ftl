@@ -304,6 +304,7 @@ ask-26-wide = { $width } m wide
 ask-26-most = narrowest, or as good
 ask-26-fits = What those marked gain differs by less than a tenth, so each counts.
 ask-26-how = From { $trials } trials of your own readings each. They move the marks of the cable a little too, so a width here may be more than the range that your readings alone give. Between your marks a smooth line was taken for the water.
+ask-26-half-wider = Half the step came out wider: a shorter step loses less, so chance makes another one the steepest more often.
 ask-26-own-words = In your own words: what makes you unsure of this depth?
 
 ## When it means nothing

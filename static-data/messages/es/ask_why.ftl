@@ -304,6 +304,7 @@ ask-26-wide = { $width } m de ancho
 ask-26-most = de lo más estrecho
 ask-26-fits = Lo que ganan los señalados difiere en menos de una décima parte, así que valen todos.
 ask-26-how = De { $trials } ensayos de tus lecturas cada uno. También mueven un poco las marcas del cable, así que un ancho de aquí puede ser mayor que el margen que dan tus lecturas solas. Entre tus marcas se tomó una línea suave como agua.
+ask-26-half-wider = Con marcas al doble de cerca salió más ancho: un tramo más corto pierde menos, y el azar hace más a menudo que otro sea el más brusco.
 ask-26-own-words = Con tus palabras: ¿qué te hace dudar de esta profundidad?
 
 ## Cuándo no dice nada

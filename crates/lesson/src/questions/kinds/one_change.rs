@@ -84,6 +84,12 @@ impl Widths {
         self.then_m.iter().filter(near).map(|t| t.0).collect()
     }
 
+    /// Nearer marks came out wider, as the widths are shown.
+    fn half_is_wider(&self) -> bool {
+        let half = self.then_m.iter().find(|t| t.0 == value(Change::HalfTheStep));
+        half.is_some_and(|(_, m)| rounded(*m, 2) > rounded(self.now_m, 2))
+    }
+
     /// Why a change is right: nothing is narrower, or by so much that it does not count.
     fn why_right(&self, chosen: &str) -> Message {
         let shown = |width_m: f64| rounded(width_m, 2);
@@ -180,7 +186,9 @@ impl Kind for OneChange {
             shown: best.first().map_or(Message::new("ask-sum-nothing"), |value| words(value)),
             sum: std::iter::once(now).chain(then).collect(),
             fits: (best.len() > 1).then(|| Message::new("ask-26-fits")),
-            notes: vec![Message::new("ask-26-how").count("trials", TRIALS as usize)],
+            notes: std::iter::once(Message::new("ask-26-how").count("trials", TRIALS as usize))
+                .chain(widths.half_is_wider().then(|| Message::new("ask-26-half-wider")))
+                .collect(),
             own_words,
         }
     }
