@@ -231,16 +231,26 @@ async function class_picture(page) {
   await page.push('#class-panel [data-view="add"] [data-part="to-list"]');
 }
 
-STATES["class-answers"] = on(class_picture, (page) => page.push('#class-panel [data-part="to-answers"]'));
+/** Presses what stands beside the class's picture; from another panel of the class it goes back there first. */
+async function beside_picture(page, name) {
+  const at = `#class-panel [data-view="list"] [data-part="${name}"]`;
+  await page.run((to) => {
+    if (document.querySelector(to).checkVisibility()) return;
+    [...document.querySelectorAll('#class-panel [data-part="to-list"]')].find((one) => one.checkVisibility()).click();
+  }, at);
+  await page.push(at);
+}
+
+STATES["class-answers"] = on(class_picture, (page) => beside_picture(page, "to-answers"));
 
 STATES["class-why"] = on(class_picture, async (page) => {
-  await page.push('#class-panel [data-part="to-why"]');
+  await beside_picture(page, "to-why");
   await page.until(() => document.querySelectorAll('#class-panel [data-part="causes"] tr').length > 3);
 });
 
-STATES["class-marks"] = on(class_picture, (page) => page.push('#class-panel [data-part="to-marks"]'));
+STATES["class-marks"] = on(class_picture, (page) => beside_picture(page, "to-marks"));
 
 STATES["class-wall"] = on(class_picture, async (page) => {
-  await page.push('#class-panel [data-part="wall"]');
+  await beside_picture(page, "wall");
   await page.until(() => document.getElementById("class-wall-head")?.checkVisibility());
 });
