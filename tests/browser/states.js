@@ -56,6 +56,15 @@ export const STATES = {
     await page.push("#log-to-companions");
     await page.until(() => document.getElementById("companions-rows")?.checkVisibility());
   },
+  "by-hand": async (page) => {
+    await steps.open_example(page, "layered-summer");
+    await page.push("#log-to-by-hand");
+    await page.push('#by-hand-rows [data-point="0"]');
+    for (const key of ["ArrowUp", "ArrowRight"]) await page.press(key);
+    await page.run(() => document.querySelector("#log-picture").dispatchEvent(new MouseEvent("click", { clientX: 200, clientY: 300 })));
+    await page.run(() => document.querySelector("#log-picture").dispatchEvent(new MouseEvent("click", { clientX: 260, clientY: 400 })));
+    await page.push("#by-hand-check");
+  },
   "guess-first": async (page) => {
     await steps.guess(page);
   },

@@ -266,6 +266,7 @@ function request_for(s: Readonly<State>, screen: Screen, size: FigureSize, live 
     layout: screen === "log" ? "log" : is_stacked() ? "phone" : narrow ? "narrow" : "wide",
     cursor: s.ui.cursor,
     rule: screen === "profile" && s.ui.panel === "rules" ? s.ui.rule : null,
+    by_hand: screen === "log" && s.ui.log_door === "by_hand",
     otherwise: screen === "profile" && s.ui.panel === "otherwise" ? s.ui.otherwise : null,
     words: words_of(s, screen, live),
   };
@@ -285,6 +286,7 @@ export function page_svg(s: Readonly<State>, alone = false): string {
     layout: "wide",
     cursor: null,
     rule: null,
+    by_hand: false,
     otherwise: null,
     words: words_of(s, "report", false),
   };

@@ -41,7 +41,7 @@ export interface Ui {
   /** Log shows the field a table is pasted into. */
   pasting: boolean;
   /** What Log's panel shows in place of the doubts. */
-  log_door: "corrections" | "companions" | "guess" | "other" | null;
+  log_door: "corrections" | "companions" | "guess" | "other" | "by_hand" | null;
   /** Log shows why a file was not opened. */
   file: FileTrouble | null;
   /** What happened when the calculation stopped, until the notice is closed. */

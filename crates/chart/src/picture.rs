@@ -174,6 +174,8 @@ pub struct Picture {
     pub otherwise: Vec<(f64, f64)>,
     /// What was guessed before the first reading: (depth in metres, °C), downward; empty where it is not shown.
     pub guess: Vec<(f64, f64)>,
+    /// The readings make the axes and are not drawn, nor is what is made of them: some are placed by hand first.
+    pub axes_only: bool,
     /// Depth at which the line went slack, metres.
     pub bed_m: Option<f64>,
     /// Depth the axis must at least reach, metres (an empty table still shows its marks; Log shares rows and axis).

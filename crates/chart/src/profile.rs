@@ -57,6 +57,10 @@ fn draw(
         }
     }
     axes::draw(pen, frame, picture, words);
+    if picture.axes_only {
+        plot::guess(pen, frame, picture);
+        return;
+    }
     yours::column(pen, frame, picture, words);
     rules::draw(pen, frame, picture, layers.as_ref(), words);
     means::draw(pen, frame, picture);

@@ -172,6 +172,28 @@ fn a_covered_picture_holds_no_answer() {
 }
 
 #[test]
+fn axes_alone_hold_no_reading() {
+    let document = |inner: f64| {
+        let mut case = log_two_doubts();
+        case.picture.axes_only = true;
+        case.picture.guess = vec![(2.0, 20.0), (6.0, 12.0)];
+        // All but the ends of the axes: what lies between them is what must not be seen.
+        let count = case.picture.points.len();
+        let coldest = case.picture.points.iter().map(|p| p.temp_c).fold(f64::INFINITY, f64::min);
+        let warmest = case.picture.points.iter().map(|p| p.temp_c).fold(f64::NEG_INFINITY, f64::max);
+        for point in case.picture.points.iter_mut().skip(1).take(count.saturating_sub(2)) {
+            if point.temp_c > coldest && point.temp_c < warmest {
+                point.temp_c = coldest + inner * (warmest - coldest);
+            }
+        }
+        case.picture.profile = case.picture.points.iter().map(|p| (p.depth_m, p.temp_c)).collect();
+        drawn(&case).0
+    };
+    assert_eq!(document(0.3), document(0.7));
+    assert!(document(0.3).contains("<circle"), "what is placed by hand is seen");
+}
+
+#[test]
 fn the_axis_over_the_cover_is_the_callers() {
     for (scale_c_per_m, expected) in [(6.0, ["0", "2", "4", "6"]), (12.0, ["0", "4", "8", "12"])] {
         let strip = Strip::Covered { scale_c_per_m, open: Vec::new() };
@@ -285,6 +307,7 @@ fn wild_picture(a: f64, b: f64) -> Picture {
         profile: vec![(a, b), (b, a), (1.0, a), (2.0, b), (b, 4.0), (a, 4.0)],
         otherwise: vec![(a, b), (b, a), (1.0, a), (a, 4.0)],
         guess: vec![(a, b), (1.0, a)],
+        axes_only: false,
         bed_m: Some(b),
         least_depth_m: a,
         marks: Some(Marks { mixed: at(a, Some(b)), thermocline: at(b, Some(a)), deep: at(a, None) }),

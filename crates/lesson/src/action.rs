@@ -85,6 +85,14 @@ pub enum Action {
     SetGuess { point: usize, guess: GuessField, text: String },
     /// Places a point of the guess where the picture was touched.
     PlaceGuess { spot: Spot },
+    /// Places one of the three readings, counted from 0, where the picture was touched.
+    PlaceByHand { point: usize, spot: Spot },
+    /// Moves one of them by key.
+    KeyByHand { point: usize, hand: HandKey },
+    /// Checks the three.
+    CheckByHand,
+    /// Draws the rest.
+    DrawRest,
     /// Types the depth of a mark.
     TypeMark { mark: MarkName, text: String },
     /// Types a give or take.
@@ -148,6 +156,21 @@ pub enum MarkKey {
     End,
 }
 
+/// A key on a reading that is placed by hand.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+#[serde(rename_all = "snake_case")]
+pub enum HandKey {
+    /// Half a metre shallower.
+    Up,
+    /// Half a metre deeper.
+    Down,
+    /// Half a degree colder.
+    Colder,
+    /// Half a degree warmer.
+    Warmer,
+}
+
 /// A field of a point of the guess.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
@@ -175,4 +198,11 @@ pub struct Spot {
     pub surface_y_px: f64,
     /// Pixels per metre.
     pub px_per_m: f64,
+}
+
+impl Spot {
+    /// Depth in metres and °C; not finite where the numbers make none.
+    pub(crate) fn at(&self) -> (f64, f64) {
+        ((self.y_px - self.surface_y_px) / self.px_per_m, (self.x_px - self.zero_x_px) / self.px_per_c)
+    }
 }

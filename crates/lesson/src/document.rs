@@ -1,11 +1,13 @@
 //! The documents a group keeps: notebook, answer sheet, lesson. Verdicts are never stored: they are computed again.
 
+mod by_hand;
 mod guess;
 mod lesson;
 mod open;
 mod other;
 mod report;
 
+pub use by_hand::{ByHand, HAND_POINTS};
 pub use guess::{GUESS_POINTS, GuessPoint};
 pub use lesson::{
     FIRST_OWN, Help, Lack, Lesson, MOST_OWN, MOST_POINTS, MethodDoc, Open, OwnBy, OwnQuestion, Quantity,
@@ -138,6 +140,9 @@ pub struct Sheet {
     /// What was guessed before the first reading: at most [`GUESS_POINTS`], in the order of their fields.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub guess: Vec<GuessPoint>,
+    /// Three readings placed on the picture by hand.
+    #[serde(default, skip_serializing_if = "ByHand::is_untouched")]
+    pub by_hand: ByHand,
     /// Marks as they stand.
     pub marks: MarkDocs,
     /// The marks at the first check, kept on record; `None` before it.

@@ -7,6 +7,7 @@
 
 pub mod act;
 pub mod action;
+pub mod by_hand;
 pub mod class;
 pub mod document;
 pub mod hand_in;

@@ -15,6 +15,7 @@ pub use names::name;
 pub use open::{OpenedLesson, file_text, open};
 pub use views::{look, question_name};
 
+use crate::act::cast_in;
 use crate::document::{FIRST_OWN, Lesson, MOST_OWN, MOST_POINTS, OwnBy, OwnQuestion};
 use crate::questions::all_kinds;
 use layercast_exchange::document::short_hash;
@@ -73,7 +74,10 @@ pub fn act(mut lesson: Lesson, action: &LessonAction) -> Lesson {
             OpenPart::Thermocline => lesson.open.thermocline = *open,
             OpenPart::MixedLayer => lesson.open.mixed_layer = *open,
             OpenPart::DeepLayer => lesson.open.deep_layer = *open,
+            OpenPart::Curve => lesson.open.curve_waits = !*open,
         },
+        LessonAction::TakeOther { text } => lesson.other = cast_in(text, None).or(lesson.other),
+        LessonAction::RemoveOther => lesson.other = None,
         LessonAction::SetRule { rule, text } => set_rule(&mut lesson, *rule, text),
         LessonAction::SetHelp { help } => lesson.help = *help,
         LessonAction::SetLanguage { text } => {

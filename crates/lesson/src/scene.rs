@@ -1,5 +1,6 @@
 //! What the picture of a screen may show: decided here once, drawn elsewhere.
 
+use crate::by_hand;
 use crate::document::{MarkDocs, Notebook, Screen};
 use crate::prepared::Prepared;
 use crate::questions::{self, Context, Paper, Told};
@@ -29,6 +30,8 @@ pub struct Scene {
     /// What was guessed before the first reading, downward (depth in metres, °C): on Log while it may change, and in the
     /// report.
     pub guess: Vec<(f64, f64)>,
+    /// The curve and its readings are not drawn: three of them are placed by hand first, which then stand in `guess`.
+    pub by_hand: bool,
     /// Only the grips of fields (kinds 7, 8 and 11) instead of the three marks: (field id, depth in metres).
     pub grips: Option<Vec<(String, Option<f64>)>>,
     /// Their lines are short (after the check).
@@ -137,12 +140,14 @@ pub fn scene(notebook: &Notebook, prepared: &Prepared, screen: Screen) -> Scene 
     let paper = questions::paper(&context);
     let shown = shown(&context, &paper);
     let checked = context.sheet.first_marks.is_some();
+    let waits = by_hand::waits(notebook, context.analysis);
     let on_questions = screen == Screen::Questions;
     let asked = paper.asked.get(place_in(&paper, notebook.place.question)).filter(|_| on_questions);
     let kind = asked.map(|asked| asked.kind);
     let standing =
         asked.map(|asked| questions::standing(&context, asked, context.sheet.answers.get(&asked.id)));
-    let grips = if on_questions { field_grips(&context, &paper, notebook.place.question) } else { None };
+    let grips =
+        if on_questions && !waits { field_grips(&context, &paper, notebook.place.question) } else { None };
     let from_to_m = match grips.as_deref() {
         Some([(_, Some(from_m)), (_, Some(to_m))]) => Some((from_m.min(*to_m), to_m.max(*from_m))),
         _ => None,
@@ -150,6 +155,7 @@ pub fn scene(notebook: &Notebook, prepared: &Prepared, screen: Screen) -> Scene 
     Scene {
         marks: match screen {
             Screen::Log | Screen::Class => None,
+            _ if waits => None,
             // The report shows where the group marked it first of all, if it did.
             Screen::Report => {
                 Some(context.sheet.first_answer_marks().unwrap_or(&context.sheet.marks).clone())
@@ -157,7 +163,9 @@ pub fn scene(notebook: &Notebook, prepared: &Prepared, screen: Screen) -> Scene 
             }
             Screen::Profile | Screen::Questions => Some(context.sheet.marks.clone()),
         },
+        by_hand: waits,
         guess: match screen {
+            _ if waits => by_hand::shown(&context.sheet.by_hand),
             Screen::Log if !notebook.may_guess() => Vec::new(),
             Screen::Log | Screen::Report => context.sheet.guessed(),
             _ => Vec::new(),

@@ -187,12 +187,48 @@ pub struct LogView {
     pub lesson: Option<Said>,
     /// The points of the guess, always five; `None` once it is sealed.
     pub guess: Option<Vec<GuessRow>>,
+    /// Three readings to place by hand; `None` where the cast has too few.
+    pub by_hand: Option<ByHandView>,
     /// Another group's cast: what is held, and whether it can be taken away.
     pub other: (Said, bool),
     /// The corrections.
     pub corrections: CorrectionsView,
     /// Oxygen, the Secchi disk, the height of the lake.
     pub companions: CompanionsView,
+}
+
+/// Three readings to place on the picture by hand.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct ByHandView {
+    /// One a reading, downward.
+    pub rows: Vec<HandRow>,
+    /// All are placed.
+    pub can_check: bool,
+    /// They were checked once.
+    pub checked: bool,
+    /// All lay right at the last check.
+    pub all_right: bool,
+    /// The rest has been drawn.
+    pub drawn: bool,
+    /// The curve waits for them: the lesson wants it so.
+    pub waits: bool,
+}
+
+/// A reading to place by hand.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct HandRow {
+    /// "21.9 °C at 3.0 m".
+    pub name: Said,
+    /// Where it lies now, for whoever does not see it.
+    pub spoken: Said,
+    /// It lies somewhere.
+    pub is_placed: bool,
+    /// What was found at the last check, while it lies where it lay then.
+    pub said: Option<Said>,
+    /// It was right.
+    pub right: bool,
 }
 
 /// One point of the guess.

@@ -4,6 +4,7 @@
 
 mod actions;
 mod alike;
+mod by_hand;
 mod class_card;
 mod class_import;
 mod class_marks;

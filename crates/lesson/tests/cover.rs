@@ -35,6 +35,8 @@ fn is_plain(path: &str) -> bool {
     let plain = [
         "/log/rows",
         "/log/companions/rows",
+        // Readings at fixed places of the table.
+        "/log/by_hand/rows/name",
         "/readings",
         "/profile/table/depth",
         "/profile/table/mark",

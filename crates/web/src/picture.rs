@@ -7,6 +7,7 @@ mod words;
 use crate::notebook::read;
 use crate::view::{large_view, view};
 use layercast_chart::{Layout, Mark, Picture, Placement, Size, SmallPicture, Surface, Theme};
+use layercast_lesson::by_hand;
 use layercast_lesson::document::{Notebook, Screen};
 use layercast_lesson::scene::Scene;
 use layercast_lesson::view::Otherwise;
@@ -69,6 +70,8 @@ pub struct PictureRequest {
     pub cursor: Option<usize>,
     /// The rule in hand: flat index over the rows of `Look.profile.rules`. While one is, the others are ticks.
     pub rule: Option<usize>,
+    /// Three readings are being placed by hand: the rest is not drawn meanwhile.
+    pub by_hand: bool,
     /// How the cast is read otherwise, while that is shown.
     pub otherwise: Option<Otherwise>,
     /// Its words.
@@ -185,7 +188,11 @@ struct Composed {
 
 fn compose(notebook: &Notebook, request: &PictureRequest, ranges: Option<&str>) -> Composed {
     let prepared = prepare_with(notebook, ranges);
-    let scene = scene(notebook, &prepared, request.screen);
+    let mut scene = scene(notebook, &prepared, request.screen);
+    if request.by_hand && !scene.by_hand {
+        let sheet = prepared.context(notebook).sheet;
+        scene = Scene { by_hand: true, guess: by_hand::shown(&sheet.by_hand), ..scene };
+    }
     let picture = shown::picture(notebook, &prepared, &scene, request);
     Composed { scene, picture }
 }

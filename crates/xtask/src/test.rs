@@ -63,6 +63,7 @@ const KILLS: &str = "battery.test.js";
 const OF_THE_PAGE: &[&str] = &[
     KILLS,
     "access.test.js",
+    "by_hand.test.js",
     "corrections.test.js",
     "guess.test.js",
     "tries.test.js",

@@ -57,6 +57,7 @@ lesson-open-steps = °C lost per metre
 lesson-open-thermocline = the thermocline
 lesson-open-mixed = the end of the mixed layer
 lesson-open-deep = the steep and the deep layer
+lesson-open-curve = the curve (if not: three readings are placed by hand first)
 lesson-rule-reference = Mixed layer: measured from a depth of
 lesson-rule-drop = Mixed layer: ends where the water is colder by
 lesson-rule-steep = Steep layer: at least

@@ -122,6 +122,16 @@ page-companions-cell = { $depth } metres, oxygen
 ## Log: the guess before the first reading
 page-log-to-guess = Guess first
 page-log-guess-about = How warm at each depth? It stands beside your profile later.
+page-log-to-by-hand = Three by hand
+page-by-hand-title = Three by hand
+page-by-hand-lead = Put these three readings where they belong: choose one, then touch the picture, or move it with the arrow keys. Then the rest draws.
+page-by-hand-all = All three lie where they belong. Each point of the curve is one of your readings.
+page-by-hand-why = Why is 0 at the top?
+page-by-hand-because = The picture stands as the water stands: the surface on top, and you go down with the cable.
+page-by-hand-check = Check
+page-by-hand-draw = Draw the rest
+page-by-hand-waits = Check opens when all three are on the picture.
+page-by-hand-keys = { $reading }: arrow keys move it half a metre or half a degree
 page-guess-title = Guess first
 page-guess-lead = How warm will your water be at the top, at the bottom and between? Type five points, or touch the picture where they lie.
 page-guess-depth = Depth, m

@@ -57,6 +57,7 @@ lesson-open-steps = °C que pierde por metro
 lesson-open-thermocline = la termoclina
 lesson-open-mixed = el fin de la capa mezclada
 lesson-open-deep = la capa brusca y la profunda
+lesson-open-curve = la curva (si no: antes se colocan tres lecturas a mano)
 lesson-rule-reference = Capa mezclada: se mide desde una profundidad de
 lesson-rule-drop = Capa mezclada: acaba donde el agua está más fría en
 lesson-rule-steep = Capa brusca: al menos

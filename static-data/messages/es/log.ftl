@@ -269,3 +269,16 @@ log-file-absurd-readings = El archivo contiene más de { $most } lecturas. No se
 log-other-none = Todavía no hay otra medición.
 log-other-group = La medición del grupo { $group }: { $count } lecturas, hasta { $last } m.
 log-other = Otra medición: { $count } lecturas, hasta { $last } m.
+
+# Three readings placed on the picture by hand.
+log-by-hand-first = Primero coloca a mano tres de tus lecturas en la imagen. Después se dibuja el resto.
+log-by-hand-alt = Los ejes de la imagen. Se colocan a mano tres lecturas antes de que se dibuje el resto.
+log-by-hand-reading = { $temp } °C a { $depth } m
+log-by-hand-placed = está en { $temp } °C y { $depth } m
+log-by-hand-unplaced = aún no está en la imagen
+log-by-hand-right = Correcto.
+log-by-hand-depth-from-below = El 0 está arriba, como en el agua. <b>Baja</b> hasta { $depth } m.
+log-by-hand-warm-left = Lo más cálido queda más a la derecha. Sigue hasta { $temp } °C.
+log-by-hand-other-depth = La temperatura es correcta. Ahora baja hasta { $depth } m.
+log-by-hand-other-temp = La profundidad es correcta. Ahora sigue hasta { $temp } °C.
+log-by-hand-elsewhere = Baja primero hasta { $depth } m y después sigue hasta { $temp } °C.

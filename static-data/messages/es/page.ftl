@@ -122,6 +122,16 @@ page-companions-cell = { $depth } metros, oxígeno
 ## Log: the guess before the first reading
 page-log-to-guess = Primero, adivina
 page-log-guess-about = ¿A qué temperatura en cada profundidad? Luego aparece junto a tu perfil.
+page-log-to-by-hand = Tres a mano
+page-by-hand-title = Tres a mano
+page-by-hand-lead = Pon estas tres lecturas en su sitio: elige una y toca la imagen, o muévela con las teclas de flecha. Después se dibuja el resto.
+page-by-hand-all = Las tres están en su sitio. Cada punto de la curva es una de tus lecturas.
+page-by-hand-why = ¿Por qué el 0 está arriba?
+page-by-hand-because = La imagen está como el agua: la superficie arriba, y tú bajas con el cable.
+page-by-hand-check = Comprobar
+page-by-hand-draw = Dibujar el resto
+page-by-hand-waits = Comprobar se abre cuando las tres están en la imagen.
+page-by-hand-keys = { $reading }: las flechas la mueven medio metro o medio grado
 page-guess-title = Primero, adivina
 page-guess-lead = ¿A qué temperatura estará tu agua arriba, en el fondo y entre medias? Escribe cinco puntos o toca la imagen donde estén.
 page-guess-depth = Profundidad, m

@@ -165,6 +165,23 @@ export function mount_lesson(el: HTMLElement): void {
       file.value = "";
     });
   });
+  // Two questions compare the group's cast with one that the lesson brings along.
+  const other = by_id<HTMLInputElement>("lesson-other-file");
+  part(el, "choose-other").addEventListener("click", () => other.click());
+  other.addEventListener("change", () => {
+    const [chosen] = other.files ?? [];
+    if (chosen === undefined) return;
+    void chosen.text().then((text) => {
+      const held = now().text;
+      does({ do: "take_other", text });
+      say_that(now().text === held ? [t("page-log-other-no")] : []);
+      other.value = "";
+    });
+  });
+  part(el, "drop-other").addEventListener("click", () => {
+    does({ do: "remove_other" });
+    part(el, "choose-other").focus();
+  });
   part(el, "taken").addEventListener("click", ({ target }) => {
     const button = target instanceof Element ? target.closest<HTMLElement>("button") : null;
     const one = taken_of(el, button);
@@ -284,6 +301,9 @@ export function show_lesson(el: HTMLElement): void {
     const box = label.querySelector("input");
     if (box !== null) box.checked = one.open;
   });
+  const [held, is_held] = view.other;
+  say_into(part(el, "other"), held);
+  toggle(part(el, "drop-other"), is_held);
   list(part(el, "rules"), template("template-lesson-rule"), view.rules, (line, one) => {
     say_into(part(line, "name"), one.name);
     say_into(part(line, "unit"), one.unit);

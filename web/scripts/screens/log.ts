@@ -13,6 +13,7 @@ import { say, say_into, speak, t, t_into } from "../say";
 import { dispatch, list_from, on_show, type State, set_ui, state } from "../state";
 import { change_view, is_stacked } from "../view_menu";
 import { show_ways } from "../ways";
+import { mount_log_by_hand, open_by_hand, show_log_by_hand } from "./log_by_hand";
 import { mount_log_doors, show_log_doors } from "./log_doors";
 import { mount_log_guess, show_log_guess } from "./log_guess";
 import { mount_log_other, show_log_other } from "./log_other";
@@ -28,7 +29,7 @@ import {
 } from "./log_table";
 
 /** What stands behind the doors of the panel. */
-const DOORS = ["corrections", "companions", "guess", "other"] as const;
+const DOORS = ["corrections", "companions", "guess", "other", "by_hand"] as const;
 
 let picture: Picture | null = null;
 /** What the panel says. It waits while a cell is being typed into, so that half a number raises no doubt. */
@@ -47,6 +48,7 @@ export function mount_log(): void {
   mount_log_doors(() => show_log(state()));
   mount_log_other();
   mount_log_guess(figure, () => picture?.placement() ?? null);
+  mount_log_by_hand(figure, () => picture?.placement() ?? null);
   on_arrived(after_paste);
   mount_ways_in();
   mount_file_states();
@@ -58,7 +60,9 @@ export function mount_log(): void {
     dispatch({ do: "open_table" }, () => by_id("asis-roles").querySelector("select")?.focus());
   });
   by_id("log-profile").addEventListener("click", () => {
-    if (state().look.log.not_yet === null) go("profile");
+    const { not_yet, by_hand } = state().look.log;
+    if (by_hand?.waits) open_by_hand();
+    else if (not_yet === null) go("profile");
   });
   by_id("log-add").addEventListener("click", () => {
     dispatch({ do: "add_mark" }, () => focus_cell(state().look.log.rows.length - 1, "down"));
@@ -207,6 +211,7 @@ function show_log(s: Readonly<State>): void {
   toggle(by_id("log-lesson-on"), look.log.lesson !== null);
   if (look.log.lesson !== null) say_into(by_id("log-lesson-on"), look.log.lesson);
   show_log_guess(s, shows === "guess");
+  show_log_by_hand(s, shows === "by_hand");
   if (shows === "other") show_log_other(s);
   if (arrived && focus_is_lost(by_id("log-panel"))) keep_focus();
   if (first) {
@@ -236,11 +241,20 @@ function which(
   | "companions"
   | "guess"
   | "other"
+  | "by_hand"
   | "main" {
   if (s.ui.pasting) return "pasting";
   if (s.ui.file) return s.ui.file.kind === "large" ? "no" : s.ui.file.kind;
   if (s.look.log.pending) return "pending";
-  const door = s.ui.log_door === "guess" && s.look.log.guess === null ? null : s.ui.log_door;
+  const { guess, by_hand } = s.look.log;
+  const shut = {
+    guess: guess === null,
+    by_hand: by_hand === null,
+    corrections: false,
+    companions: false,
+    other: false,
+  };
+  const door = s.ui.log_door === null || shut[s.ui.log_door] ? null : s.ui.log_door;
   return door ?? (panel_empty ? "empty" : "main");
 }
 
@@ -299,6 +313,7 @@ function show_main(s: Readonly<State>, log: LogView): void {
   set_value(by_id<HTMLInputElement>("log-group"), s.look.group);
   set_value(by_id<HTMLInputElement>("log-bed"), s.look.log.bed_text);
   const profile = by_id("log-profile");
+  t_into(profile, log.by_hand?.waits ? "page-log-to-by-hand" : "page-log-profile");
   set_attr(profile, "aria-disabled", log.not_yet ? "true" : null);
   set_attr(profile, "aria-describedby", log.not_yet ? "log-not-yet" : null);
   toggle(by_id("log-undo"), log.undo !== null);

@@ -150,6 +150,7 @@ pub fn readings(water: &Water, bed_m: Option<f64>) -> Picture {
         profile: mean_c(water).into_iter().enumerate().map(|(i, c)| (depth_m(water, i), c)).collect(),
         otherwise: Vec::new(),
         guess: Vec::new(),
+        axes_only: false,
         bed_m,
         least_depth_m: 0.0,
         marks: None,

@@ -43,8 +43,7 @@ pub fn set(notebook: &mut Notebook, at: usize, field: GuessField, text: &str) {
 
 /// Places a point where the picture was touched: the first that is not whole, else the nearest in depth.
 pub fn place(notebook: &mut Notebook, spot: &Spot) {
-    let depth_m = (spot.y_px - spot.surface_y_px) / spot.px_per_m;
-    let temp_c = (spot.x_px - spot.zero_x_px) / spot.px_per_c;
+    let (depth_m, temp_c) = spot.at();
     let deepest_m = f64::from(notebook.mark_count.max(1)) * notebook.mark_step_m;
     if !depth_m.is_finite() || !TEMPS_C.contains(&temp_c) {
         return;

@@ -10,9 +10,10 @@ pub fn take(notebook: &mut Notebook, text: &str) {
     let lesson_id = opened.lesson.id.clone();
     if let Some(at) = notebook.sheets.iter().position(|sheet| sheet.lesson_id == lesson_id) {
         let mut sheet = notebook.sheets.remove(at);
-        // There is one guess a notebook: what was made since goes along.
+        // There is one guess a notebook, and one set of points: what was made since goes along.
         if let Some(now) = notebook.sheets.first() {
             sheet.guess.clone_from(&now.guess);
+            sheet.by_hand = now.by_hand.clone();
         }
         notebook.sheets.insert(0, sheet);
     } else {

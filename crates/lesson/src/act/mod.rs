@@ -1,6 +1,7 @@
 //! One thing a person did, and the notebook after it.
 
 mod answers;
+mod by_hand;
 mod cells;
 mod code;
 mod companions;
@@ -9,6 +10,7 @@ mod guess;
 mod lesson;
 mod marks;
 mod other;
+pub(crate) use other::cast_in;
 mod table;
 mod undo;
 
@@ -69,6 +71,10 @@ fn act_with(mut next: Notebook, action: &Action, ready: &mut Ready) -> Notebook 
         }
         Action::SetGuess { point, guess, text } => guess::set(&mut next, *point, *guess, text),
         Action::PlaceGuess { spot } => guess::place(&mut next, spot),
+        Action::PlaceByHand { point, spot } => by_hand::place(&mut next, *point, spot, ready),
+        Action::KeyByHand { point, hand } => by_hand::key(&mut next, *point, *hand, ready),
+        Action::CheckByHand => by_hand::check(&mut next),
+        Action::DrawRest => by_hand::draw(&mut next),
         Action::AddMark => next.mark_count = next.mark_count.saturating_add(1).min(MOST_MARKS),
 
         Action::Paste { text } => table::take(&mut next, text, Origin::Paste, ready),
@@ -179,6 +185,10 @@ fn changes_cast(action: &Action) -> bool {
         | Action::AddMark
         | Action::SetGuess { .. }
         | Action::PlaceGuess { .. }
+        | Action::PlaceByHand { .. }
+        | Action::KeyByHand { .. }
+        | Action::CheckByHand
+        | Action::DrawRest
         | Action::TakeLesson { .. }
         | Action::SetSeat { .. }
         | Action::SetClass { .. }

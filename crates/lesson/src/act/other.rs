@@ -4,13 +4,18 @@ use crate::document::Notebook;
 use crate::hand_in::open;
 use layercast_exchange::document::{CastDoc, content_id};
 
-/// Takes the first cast of a text that is not the own: a hand-in, its lines, a notebook, a saved report.
+/// The first cast with readings of a text, if it is not the own: a hand-in, its lines, a notebook, a saved report.
+pub(crate) fn cast_in(text: &str, own: Option<&CastDoc>) -> Option<Box<CastDoc>> {
+    let own = own.map(content_id);
+    let mut casts = open(text.as_bytes()).into_iter().flatten().map(|opened| opened.hand_in.cast);
+    let other = casts.find(|cast| !cast.entries.is_empty() && Some(content_id(cast)) != own)?;
+    Some(Box::new(CastDoc { source: None, ..other }))
+}
+
+/// Takes another group's cast out of a text; one without leaves all as it is.
 pub fn take(notebook: &mut Notebook, text: &str) {
-    let own = content_id(&notebook.cast);
-    let casts = open(text.as_bytes()).into_iter().flatten().map(|opened| opened.hand_in.cast);
-    let other = casts.into_iter().find(|cast| !cast.entries.is_empty() && content_id(cast) != own);
-    if let (Some(other), Some(sheet)) = (other, notebook.sheets.first_mut()) {
-        sheet.other = Some(Box::new(CastDoc { source: None, ..other }));
+    if let (Some(other), Some(sheet)) = (cast_in(text, Some(&notebook.cast)), notebook.sheets.first_mut()) {
+        sheet.other = Some(other);
     }
 }
 

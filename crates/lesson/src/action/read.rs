@@ -3,7 +3,7 @@
 //! Written out, since what serde derives for a tagged enum first gathers every field untyped: a seventh of the module the
 //! page has to load was that.
 
-use super::{Action, GuessField, MarkKey, Spot};
+use super::{Action, GuessField, HandKey, MarkKey, Spot};
 use crate::document::{MarkName, ReportPart, Screen};
 use layercast_exchange::document::{
     CompanionField, CorrectionField, CorrectionKind, LegChoice, LegDoc, Role, Unit,
@@ -45,6 +45,7 @@ struct Fields {
     point: Option<usize>,
     guess: Option<GuessField>,
     spot: Option<Spot>,
+    hand: Option<HandKey>,
 }
 
 /// A reading's way, or what is chosen for a whole series.
@@ -91,7 +92,7 @@ impl Fields {
         let Self { screen, question, text, column, role, unit, way, leg, entry, entries, .. } = self;
         let Self { depth_m, value_c, value_m, mark, y_px, surface_y_px, px_per_m, .. } = self;
         let Self { key, refused, early, again, field, companion, kind, correction, input, part, .. } = self;
-        let Self { point, guess, spot, .. } = self;
+        let Self { point, guess, spot, hand, .. } = self;
         Some(match self.r#do.as_str() {
             "go" => Action::Go { screen: screen?, question },
             "paste" => Action::Paste { text: text? },
@@ -127,6 +128,10 @@ impl Fields {
             "add_mark" => Action::AddMark,
             "set_guess" => Action::SetGuess { point: point?, guess: guess?, text: text? },
             "place_guess" => Action::PlaceGuess { spot: spot? },
+            "place_by_hand" => Action::PlaceByHand { point: point?, spot: spot? },
+            "key_by_hand" => Action::KeyByHand { point: point?, hand: hand? },
+            "check_by_hand" => Action::CheckByHand,
+            "draw_rest" => Action::DrawRest,
             "type_mark" => Action::TypeMark { mark: mark?, text: text? },
             "type_give" => Action::TypeGive { mark: mark?, text: text? },
             "drag_mark" => Action::DragMark {

@@ -110,6 +110,9 @@ pub struct Open {
     /// The deep layer.
     #[serde(default)]
     pub deep_layer: bool,
+    /// The other way round: the curve itself waits until three readings were placed by hand.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub curve_waits: bool,
 }
 
 /// [`layercast_core::Method`] as stored.

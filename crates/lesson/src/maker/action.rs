@@ -36,6 +36,10 @@ pub enum LessonAction {
     SetLevel { own: usize, level: usize, text: String },
     /// Leaves something open from the start, or covered.
     SetOpen { part: OpenPart, open: bool },
+    /// Takes a group's cast out of what it saved or handed in, for the questions that compare with another.
+    TakeOther { text: String },
+    /// Takes it out again.
+    RemoveOther,
     /// Types a rule of the class.
     SetRule { rule: RuleName, text: String },
     /// How much help stands open.
@@ -83,6 +87,8 @@ pub enum OpenPart {
     MixedLayer,
     /// The deep layer.
     DeepLayer,
+    /// The curve itself, which else waits for three readings placed by hand.
+    Curve,
 }
 
 /// A rule of the class.
@@ -141,6 +147,8 @@ impl Fields {
             "set_own_number" => LessonAction::SetOwnNumber { own: own?, number: number?, text: text? },
             "set_level" => LessonAction::SetLevel { own: own?, level: level?, text: text? },
             "set_open" => LessonAction::SetOpen { part: part?, open: open? },
+            "take_other" => LessonAction::TakeOther { text: text? },
+            "remove_other" => LessonAction::RemoveOther,
             "set_rule" => LessonAction::SetRule { rule: rule?, text: text? },
             "set_help" => LessonAction::SetHelp { help: help? },
             "set_language" => LessonAction::SetLanguage { text: text? },

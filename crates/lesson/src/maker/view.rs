@@ -29,6 +29,8 @@ pub struct LessonView {
     pub add_own: Option<LessonAction>,
     /// What is left open from the start.
     pub open: Vec<OpenView>,
+    /// The other cast that goes along, and whether there is one.
+    pub other: (Said, bool),
     /// Rules of the class.
     pub rules: Vec<RuleField>,
     /// How much help stands open.

@@ -4,6 +4,7 @@ use super::view::{LessonView, OpenView, OtherView, OwnView, PlanRow, RuleField, 
 use super::{LessonAction, MOST_LEVELS, OpenPart, RuleName, name};
 use crate::document::{FIRST_OWN, Lack, Lesson, MOST_OWN, OwnQuestion};
 use crate::questions::all_kinds;
+use crate::screens::another_said;
 use crate::view::{Num, Said};
 use layercast_core::Message;
 
@@ -44,6 +45,7 @@ pub fn look(lesson: &Lesson) -> LessonView {
         others: others.collect(),
         add_own: (lesson.own.len() < MOST_OWN).then_some(LessonAction::AddOwn),
         open: open(lesson),
+        other: (another_said(lesson.other.as_deref()), lesson.other.is_some()),
         rules: rules(lesson),
         help: lesson.help,
         language: lesson.language.clone(),
@@ -136,6 +138,7 @@ fn open(lesson: &Lesson) -> Vec<OpenView> {
         switch(OpenPart::Thermocline, "lesson-open-thermocline", open.thermocline),
         switch(OpenPart::MixedLayer, "lesson-open-mixed", open.mixed_layer),
         switch(OpenPart::DeepLayer, "lesson-open-deep", open.deep_layer),
+        switch(OpenPart::Curve, "lesson-open-curve", !open.curve_waits),
     ]
 }
 

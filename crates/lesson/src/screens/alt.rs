@@ -1,6 +1,7 @@
 //! The picture in one sentence, for whoever does not see it. What is covered is not in it.
 
 use super::Sight;
+use crate::by_hand::waits;
 use crate::numbers::{Range, WithNum, reading_decimals, rounded};
 use layercast_core::{Level, Message, MixedLayer, State};
 
@@ -10,6 +11,9 @@ pub fn sentence(sight: &Sight) -> Message {
     let (Some(first), Some(last)) = (analysis.profile.first(), analysis.profile.last()) else {
         return Message::new("profile-alt-empty");
     };
+    if waits(sight.notebook, analysis) {
+        return Message::new("log-by-hand-alt");
+    }
     if analysis.profile.len() < 2 {
         return Message::new("profile-alt-one").message("first", point(sight, first));
     }

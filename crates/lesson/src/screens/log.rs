@@ -2,7 +2,7 @@
 
 use super::doubts::{doubt_of, doubts, settled};
 use super::facts::assumed;
-use super::{MOST_DOUBTS, Sight, companions, corrections, pending, rows, way};
+use super::{MOST_DOUBTS, Sight, by_hand, companions, corrections, pending, rows, way};
 use crate::action::Action;
 use crate::document::{GUESS_POINTS, Lesson, Screen, UndoWhat, another_cast};
 use crate::numbers::{WithNum, mark};
@@ -47,6 +47,7 @@ pub fn view(sight: &Sight) -> LogView {
         one_column: table.one_column,
         lesson: lesson(sight),
         guess: guess(sight),
+        by_hand: by_hand::view(sight),
         other: other(sight),
         corrections: corrections::view(sight),
         companions: companions::view(sight, &table.rows),
@@ -94,16 +95,19 @@ fn guess(sight: &Sight) -> Option<Vec<GuessRow>> {
 /// Another group's cast.
 fn other(sight: &Sight) -> (Said, bool) {
     let sheet = sight.context.sheet;
-    let Some(cast) = another_cast(sheet, &sight.notebook.lesson) else {
-        return (Message::new("log-other-none").into(), false);
-    };
+    (another_said(another_cast(sheet, &sight.notebook.lesson)), sheet.other.is_some())
+}
+
+/// What is held of another group.
+pub(crate) fn another_said(cast: Option<&CastDoc>) -> Said {
+    let Some(cast) = cast else { return Message::new("log-other-none").into() };
     let depths = cast.entries.iter().filter_map(|entry| entry.depth.current());
     let last_m = depths.filter(|depth_m| depth_m.is_finite()).fold(0.0, f64::max);
     let said = match cast.group.trim() {
         "" => Message::new("log-other"),
         group => Message::new("log-other-group").text("group", group),
     };
-    (said.count("count", cast.entries.len()).num("last", mark(last_m)).into(), sheet.other.is_some())
+    said.count("count", cast.entries.len()).num("last", mark(last_m)).into()
 }
 
 fn more(count: usize, id: &'static str) -> Option<Said> {

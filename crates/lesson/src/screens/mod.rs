@@ -1,6 +1,7 @@
 //! What the page shows of a notebook, screen by screen.
 
 mod alt;
+mod by_hand;
 mod companions;
 mod corrections;
 mod doors;
@@ -20,6 +21,7 @@ pub(crate) use doors::otherwise::view as otherwise_view;
 
 pub(crate) use report::report_name;
 
+pub(crate) use self::log::another_said;
 use crate::action::Action;
 use crate::document::{Notebook, Screen};
 use crate::prepared::{Prepared, prepare, prepare_with};

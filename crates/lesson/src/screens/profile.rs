@@ -2,6 +2,7 @@
 
 use super::{MOST_ROWS, Sight, companions, corrections, doors, facts, found, rules, way};
 use crate::action::Action;
+use crate::by_hand::waits;
 use crate::document::{MarkName, Screen};
 use crate::marks::{self, Problem, bounds_m, judge, reach};
 use crate::numbers::{WithNum, is_whole, mark, reading_decimals, rounded};
@@ -52,6 +53,7 @@ pub fn not_yet(sight: &Sight) -> Option<Said> {
     match sight.context.analysis.profile.len() {
         0 => Some(Message::new("profile-not-yet").into()),
         1 => Some(Message::new("profile-not-yet-one").into()),
+        _ if waits(sight.notebook, sight.context.analysis) => Some(Message::new("log-by-hand-first").into()),
         _ => None,
     }
 }

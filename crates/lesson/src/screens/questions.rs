@@ -1,6 +1,7 @@
 //! The screen around the question in hand: the rail, why these questions, or why none yet.
 
 use super::Sight;
+use crate::by_hand::waits;
 use crate::questions as bank;
 use crate::scene::place_in;
 use crate::view::{QuestionsView, RailItem};
@@ -13,6 +14,10 @@ pub fn view(sight: &Sight) -> QuestionsView {
         let about = sight.paper.about.iter().cloned().map(Into::into).collect();
         let not_yet = Some(Message::new("log-no-questions-yet").into());
         return QuestionsView { not_yet, rail: Vec::new(), about, current: None, all_done: None };
+    }
+    if waits(sight.notebook, sight.context.analysis) {
+        let not_yet = Some(Message::new("log-by-hand-first").into());
+        return QuestionsView { not_yet, rail: Vec::new(), about: Vec::new(), current: None, all_done: None };
     }
     let index = place_in(sight.paper, sight.notebook.place.question);
     let answers = &sight.context.sheet.answers;

@@ -35,6 +35,7 @@ pub(super) fn picture(
         profile: analysis.profile.iter().map(|level| (level.depth_m, level.temp_c)).collect(),
         otherwise: otherwise(prepared, scene, request),
         guess: scene.guess.clone(),
+        axes_only: scene.by_hand,
         bed_m: prepared.cast.bed_m,
         marks: scene.marks.as_ref().map(|_| marks(scene)),
         marks_short: scene.marks_short,
