@@ -6,7 +6,7 @@ use crate::support;
 use layercast_lesson::action::Action;
 use layercast_lesson::document::{Lesson, Notebook, Screen};
 use layercast_lesson::hand_in::{file_text, lines};
-use layercast_lesson::maker::file_text as lesson_text;
+use layercast_lesson::maker::{LessonAction, act as change, file_text as lesson_text, look as make};
 use layercast_lesson::questions::{self, Asked, PartVerdict, Verdict};
 use layercast_lesson::{act, look, prepare};
 use support::{Words, checked, doing, pasted, table};
@@ -91,9 +91,11 @@ fn it_comes_by_file_by_lines_by_notebook_or_with_the_lesson_and_goes_again() {
         assert_eq!(handed.hand_in.sheet.other, with.sheets[0].other);
         assert_eq!(act(&with, &Action::RemoveOther), own);
     }
-    let mut cast = other.cast;
-    cast.source = None;
-    let lesson = Lesson { other: Some(Box::new(cast)), ..both() };
+    let lesson = change(both(), &LessonAction::TakeOther { text: file_text(&other) });
+    assert_ne!(lesson.id, both().id);
+    assert_eq!(make(&lesson).other.0.id, "log-other-group");
+    assert_eq!(change(lesson.clone(), &LessonAction::TakeOther { text: "no cast".to_owned() }), lesson);
+    assert_eq!(change(lesson.clone(), &LessonAction::RemoveOther).other, None);
     let with = act(&own, &Action::TakeLesson { text: lesson_text(&lesson, "") });
     assert_eq!(asked(&with).len(), 2);
     assert!(!look(&with).log.other.1, "the lesson's is not the group's to take away");
