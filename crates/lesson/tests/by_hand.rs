@@ -47,7 +47,11 @@ fn points_are_placed_checked_and_the_rest_draws() {
     let checked = doing(&placed, &[at(2, 2.0, 10.5), Action::CheckByHand]);
     assert_eq!(
         said(&checked),
-        ids([Some("log-by-hand-right"), Some("log-by-hand-other-depth"), Some("log-by-hand-depth-from-below")])
+        ids([
+            Some("log-by-hand-right"),
+            Some("log-by-hand-other-depth"),
+            Some("log-by-hand-depth-from-below")
+        ])
     );
     // What was said of a point goes when it moves.
     let moved = doing(&checked, &[at(1, 4.0, 17.0)]);

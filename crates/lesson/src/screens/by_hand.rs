@@ -44,7 +44,9 @@ fn row(sight: &Sight, target: (f64, f64), at: Option<(f64, f64)>, checked: Optio
     });
     HandRow {
         name: with("log-by-hand-reading", target).into(),
-        spoken: at.map_or_else(|| Message::new("log-by-hand-unplaced"), |at| with("log-by-hand-placed", at)).into(),
+        spoken: at
+            .map_or_else(|| Message::new("log-by-hand-unplaced"), |at| with("log-by-hand-placed", at))
+            .into(),
         is_placed: at.is_some(),
         said: said.map(|id| with(id, target).into()),
         right: found == Some(Placed::Right),
