@@ -112,6 +112,11 @@ export const STATES = {
     await to_profile(page, "layered-summer");
     await steps.place_marks(page, ["2.5", "4", "6"]);
   },
+  "partner-covered": async (page) => {
+    await STATES["your-marks"](page);
+    await page.push('#profile-panel [data-part="partner-ways"] button');
+    await page.until(() => document.querySelector('#profile-panel [data-part="partner"]')?.checkVisibility());
+  },
   "what-was-found": async (page) => {
     await to_profile(page, "layered-summer");
     await steps.place_marks(page, ["2.5", "4", "6"]);

@@ -105,6 +105,10 @@ pub enum Action {
     RefuseMark { mark: MarkName, refused: bool },
     /// "I see no layers": refuses all three.
     NoLayers,
+    /// Covers the marks, for the partner to place theirs.
+    HandOver,
+    /// Uncovers them again, while the partner has none.
+    HandBack,
     /// Checks the marks; `early`: although questions would be revealed.
     CheckMarks { early: bool },
     /// Shows the marks again after the check, or what was found.

@@ -145,6 +145,9 @@ pub struct Sheet {
     pub by_hand: ByHand,
     /// Marks as they stand.
     pub marks: MarkDocs,
+    /// The marks of the partner who placed first, covered until the other's are in too; `None` where nobody handed over.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub partner: Option<MarkDocs>,
     /// The marks at the first check, kept on record; `None` before it.
     #[serde(default)]
     pub first_marks: Option<MarkDocs>,
@@ -173,6 +176,12 @@ pub struct Sheet {
 }
 
 impl Sheet {
+    /// All three marks stand, nobody handed over, and nothing was checked or uncovered yet.
+    pub(crate) fn can_hand_over(&self) -> bool {
+        let is_open = self.first_marks.is_none() && self.marks_when_revealed.is_none();
+        is_open && self.partner.is_none() && self.marks.all_settled()
+    }
+
     /// The marks that count as the first answers of question kinds 7 and 8: those of the first check, or those that
     /// stood when a question first uncovered something; `None` while neither has happened.
     pub fn first_answer_marks(&self) -> Option<&MarkDocs> {

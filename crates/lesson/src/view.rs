@@ -501,6 +501,8 @@ pub struct ProfileView {
     pub check: Way,
     /// "I see no layers".
     pub no_layers: Way,
+    /// Two partners who mark in turn: both their marks once all are in, and the way to hand over or back.
+    pub partner: (Vec<Said>, Option<Way>),
     /// What an early check would reveal; `None` when it would reveal nothing.
     pub early: Option<EarlyView>,
     /// What the rules found; `None` until checked.

@@ -21,6 +21,7 @@ mod guess;
 mod hand_in;
 mod log;
 mod log_said;
+mod partners;
 mod questions_again;
 mod questions_close;
 mod questions_credit;

@@ -87,7 +87,7 @@ fn on_simulated_summer_lakes_all_is_fair() {
     let mut waters = Vec::new();
     for width_m in [0.3, 0.5, 0.8, 1.2] {
         for noise_c in [0.05, 0.1] {
-            for _ in 0..6 {
+            for _ in 0..3 {
                 let mut pond = summer(&mut dice, width_m, noise_c);
                 pond.lesson = whole_lesson();
                 // Trials take long, and the other test has them.

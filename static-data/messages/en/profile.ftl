@@ -3,6 +3,12 @@
 
 ## The marks
 
+profile-hand-over = Cover them: my partner marks too
+profile-hand-back = Take my marks back
+profile-partner-covered = Your partner’s marks are covered. Place yours without a word; then both stand here.
+profile-partner-mark = { $mark }: first { $first }, then { $second }.
+profile-partner-at = { $depth } m
+profile-partner-none = nowhere
 profile-mark-mixed = Bottom of the mixed layer
 profile-mark-thermocline = Thermocline
 profile-mark-deep = Top of the deep layer

@@ -3,6 +3,12 @@
 
 ## Las marcas
 
+profile-hand-over = Tapar las marcas: le toca a mi pareja
+profile-hand-back = Recuperar mis marcas
+profile-partner-covered = Las marcas de tu pareja están tapadas. Pon las tuyas sin hablar; después se ven las dos aquí.
+profile-partner-mark = { $mark }: primero { $first }, después { $second }.
+profile-partner-at = { $depth } m
+profile-partner-none = ningún sitio
 profile-mark-mixed = Fondo de la capa mezclada
 profile-mark-thermocline = Termoclina
 profile-mark-deep = Comienzo de la capa profunda

@@ -197,11 +197,25 @@ function show_marking(
     say_into(by_id("profile-early-more"), early.more);
     show_ways(part(panel, "early-ways"), early.ways, { small: true, press: leave_early });
   }
+  const [stand, way] = view.partner;
+  const partner = part(panel, "partner");
+  toggle(partner, early === null && stand.length > 0);
+  list(partner, template("template-line"), stand, (el, said) => say_into(el, said));
+  const ways = part(panel, "partner-ways");
+  toggle(ways, early === null && way !== null);
+  show_ways(ways, way === null ? [] : [way], { small: true, press: hand_over });
   const words = part(panel, "words");
-  toggle(words, early === null);
+  // Where partners mark in turn their lines take the place of what the words at the marks mean.
+  toggle(words, early === null && stand.length === 0);
   list(words, template("template-line"), view.mark_words, (el, said) => say_into(el, said));
   toggle(part(panel, "foot"), early === null);
   show_foot(panel, s);
+}
+
+/** After handing over, or back, the first field is next. */
+function hand_over(action: Action): boolean {
+  dispatch(action, () => by_id("profile-panel").querySelector<HTMLElement>('[data-part="marks"] input')?.focus());
+  return true;
 }
 
 function fill_mark(row: HTMLElement, mark: MarkView): void {

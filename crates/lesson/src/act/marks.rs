@@ -2,7 +2,7 @@
 
 use super::kept;
 use crate::action::MarkKey;
-use crate::document::{MOST_CELL_CHARS, MarkName, Notebook, Sheet};
+use crate::document::{MOST_CELL_CHARS, MarkDocs, MarkName, Notebook, Sheet};
 use crate::marks::{self, Reach, bounds_m, depth_text, dragged_m, reach, typed_give_m};
 use crate::numbers::rounded;
 use crate::prepared::{Prepared, Ready};
@@ -91,6 +91,22 @@ pub fn refuse(notebook: &mut Notebook, mark: MarkName, refused: bool, ready: &mu
 pub fn no_layers(notebook: &mut Notebook, ready: &mut Ready) {
     for mark in marks::ALL {
         refuse(notebook, mark, true, ready);
+    }
+}
+
+/// Covers the marks, for the partner to place theirs: once, before anything was checked or uncovered.
+pub fn hand_over(notebook: &mut Notebook) {
+    let Some(sheet) = notebook.sheets.first_mut() else { return };
+    if sheet.can_hand_over() {
+        sheet.partner = Some(std::mem::take(&mut sheet.marks));
+    }
+}
+
+/// Uncovers them again, while the partner has typed nothing.
+pub fn hand_back(notebook: &mut Notebook) {
+    let Some(sheet) = notebook.sheets.first_mut() else { return };
+    if sheet.first_marks.is_none() && sheet.marks == MarkDocs::default() {
+        sheet.marks = sheet.partner.take().unwrap_or_default();
     }
 }
 

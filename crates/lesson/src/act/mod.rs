@@ -118,6 +118,8 @@ fn act_with(mut next: Notebook, action: &Action, ready: &mut Ready) -> Notebook 
         Action::KeyMark { mark, key } => marks::key(&mut next, *mark, *key, ready),
         Action::RefuseMark { mark, refused } => marks::refuse(&mut next, *mark, *refused, ready),
         Action::NoLayers => marks::no_layers(&mut next, ready),
+        Action::HandOver => marks::hand_over(&mut next),
+        Action::HandBack => marks::hand_back(&mut next),
         Action::CheckMarks { early } => marks::check(&mut next, *early, ready),
         Action::ShowMarks { again } => marks::show(&mut next, *again),
 
@@ -203,6 +205,8 @@ fn changes_cast(action: &Action) -> bool {
         | Action::KeyMark { .. }
         | Action::RefuseMark { .. }
         | Action::NoLayers
+        | Action::HandOver
+        | Action::HandBack
         | Action::CheckMarks { .. }
         | Action::ShowMarks { .. }
         | Action::SetField { .. }

@@ -143,6 +143,8 @@ impl Fields {
             "key_mark" => Action::KeyMark { mark: mark?, key: key? },
             "refuse_mark" => Action::RefuseMark { mark: mark?, refused: refused? },
             "no_layers" => Action::NoLayers,
+            "hand_over" => Action::HandOver,
+            "hand_back" => Action::HandBack,
             "check_marks" => Action::CheckMarks { early: early? },
             "show_marks" => Action::ShowMarks { again: again? },
             "set_field" => Action::SetField { question: question?, field: field?, text: text? },

@@ -174,7 +174,7 @@ fn check_sheet(sheet: &Sheet) -> Result<(), Message> {
         check_cast(other)?;
     }
     let marks = |marks: &MarkDocs| mark(&marks.mixed) && mark(&marks.thermocline) && mark(&marks.deep);
-    let kept = [&sheet.first_marks, &sheet.marks_when_revealed];
+    let kept = [&sheet.first_marks, &sheet.marks_when_revealed, &sheet.partner];
     if !marks(&sheet.marks) || !kept.into_iter().flatten().all(marks) {
         return Err(Message::new("log-file-absurd-numbers"));
     }

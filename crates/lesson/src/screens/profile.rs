@@ -3,7 +3,7 @@
 use super::{MOST_ROWS, Sight, companions, corrections, doors, facts, found, rules, way};
 use crate::action::Action;
 use crate::by_hand::waits;
-use crate::document::{MarkName, Screen};
+use crate::document::{MarkDoc, MarkDocs, MarkName, Screen};
 use crate::marks::{self, Problem, bounds_m, judge, reach};
 use crate::numbers::{WithNum, is_whole, mark, reading_decimals, rounded};
 use crate::scene::early;
@@ -31,6 +31,7 @@ pub fn view(sight: &Sight) -> ProfileView {
             .to_vec(),
         check,
         no_layers: way("profile-no-layers", Action::NoLayers),
+        partner: partner(sight),
         early: early_view(sight),
         found: if checked { found::view(sight) } else { None },
         facts: facts::facts(sight),
@@ -55,6 +56,35 @@ pub fn not_yet(sight: &Sight) -> Option<Said> {
         1 => Some(Message::new("profile-not-yet-one").into()),
         _ if waits(sight.notebook, sight.context.analysis) => Some(Message::new("log-by-hand-first").into()),
         _ => None,
+    }
+}
+
+/// What partners who mark in turn see of each other's marks: nothing before both have placed theirs.
+fn partner(sight: &Sight) -> (Vec<Said>, Option<Way>) {
+    let sheet = sight.context.sheet;
+    let Some(first) = &sheet.partner else {
+        return (Vec::new(), sheet.can_hand_over().then(|| way("profile-hand-over", Action::HandOver)));
+    };
+    if sheet.first_marks.is_none() && !sheet.marks.all_settled() {
+        let untouched = sheet.marks == MarkDocs::default();
+        let back = untouched.then(|| way("profile-hand-back", Action::HandBack));
+        return (vec![Message::new("profile-partner-covered").into()], back);
+    }
+    let both = |mark: &MarkName| {
+        Message::new("profile-partner-mark")
+            .message("mark", mark_name(*mark))
+            .message("first", stands(first.get(*mark)))
+            .message("second", stands(sheet.marks.get(*mark)))
+            .into()
+    };
+    (marks::ALL.iter().map(both).collect(), None)
+}
+
+/// "2.5 m", or "nowhere".
+pub fn stands(doc: &MarkDoc) -> Message {
+    match doc.depth_m {
+        Some(depth_m) if !doc.refused => Message::new("profile-partner-at").num("depth", mark(depth_m)),
+        _ => Message::new("profile-partner-none"),
     }
 }
 

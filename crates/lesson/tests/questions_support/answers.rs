@@ -86,6 +86,13 @@ pub fn wrongs(pond: &Pond, asked: &Asked) -> Vec<Wrong> {
                 });
             }
         }
+        23 => add("one_is_wrong", 0, fields(&[("say", "wrong")])),
+        24 => {
+            let (mean_c, deep_m) = apart(pond);
+            let with = |power: f64| fields(&[("power", &two(power)), ("sun", "could")]);
+            add("degrees_without_depth", 2, with(warming_w_m2(mean_c, 1.0)));
+            add("heat_without_time", 2, with(3600.0 * warming_w_m2(mean_c, deep_m)));
+        }
         29 => {
             for by in By::ALL {
                 let series = pond.series(by);
@@ -426,6 +433,27 @@ fn rates(change: f64, ends: (f64, f64), add: &mut dyn FnMut(&'static str, String
             add("divided_by_depth", two(change / z));
         }
     }
+}
+
+/// How far the other group's cast lies from the own one, mean over the shared depths in °C to two decimals, and over how many
+/// metres.
+pub fn apart(pond: &Pond) -> (f64, f64) {
+    let entries = pond.lesson.other.iter().flat_map(|other| &other.entries);
+    let read: Vec<(f64, f64)> =
+        entries.filter_map(|e| Some((e.depth.current()?, e.temp.current()?))).collect();
+    let mean = |z: f64| {
+        let here: Vec<f64> = read.iter().filter(|r| (r.0 - z).abs() < 1e-6).map(|r| r.1).collect();
+        here.iter().sum::<f64>() / here.len() as f64
+    };
+    let differences: Vec<(f64, f64)> = pond.means().iter().map(|(z, t)| (*z, t - mean(*z))).collect();
+    let area: f64 = differences.windows(2).map(|w| (w[1].0 - w[0].0) * (w[0].1 + w[1].1) / 2.0).sum();
+    let deep_m = differences.last().unwrap().0 - differences[0].0;
+    ((100.0 * area.abs() / deep_m).round() / 100.0, deep_m)
+}
+
+/// W/m² that warm so much water by so much in an hour: 4.18 MJ a cubic metre and degree.
+pub fn warming_w_m2(by_c: f64, deep_m: f64) -> f64 {
+    4.18e6 * by_c * deep_m / 3600.0
 }
 
 fn lines_of(pond: &Pond, kind: u8) -> Vec<layercast_lesson::view::FieldView> {

@@ -26,6 +26,8 @@ pub struct Pond {
     pub analysis: Analysis,
     pub lesson: Lesson,
     pub sheet: Sheet,
+    /// What makes the other group's cast of the lesson another one, where it has one: the value of kind 24.
+    pub planted: &'static str,
     /// Depth and mg/L.
     pub oxygen_mg_l: Vec<(f64, f64)>,
     pub memo: Memo,
@@ -53,6 +55,7 @@ impl Pond {
             analysis,
             lesson,
             sheet,
+            planted: "",
             oxygen_mg_l: Vec::new(),
             memo: Memo::default(),
             changes: OnceCell::new(),
@@ -69,6 +72,7 @@ impl Pond {
             analysis: self.analysis.clone(),
             lesson: self.lesson.clone(),
             sheet,
+            planted: self.planted,
             oxygen_mg_l: self.oxygen_mg_l.clone(),
             memo: Memo::default(),
             changes: OnceCell::new(),

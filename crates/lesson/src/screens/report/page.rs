@@ -75,8 +75,20 @@ fn notes(sight: &Sight) -> Vec<Said> {
     notes.extend((more > 0).then(|| Message::new("log-settled-not-listed").count("count", more).into()));
     let open = doubts(sight).len();
     notes.extend((open > 0).then(|| Message::new("report-open-doubts").count("count", open).into()));
+    notes.extend(partner(sight));
     notes.extend(guess(sight));
     notes
+}
+
+/// "Before we compared, one of us had marked 2.5 m, 4.0 m and 6.0 m." Covered until the check.
+fn partner(sight: &Sight) -> Option<Said> {
+    let sheet = sight.context.sheet;
+    let first = sheet.partner.as_ref().filter(|_| sheet.first_marks.is_some())?;
+    let said = Message::new("report-partner")
+        .message("mixed", profile::stands(&first.mixed))
+        .message("thermocline", profile::stands(&first.thermocline))
+        .message("deep", profile::stands(&first.deep));
+    Some(said.into())
 }
 
 /// "We guessed before the first reading: 20 °C at 0.0 m, …"

@@ -2,6 +2,9 @@
 
 use super::super::{Dice, Pond, Row, check_profiles, demo_ponds, whole_lesson};
 use layercast_core::Leg;
+use layercast_lesson::act;
+use layercast_lesson::action::Action;
+use layercast_lesson::document::{Lesson, Notebook};
 use std::collections::BTreeMap;
 
 /// Where a water is from.
@@ -127,18 +130,20 @@ const NOISE_C: [f64; 2] = [0.05, 0.1];
 /// Every water; check profiles and open casts read by so many classes. Oxygen falls with depth in every second of those.
 pub fn all(check: usize, of_open: usize) -> Vec<Water> {
     let mut dice = Dice::new(20_261_126);
+    let mut pairs = Dice::new(23_24);
     let mut list = Vec::new();
     for (name, rows) in check_profiles() {
         list.push(water(&name, "read once", From::Check, rows.clone(), Leg::Unknown));
         let both = rows.iter().map(|r| (r.0, r.1, Some(r.1))).collect();
         list.push(water(&name, "two equal legs", From::Check, both, Leg::Down));
         for i in 0..check {
-            let rows = read(&mut dice, &rows, NOISE_C[i % 2]);
-            let mut class = water(&name, &format!("class {i}"), From::CheckRead, rows, Leg::Down);
+            let read_rows = read(&mut dice, &rows, NOISE_C[i % 2]);
+            let mut class = water(&name, &format!("class {i}"), From::CheckRead, read_rows, Leg::Down);
             if i % 2 == 1 {
                 class.pond.oxygen_mg_l = oxygen(&mut dice, &class.pond);
             }
             list.push(class);
+            list.push(beside(&mut pairs, &name, &rows, i));
         }
     }
     for (name, rows) in open() {
@@ -154,6 +159,28 @@ pub fn all(check: usize, of_open: usize) -> Vec<Water> {
         list.push(Water { name: pond.name.clone(), from: From::Demo, pond });
     }
     list
+}
+
+/// A probe that reads so much warmer is planted in every second pair, °C.
+const PLANTED_C: f64 = 0.4;
+
+/// The same water read by two groups: the other one's cast comes with the lesson.
+fn beside(dice: &mut Dice, name: &str, rows: &[Row], i: usize) -> Water {
+    let noise_c = NOISE_C[i % 2];
+    let (planted, by_c) = if i.is_multiple_of(2) { ("probe", PLANTED_C) } else { ("chance", 0.0) };
+    let own = read(dice, rows, noise_c);
+    let warmer: Vec<Row> = rows.iter().map(|r| (r.0, r.1 + by_c, r.2)).collect();
+    let mut table = String::from("Depth (m)\tDown (°C)\tUp (°C)\n");
+    for (z, down, up) in read(dice, &warmer, noise_c) {
+        table += &format!("{z}\t{down:.1}\t{:.1}\n", up.unwrap_or(down));
+    }
+    let other = act(&Notebook::new("B-KTZR", Lesson::first()), &Action::Paste { text: table }).cast;
+    assert_eq!(other.entries.len(), 2 * rows.len(), "{name}: the other cast is read without a question");
+    let mut pair =
+        water(name, &format!("beside another group, {planted} {i}"), From::CheckRead, own, Leg::Down);
+    pair.pond.lesson = Lesson { kinds: vec![23, 24], other: Some(Box::new(other)), ..pair.pond.lesson };
+    pair.pond.planted = planted;
+    pair
 }
 
 /// A quick part: the check profiles read by one class each, and the invented waters.

@@ -1,6 +1,6 @@
 //! Answers that are choices: pictures, readings, lines to tick.
 
-use super::super::answers::{at, fact_ids, read_again_lines, two_ways};
+use super::super::answers::{apart, at, fact_ids, read_again_lines, two_ways, warming_w_m2};
 use super::super::why::{
     as_much_heat, changes, changes_of, cooled_from_above, degrees, layer_mj, pictures, says,
 };
@@ -64,6 +64,20 @@ pub fn choice(hand: &Hand, asked: &Asked) -> Fields {
             chosen("picture", as_much_heat(&shown).first().copied().unwrap_or(""))
         }
         22 => oxygen(pond),
+        // Two ranges of the page that share a depth, or not.
+        23 => chosen("say", if told::ranges_share(pond, 23) { "share" } else { "apart" }),
+        24 => {
+            let (mean_c, deep_m) = apart(pond);
+            let power = warming_w_m2(mean_c, deep_m);
+            let sun = if power <= 1000.0 { "could" } else { "could_not" };
+            let written = if hand.student.rounds { format!("{power:.0}") } else { one(power) };
+            fields(&[
+                ("cause", pond.planted),
+                ("evidence", "At every mark alike."),
+                ("power", &written),
+                ("sun", sun),
+            ])
+        }
         26 => chosen("change", best_change(pond, hand.student.by)),
         27 => fields(&[("words", "Below my last reading nobody knows."), ("below", "1")]),
         104 => {

@@ -27,6 +27,26 @@ pub fn fields(pond: &Pond, kind: u8) -> Vec<FieldView> {
     parts.flat_map(|p| p.lines).flat_map(|l| l.fields).collect()
 }
 
+/// Whether the two ranges that a question tells share a depth.
+pub fn ranges_share(pond: &Pond, kind: u8) -> bool {
+    let mut pond = pond.again();
+    pond.sheet.first_marks = Some(pond.sheet.marks.clone());
+    let page = page(&pond, kind).unwrap();
+    let range = |name: &str| {
+        let said = page.lead.iter().find_map(|said| match said.args.get(name) {
+            Some(SaidArg::Message { said }) => Some(said),
+            _ => None,
+        });
+        let end = |name: &str| match said.unwrap().args.get(name) {
+            Some(SaidArg::Number { value, .. }) => *value,
+            other => panic!("{other:?}"),
+        };
+        (end("from"), end("to"))
+    };
+    let (own, other) = (range("own"), range("other"));
+    own.0 <= other.1 + 1e-9 && other.0 <= own.1 + 1e-9
+}
+
 /// Values of the lines to choose from.
 pub fn choices(pond: &Pond, kind: u8) -> Vec<(String, Said)> {
     let options = |f: FieldView| match f.kind {
