@@ -205,8 +205,8 @@ function show_marking(
   toggle(ways, early === null && way !== null);
   show_ways(ways, way === null ? [] : [way], { small: true, press: hand_over });
   const words = part(panel, "words");
-  // Where partners mark in turn their lines take the place of what the words at the marks mean.
-  toggle(words, early === null && stand.length === 0);
+  // Once all marks stand, partners have the place of what the words at them mean.
+  toggle(words, early === null && stand.length === 0 && way === null);
   list(words, template("template-line"), view.mark_words, (el, said) => say_into(el, said));
   toggle(part(panel, "foot"), early === null);
   show_foot(panel, s);
@@ -214,7 +214,7 @@ function show_marking(
 
 /** After handing over, or back, the first field is next. */
 function hand_over(action: Action): boolean {
-  dispatch(action, () => by_id("profile-panel").querySelector<HTMLElement>('[data-part="marks"] input')?.focus());
+  dispatch(action, () => by_id("profile-panel").querySelector<HTMLElement>('[data-part="marks"] input[type="text"]')?.focus());
   return true;
 }
 
