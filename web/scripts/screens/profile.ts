@@ -214,7 +214,9 @@ function show_marking(
 
 /** After handing over, or back, the first field is next. */
 function hand_over(action: Action): boolean {
-  dispatch(action, () => by_id("profile-panel").querySelector<HTMLElement>('[data-part="marks"] input[type="text"]')?.focus());
+  dispatch(action, () =>
+    by_id("profile-panel").querySelector<HTMLElement>('[data-part="marks"] input[type="text"]')?.focus(),
+  );
   return true;
 }
 
