@@ -72,7 +72,10 @@ impl Kind for ThreeBars {
         };
         let is_of_kind_5 = |(top, bottom): Ends| of_kind_5 == [top, bottom];
         let rate = |step: Ends| ranges(water, step).first().map_or(0.0, |r| r.value);
-        let steps = water.steps().iter().map(|s| (s.top_m, s.bottom_m)).filter(|step| fits(water, *step));
+        // Rounded at every step it must not come to nothing.
+        let is_seen = |step: Ends| ranges(water, step).iter().all(|r| r.value > 2.0 * r.give);
+        let steps = water.steps().iter().map(|s| (s.top_m, s.bottom_m));
+        let steps = steps.filter(|step| fits(water, *step) && is_seen(*step));
         let all: Vec<(f64, Ends)> = steps.map(|step| (rate(step), step)).collect();
         let away = |step: Ends| !water.holds_member(step) && !water.holds_steepest(step);
         let among = |good: &dyn Fn(Ends) -> bool| {
