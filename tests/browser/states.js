@@ -105,61 +105,6 @@ export const STATES = {
     await page.push("#bar-help");
     await page.push("#help-how");
   },
-  "no-marks-yet": async (page) => {
-    await to_profile(page, "layered-summer");
-  },
-  "your-marks": async (page) => {
-    await to_profile(page, "layered-summer");
-    await steps.place_marks(page, ["2.5", "4", "6"]);
-  },
-  "partner-covered": async (page) => {
-    await STATES["your-marks"](page);
-    await page.push('#profile-panel [data-part="partner-ways"] button');
-    await page.until(() => document.querySelector('#profile-panel [data-part="partner"]')?.checkVisibility());
-  },
-  "what-was-found": async (page) => {
-    await to_profile(page, "layered-summer");
-    await steps.place_marks(page, ["2.5", "4", "6"]);
-    await steps.check_marks(page);
-  },
-  "report-not-checked": async (page) => {
-    await to_profile(page, "layered-summer");
-    await steps.go(page, "report");
-  },
-  "report-written": async (page) => {
-    await STATES["what-was-found"](page);
-    await steps.go(page, "report");
-    await steps.write_report(page);
-  },
-  "early-check-asks": async (page) => {
-    await to_profile(page, "layered-summer");
-    await steps.place_marks(page, ["2.5", "4", "6"]);
-    await page.push('#profile-panel .marking [data-part="acts"] .go');
-    await page.until(() => document.querySelector('[data-part="early"]')?.checkVisibility());
-  },
-  "readings-as-a-table": async (page) => {
-    await to_profile(page, "layered-summer");
-    await page.push('#profile-panel .marking [data-part="to-table"]');
-  },
-  "other-rules": async (page) => {
-    await STATES["what-was-found"](page);
-    await page.push('#profile-panel .found-panel [data-part="to-rules"]');
-  },
-  "how-sure": async (page) => {
-    await STATES["what-was-found"](page);
-    await page.push('#profile-panel .found-panel [data-part="to-sure"]');
-    await page.until(() => document.querySelectorAll("#profile-panel .door-panel .doorlist .own").length > 0);
-  },
-  "read-otherwise": async (page) => {
-    await STATES["what-was-found"](page);
-    await page.push('#profile-panel .found-panel [data-part="to-otherwise"]');
-    await steps.choose_in_list(page, '#profile-panel [name="marks"]', "every_2_metres");
-    await page.until(() => document.querySelectorAll("#profile-panel .door-panel .doorlist td").length > 0);
-  },
-  "how-hard-to-mix": async (page) => {
-    await STATES["what-was-found"](page);
-    await page.push('#profile-panel .found-panel [data-part="to-mixing"]');
-  },
   "no-thermocline": async (page) => {
     await to_profile(page, "mixed-autumn");
     await steps.place_marks(page, [null, null, null]);
@@ -188,6 +133,69 @@ function on(base, step) {
   };
   return Object.assign(reach, { base, step });
 }
+
+async function summer(page) {
+  await to_profile(page, "layered-summer");
+}
+
+// The marks, from the first look to what was found and the doors behind it.
+STATES["no-marks-yet"] = on(summer, async () => {});
+
+STATES["readings-as-a-table"] = on(summer, (page) => page.push('#profile-panel .marking [data-part="to-table"]'));
+
+STATES["report-not-checked"] = on(summer, (page) => steps.go(page, "report"));
+
+STATES["partner-covered"] = async (page) => {
+  await summer(page);
+  await steps.place_marks(page, ["2.5", "4", "6"]);
+  await page.push('#profile-panel [data-part="partner-ways"] button');
+  await page.until(() => document.querySelector('#profile-panel [data-part="partner"]')?.checkVisibility());
+};
+
+STATES["early-check-asks"] = async (page) => {
+  await summer(page);
+  await steps.place_marks(page, ["2.5", "4", "6"]);
+  await page.push('#profile-panel .marking [data-part="acts"] .go');
+  await page.until(() => document.querySelector('[data-part="early"]')?.checkVisibility());
+};
+
+STATES["your-marks"] = async (page) => {
+  await summer(page);
+  await steps.place_marks(page, ["2.5", "4", "6"]);
+};
+
+STATES["what-was-found"] = on(STATES["your-marks"], steps.check_marks);
+
+/** Goes through a door of what was found; from behind another one it goes back first. */
+async function door(page, name) {
+  const at = `#profile-panel .found-panel [data-part="${name}"]`;
+  await page.run((to) => {
+    if (document.querySelector(to)?.checkVisibility()) return;
+    [...document.querySelectorAll('#profile-panel [data-part="to-found"]')].find((one) => one.checkVisibility()).click();
+  }, at);
+  await page.until((to) => document.querySelector(to)?.checkVisibility(), at);
+  await page.push(at);
+}
+
+STATES["other-rules"] = on(STATES["what-was-found"], (page) => door(page, "to-rules"));
+
+STATES["how-sure"] = on(STATES["what-was-found"], async (page) => {
+  await door(page, "to-sure");
+  await page.until(() => document.querySelectorAll("#profile-panel .door-panel .doorlist .own").length > 0);
+});
+
+STATES["read-otherwise"] = on(STATES["what-was-found"], async (page) => {
+  await door(page, "to-otherwise");
+  await steps.choose_in_list(page, '#profile-panel [name="marks"]', "every_2_metres");
+  await page.until(() => document.querySelectorAll("#profile-panel .door-panel .doorlist td").length > 0);
+});
+
+STATES["how-hard-to-mix"] = on(STATES["what-was-found"], (page) => door(page, "to-mixing"));
+
+STATES["report-written"] = on(STATES["what-was-found"], async (page) => {
+  await steps.go(page, "report");
+  await steps.write_report(page);
+});
 
 // Questions, one by one.
 async function questions(page) {

@@ -66,6 +66,7 @@ const OF_THE_PAGE: &[&str] = &[
     "by_hand.test.js",
     "corrections.test.js",
     "guess.test.js",
+    "lesson.test.js",
     "tries.test.js",
     "words.test.js",
     "years.test.js",
