@@ -47,8 +47,8 @@ test("three readings are placed by key and by touch, and then the rest draws", {
   await page.push("#by-hand-check");
   const [first, second, third] = await said(page);
   assert.equal(first, "Right.");
-  assert.match(second, /The right temperature. Now go down to 4\.0\sm/);
-  assert.match(third, /Go down to 7\.0\sm first/);
+  assert.match(second, /The right temperature. Its depth is 4\.0\sm/);
+  assert.match(third, /Count 7\.0\sm down from 0/);
   assert.match(await page.focused(), /at 4\.0\sm/, "the focus goes to the first that is not right");
   await page.push("#by-hand-draw");
   await steps.go(page, "profile");

@@ -4,9 +4,9 @@
 use crate::document::{ByHand, HAND_POINTS, Notebook};
 use layercast_core::Analysis;
 
-/// A point is right this near, °C; or within [`OF_RANGE`] of how far the temperatures go, where that is more.
+/// A point is right this near, °C (our choice); or within [`OF_RANGE`] of how far the temperatures go, where that is more.
 const NEAR_C: f64 = 0.5;
-/// A point is right this near, metres; or half a mark, where that is more.
+/// A point is right this near, metres; or half a mark, where that is more (our choice).
 const NEAR_M: f64 = 0.25;
 /// Share of the axis that a hand cannot place better on a small screen.
 const OF_RANGE: f64 = 0.03;

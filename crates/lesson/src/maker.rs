@@ -255,7 +255,11 @@ mod tests {
         // Nothing to mark: that part is not there. Two questions take twice as long as one.
         let lesson = Lesson { kinds: vec![1], ..Lesson::first() };
         assert_eq!(minutes(&lesson), [5, 4, 12, 10]);
-        assert_eq!(minutes(&Lesson { kinds: vec![1, 7], ..lesson }), [5, 6, 8, 12, 10]);
+        assert_eq!(minutes(&Lesson { kinds: vec![1, 7], ..lesson.clone() }), [5, 6, 8, 12, 10]);
+        // The shares of the layers wait for the marks as well, and so does what tells the other group's range.
+        for kind in [12, 23] {
+            assert_eq!(minutes(&Lesson { kinds: vec![1, kind], ..lesson.clone() }), [5, 6, 8, 12, 10]);
+        }
     }
 
     #[test]

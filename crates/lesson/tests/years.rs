@@ -1,7 +1,7 @@
 //! The year book: what comes in, in which order, and what two casts can and cannot show.
 
 use crate::class_support::{eight, seat, zipped};
-use crate::support::{Words, notebook};
+use crate::support::{Words, notebook, pasted};
 use layercast_exchange::document::content_id;
 use layercast_lesson::hand_in::{file_text, lines};
 use layercast_lesson::view::Said;
@@ -70,6 +70,29 @@ fn neighbours_in_the_season_come_first() {
     // Two days apart, five weeks, and more; the earlier of each pair stands first.
     assert_eq!(days, ["2023-10-14", "2024-11-20", "2025-06-01"]);
     assert_eq!(view.trend.id, "years-trend-few");
+}
+
+#[test]
+fn a_trend_is_spoken_of_only_where_one_place_has_ten_years() {
+    // Six years each at two places, then all at one: the same cast may stand in a book once, so each is a little warmer.
+    let file = |i: usize| {
+        let rows: String =
+            (0..6).map(|z| format!("{z}\t{:.1}\n", 15.0 + 0.1 * i as f64 - z as f64)).collect();
+        pasted(&format!("Depth (m)\tGoing down\n{rows}"))
+    };
+    let waters: Vec<_> = (0..12).map(file).collect();
+    let files: Vec<Vec<u8>> = waters.iter().map(|water| water.to_json().into_bytes()).collect();
+    let (book, added) = add(&YearBook::default(), &files);
+    assert_eq!(added.new, 12);
+    let trend = |places: &dyn Fn(usize) -> &'static str| {
+        let dated = waters.iter().enumerate().fold(book.clone(), |book, (i, water)| {
+            let id = content_id(&water.cast);
+            set(&set(&book, &id, What::Day, &format!("{}-06-01", 2010 + i)), &id, What::Place, places(i))
+        });
+        look(&dated, None).trend.id
+    };
+    assert_eq!(trend(&|i| if i < 6 { "dock" } else { "buoy" }), "years-trend-few");
+    assert_eq!(trend(&|_| "dock"), "years-trend-many");
 }
 
 #[test]

@@ -59,7 +59,8 @@ const LAST: &[Step] = &[
 /// The kills are looked at in Chromium: what is kept by which write is the same, and Firefox takes seconds to start.
 const KILLS: &str = "battery.test.js";
 
-/// What is the same page in every browser: rules for accessibility, and what becomes of answers once they are typed.
+/// Asked of Chromium alone: accessibility, and the page's own doing. Saving, opening and printing are asked of Firefox by the
+/// files of Log, Report and Class.
 const OF_THE_PAGE: &[&str] = &[
     KILLS,
     "access.test.js",

@@ -158,7 +158,7 @@ ask-about-too-few = With fewer than 4 depths, or less than 1.5 m of water, laye
 ask-dropped-1 = “How warm is it at …?” is left out: read upside down it would give the same answer in your water.
 ask-dropped-4 = “How much colder …?” is left out: no two marks of your water differ enough.
 ask-dropped-5 = “How many °C in each metre?” is left out: on your marks a sum with one step missing would look right.
-ask-dropped-29 = “Fill in three bars” is left out: on your marks there are no three steps where a sum with one step missing would look wrong.
+ask-dropped-29 = “Fill in three bars” is left out: your marks give no three steps that change enough to tell a right sum from one with a step missing.
 ask-dropped-6 = “Where does it change fastest?” is left out: no step of your water stands out.
 ask-dropped-7 = “How deep is the thermocline?” is left out: your water has none.
 ask-dropped-8 = “How sure is it?” is left out: there is no thermocline to be sure of.
@@ -227,7 +227,7 @@ ask-5-own-words = In your own words: why do you divide by the step?
 
 # Kind 29: three bars.
 ask-29 = Fill in three bars: how many °C does your water { $lose } in each metre?
-ask-29-lead = Take the two temperatures of each pair apart, then divide by the step. Each bar stands in the picture as soon as you have it.
+ask-29-lead = Subtract the two temperatures of each pair, then divide by the step. Each bar stands in the picture as soon as you have it.
 ask-29-label = { $from } to { $to } m
 ask-29-name = °C per metre from { $from } to { $to } m
 ask-29-note = Read down, up or the mean, whichever you like.

@@ -271,14 +271,14 @@ log-other-group = The cast of group { $group }: { $count } readings, to { $last 
 log-other = Another cast: { $count } readings, to { $last } m.
 
 # Three readings placed on the picture by hand.
-log-by-hand-first = First place three of your readings on the picture by hand. Then the rest draws.
+log-by-hand-first = First place three of your readings on the picture by hand. Then the rest is drawn.
 log-by-hand-alt = The axes of the picture. Three readings are placed on it by hand before the rest draws.
 log-by-hand-reading = { $temp } °C at { $depth } m
 log-by-hand-placed = lies at { $temp } °C and { $depth } m
 log-by-hand-unplaced = not on the picture yet
 log-by-hand-right = Right.
-log-by-hand-depth-from-below = 0 is at the top, like the water. Go <b>down</b> to { $depth } m.
+log-by-hand-depth-from-below = 0 is at the top, like the water: count { $depth } m <b>down from there</b>.
 log-by-hand-warm-left = Warmer lies further to the right. Go along to { $temp } °C.
-log-by-hand-other-depth = The right temperature. Now go down to { $depth } m.
+log-by-hand-other-depth = The right temperature. Its depth is { $depth } m, counted down from 0.
 log-by-hand-other-temp = The right depth. Now go along to { $temp } °C.
-log-by-hand-elsewhere = Go down to { $depth } m first, then along to { $temp } °C.
+log-by-hand-elsewhere = Count { $depth } m down from 0, then go along to { $temp } °C.

@@ -127,7 +127,7 @@ report-how-propagated = Ranges: steps that the readings cannot tell apart (stand
 report-how-trials = Ranges: steps that the readings cannot tell apart (standard deviation { $s } °C), and { $count } tries with everything unsure drawn anew.
 report-credit = Made with Layercast. The same file always gives this page.
 # What was guessed before the first reading.
-report-partner = Before we compared, one of us had marked the bottom of the mixed layer at { $mixed }, the thermocline at { $thermocline }, the top of the deep layer at { $deep }.
+report-partner = Before we compared, one of us had marked: bottom of the mixed layer { $mixed }; thermocline { $thermocline }; top of the deep layer { $deep }.
 report-guess = Our guess before the first reading { $second }: { $first }.
 report-guess-line = (thin dashed line)
 report-guess-point = { $temp } °C at { $depth } m

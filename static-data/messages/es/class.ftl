@@ -106,28 +106,28 @@ class-wall-none = Ningún grupo encontró una termoclina.
 class-wall-one = Solo { $group } encontró una termoclina.
 class-wall-all-share = Los { $found } márgenes comparten { $range }. Los grupos no se contradicen.{ $none ->
     [0] {""}
-    [one] {" "}Un grupo no tiene.
-   *[other] {" "}{ $none } grupos no tienen.
+    [one] {" "}Un grupo no tiene ninguno.
+   *[other] {" "}{ $none } grupos no tienen ninguno.
 }
 class-wall-all-touch = Los { $found } márgenes comparten { $depth } m. Los grupos no se contradicen.{ $none ->
     [0] {""}
-    [one] {" "}Un grupo no tiene.
-   *[other] {" "}{ $none } grupos no tienen.
+    [one] {" "}Un grupo no tiene ninguno.
+   *[other] {" "}{ $none } grupos no tienen ninguno.
 }
-class-wall-some-share = { $most } de { $found } márgenes coinciden: { $range }.{ $none ->
+class-wall-some-share = { $most } de { $found } márgenes se solapan: { $range }.{ $none ->
     [0] {""}
-    [one] {" "}Un grupo no tiene.
-   *[other] {" "}{ $none } grupos no tienen.
+    [one] {" "}Un grupo no tiene ninguno.
+   *[other] {" "}{ $none } grupos no tienen ninguno.
 }
 class-wall-some-touch = { $most } de { $found } márgenes comparten { $depth } m.{ $none ->
     [0] {""}
-    [one] {" "}Un grupo no tiene.
-   *[other] {" "}{ $none } grupos no tienen.
+    [one] {" "}Un grupo no tiene ninguno.
+   *[other] {" "}{ $none } grupos no tienen ninguno.
 }
 class-wall-apart = Ningún par de los { $found } márgenes comparte una profundidad: los grupos encontraron profundidades distintas.{ $none ->
     [0] {""}
-    [one] {" "}Un grupo no tiene.
-   *[other] {" "}{ $none } grupos no tienen.
+    [one] {" "}Un grupo no tiene ninguno.
+   *[other] {" "}{ $none } grupos no tienen ninguno.
 }
 class-talk-station = <b>{ $group }</b> midió en otro lugar, de { $depth } m. Allí puede ser distinto.
 class-talk-widest = <b>{ $group }</b> tiene el margen más ancho. Pregunta: ¿qué lo haría más estrecho?
@@ -191,17 +191,17 @@ class-cause-zero = el cero de las marcas
 class-cause-stretch = un cable estirado o inclinado
 class-cause-top = el sol entre medias
 class-cause-moved = agua que se movió, u otro lugar
-class-fit-offset-more = Si la sonda marcara { $size } °C de más, explicaría un { $explains } %.
-class-fit-offset-less = Si la sonda marcara { $size } °C de menos, explicaría un { $explains } %.
-class-fit-zero-deeper = Si la sonda colgara { $size } m más abajo de lo que dicen las marcas, explicaría un { $explains } %.
-class-fit-zero-shallower = Si la sonda colgara { $size } m más arriba de lo que dicen las marcas, explicaría un { $explains } %.
-class-fit-stretch-longer = Si el cable llegara un { $size } % más hondo de lo que dicen las marcas, explicaría un { $explains } %.
-class-fit-stretch-shorter = Si el cable llegara un { $size } % menos hondo de lo que dicen las marcas, como uno inclinado, explicaría un { $explains } %.
-class-fit-top-warmer = Si la superficie estuviera { $size } °C más caliente, explicaría un { $explains } %.
-class-fit-top-colder = Si la superficie estuviera { $size } °C más fría, explicaría un { $explains } %.
-class-fit-moved-deeper = Si la capa estuviera { $size } m más honda, explicaría un { $explains } %.
-class-fit-moved-shallower = Si la capa estuviera { $size } m más arriba, explicaría un { $explains } %.
-class-fit-too-small = Sería menos de lo que nadie puede leer.
+class-fit-offset-more = Si la sonda marcara { $size } °C de más, explicaría un { $explains } % de la diferencia.
+class-fit-offset-less = Si la sonda marcara { $size } °C de menos, explicaría un { $explains } % de la diferencia.
+class-fit-zero-deeper = Si la sonda colgara { $size } m más abajo de lo que dicen las marcas, explicaría un { $explains } % de la diferencia.
+class-fit-zero-shallower = Si la sonda colgara { $size } m más arriba de lo que dicen las marcas, explicaría un { $explains } % de la diferencia.
+class-fit-stretch-longer = Si el cable llegara un { $size } % más hondo de lo que dicen las marcas, explicaría un { $explains } % de la diferencia.
+class-fit-stretch-shorter = Si el cable llegara un { $size } % menos hondo de lo que dicen las marcas, como uno inclinado, explicaría un { $explains } % de la diferencia.
+class-fit-top-warmer = Si la superficie estuviera { $size } °C más caliente, explicaría un { $explains } % de la diferencia.
+class-fit-top-colder = Si la superficie estuviera { $size } °C más fría, explicaría un { $explains } % de la diferencia.
+class-fit-moved-deeper = Si la capa estuviera { $size } m más honda, explicaría un { $explains } % de la diferencia.
+class-fit-moved-shallower = Si la capa estuviera { $size } m más arriba, explicaría un { $explains } % de la diferencia.
+class-fit-too-small = Sería menos de lo que se puede leer.
 class-why-best = Lo que mejor encaja: { $cause }
 class-why-overlap = Los márgenes de sus termoclinas comparten una profundidad: sobre la termoclina no se contradicen.
 class-why-no-overlap = Los márgenes de sus termoclinas no comparten ninguna profundidad.

@@ -3,12 +3,12 @@
 
 ## Las marcas
 
-profile-hand-over = Tapar las marcas: le toca a mi pareja
+profile-hand-over = Tapar mis marcas: ahora marca otra persona del grupo
 profile-hand-back = Recuperar mis marcas
-profile-partner-covered = Las marcas de tu pareja están tapadas. Pon las tuyas sin hablar; después se ven las dos aquí.
+profile-partner-covered = Las primeras marcas están tapadas. Pon las tuyas sin hablar; después se ven unas y otras.
 profile-partner-mark = { $mark }: primero { $first }, después { $second }.
 profile-partner-at = { $depth } m
-profile-partner-none = ningún sitio
+profile-partner-none = no está
 profile-mark-mixed = Fondo de la capa mezclada
 profile-mark-thermocline = Termoclina
 profile-mark-deep = Comienzo de la capa profunda

@@ -127,7 +127,7 @@ report-how-propagated = Márgenes: tramos que las lecturas no distinguen (desvia
 report-how-trials = Márgenes: tramos que las lecturas no distinguen (desviación típica { $s } °C) y { $count } intentos con todo lo inseguro sorteado de nuevo.
 report-credit = Hecho con Layercast. El mismo archivo da siempre esta página.
 # Lo que se pensó antes de la primera lectura.
-report-partner = Antes de comparar, uno del grupo había marcado el fondo de la capa mezclada en { $mixed }, la termoclina en { $thermocline } y el comienzo de la capa profunda en { $deep }.
+report-partner = Antes de comparar, alguien del grupo había marcado: fondo de la capa mezclada, { $mixed }; termoclina, { $thermocline }; comienzo de la capa profunda, { $deep }.
 report-guess = Lo que pensábamos antes de la primera lectura { $second }: { $first }.
 report-guess-line = (línea fina de trazos)
 report-guess-point = { $temp } °C a { $depth } m

@@ -3,7 +3,7 @@
 use super::view::{LessonView, OpenView, OtherView, OwnView, PlanRow, RuleField, TakenView};
 use super::{LessonAction, MOST_LEVELS, OpenPart, RuleName, name};
 use crate::document::{FIRST_OWN, Lack, Lesson, MOST_OWN, OwnQuestion};
-use crate::questions::all_kinds;
+use crate::questions::{all_kinds, needs_marks};
 use crate::screens::another_said;
 use crate::view::{Num, Said};
 use layercast_core::Message;
@@ -16,8 +16,6 @@ const MINUTES_BEFORE: usize = 5;
 const MINUTES_MARKS: usize = 6;
 const MINUTES_REPORT: usize = 12;
 const MINUTES_WALL: usize = 10;
-/// Questions whose first answer is a mark on Profile, or which wait for the marks.
-const OF_MARKS: [u8; 4] = [6, 7, 8, 9];
 /// Kinds from this number on belong to water without layers: the water brings them, no lesson lists them.
 const FIRST_OF_A_WATER: u8 = 101;
 
@@ -55,7 +53,7 @@ pub fn look(lesson: &Lesson) -> LessonView {
 
 /// The period, part by part: as long as this lesson's own choice makes it.
 fn plan(lesson: &Lesson) -> Vec<PlanRow> {
-    let marks = lesson.kinds.iter().any(|kind| OF_MARKS.contains(kind));
+    let marks = lesson.kinds.iter().any(|kind| needs_marks(*kind));
     let rows = [
         ("lesson-plan-before", MINUTES_BEFORE),
         ("lesson-plan-marks", if marks { MINUTES_MARKS } else { 0 }),

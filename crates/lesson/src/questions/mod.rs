@@ -166,6 +166,11 @@ pub fn revealed_by_check(context: &Context, paper: &Paper) -> Vec<(usize, Told)>
     asked.filter_map(|(i, a)| Some((i, told(a).filter(|_| !settled(a))?))).collect()
 }
 
+/// Questions of a kind open only when the marks are placed, or checked.
+pub fn needs_marks(kind: u8) -> bool {
+    kinds::kind(kind).is_some_and(|kind| kind.needs_marks() || kind.needs_check())
+}
+
 /// All three marks are placed or refused.
 pub fn marks_are_in(context: &Context) -> bool {
     water::Water::new(context).marks_are_in()

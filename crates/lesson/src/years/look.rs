@@ -10,7 +10,7 @@ use layercast_core::{Analysis, Message, Method, MixedLayer, State, Thermocline, 
 use layercast_exchange::document::corrected;
 use serde::Serialize;
 
-/// Years below which nobody should speak of a trend (from memory: eight to ten are named by long-term programmes).
+/// Years below which nobody should speak of a trend (recalled, not read: long-term programmes name eight to ten).
 const TREND_YEARS: usize = 10;
 /// Most casts whose years are written out over their columns.
 const ROOMY: usize = 8;
@@ -113,9 +113,15 @@ pub fn look(book: &YearBook, chosen: Option<&str>) -> YearsView {
         .count("casts", all.len())
         .count("days", days.len())
         .count("years", years.len());
-    let few = years.len() < TREND_YEARS;
-    let trend =
-        Message::new(if few { "years-trend-few" } else { "years-trend-many" }).count("years", years.len());
+    // A trend is one place's: rows are in the order of their days.
+    let years_of = |place: &str| {
+        let here = all.iter().filter(|one| one.one.place_key() == place);
+        let mut years: Vec<u16> = here.filter_map(|one| Some(one.day?.year)).collect();
+        years.dedup();
+        years.len()
+    };
+    let few = all.iter().all(|one| years_of(&one.one.place_key()) < TREND_YEARS);
+    let trend = Message::new(if few { "years-trend-few" } else { "years-trend-many" });
     YearsView {
         rows: all.iter().map(|one| row(&all, one)).collect(),
         sum: sum.into(),

@@ -2,7 +2,7 @@
 //! judged as kind 5 is, and stands in the strip once it is found. The strip itself fills when the third is, unless a
 //! question that it would answer is still open.
 //!
-//! Asked over single steps that are no metre, where no idea gives the right number; away from the steepest, which is looked
+//! Asked over single steps that are no metre, where no idea gives the right number and rounding leaves one; away from the steepest, which is looked
 //! for elsewhere, and from the step of kind 5, where three are left.
 
 use super::colder_by::warmer_below;
