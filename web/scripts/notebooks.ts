@@ -257,7 +257,7 @@ export function mount_notebooks(): void {
     close_menu();
     pick_file();
   });
-  by_id("notebooks-new").addEventListener("click", () => void new_group().then(() => by_id("bar-water").focus()));
+  by_id("notebooks-new").addEventListener("click", () => void new_group().then(focus_bar));
   by_id("notebooks-erase").addEventListener("click", () => ask_erase(true));
   by_id("notebooks-erase-no").addEventListener("click", () => {
     ask_erase(false);
@@ -265,7 +265,7 @@ export function mount_notebooks(): void {
   });
   by_id("notebooks-erase-yes").addEventListener("click", () => {
     asking_erase = false;
-    void erase().then(() => by_id("bar-water").focus());
+    void erase().then(focus_bar);
   });
   by_id("notebooks-open-no").addEventListener("click", () => {
     asking_open = null;
@@ -275,7 +275,7 @@ export function mount_notebooks(): void {
   by_id("notebooks-open-yes").addEventListener("click", () => {
     const card = asking_open;
     asking_open = null;
-    if (card) void open_card(card).then(() => by_id("bar-water").focus());
+    if (card) void open_card(card).then(focus_bar);
   });
   addEventListener("beforeunload", (event) => {
     if (unsafe() || (stored_now().unsaved && stored_now().where === "nowhere")) event.preventDefault();
@@ -285,6 +285,11 @@ export function mount_notebooks(): void {
     if (document.visibilityState === "hidden") void write_now();
   });
   on_show(show_notebooks);
+}
+
+/** Once a notebook is open its name in the bar has the focus, unless somebody has gone on meanwhile: the store is slow. */
+function focus_bar(): void {
+  if (document.activeElement === null || document.activeElement === document.body) by_id("bar-water").focus();
 }
 
 function ask_erase(on: boolean): void {
@@ -324,7 +329,7 @@ function show_notebooks(s: State): void {
     button.setAttribute("aria-label", t("page-notebooks-open-label", { code: card.code }));
     button.onclick = () => {
       if (!card.closed) {
-        void open_card(card).then(() => by_id("bar-water").focus());
+        void open_card(card).then(focus_bar);
         return;
       }
       asking_open = card;
