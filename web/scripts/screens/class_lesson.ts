@@ -113,6 +113,19 @@ function say_that(words: readonly string[]): void {
   show();
 }
 
+/** A button that asks for a file, and what is done with the one that is chosen. */
+function on_file(press: HTMLElement, id: string, take: (file: File) => Promise<void>): void {
+  const field = by_id<HTMLInputElement>(id);
+  press.addEventListener("click", () => field.click());
+  field.addEventListener("change", () => {
+    const [chosen] = field.files ?? [];
+    if (chosen === undefined) return;
+    void take(chosen).then(() => {
+      field.value = "";
+    });
+  });
+}
+
 /** Wires the panel. */
 export function mount_lesson(el: HTMLElement): void {
   void read_lesson().then((text) => {
@@ -155,28 +168,16 @@ export function mount_lesson(el: HTMLElement): void {
     const old = before.pop();
     if (old !== undefined) write(old);
   });
-  const file = by_id<HTMLInputElement>("lesson-file");
-  part(el, "choose-lesson").addEventListener("click", () => file.click());
-  file.addEventListener("change", () => {
-    const [chosen] = file.files ?? [];
-    if (chosen === undefined) return;
-    void chosen.arrayBuffer().then((bytes) => {
-      if (!open_lesson(new Uint8Array(bytes))) say_that([t("class-lesson-not-one")]);
-      file.value = "";
-    });
+  on_file(part(el, "choose-lesson"), "lesson-file", async (file) => {
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    if (!open_lesson(bytes)) say_that([t("class-lesson-not-one")]);
   });
   // Two questions compare the group's cast with one that the lesson brings along.
-  const other = by_id<HTMLInputElement>("lesson-other-file");
-  part(el, "choose-other").addEventListener("click", () => other.click());
-  other.addEventListener("change", () => {
-    const [chosen] = other.files ?? [];
-    if (chosen === undefined) return;
-    void chosen.text().then((text) => {
-      const held = now().text;
-      does({ do: "take_other", text });
-      say_that(now().text === held ? [t("page-log-other-no")] : []);
-      other.value = "";
-    });
+  on_file(part(el, "choose-other"), "lesson-other-file", async (file) => {
+    const text = await file.text();
+    const held = now().text;
+    does({ do: "take_other", text });
+    say_that(now().text === held ? [t("page-log-other-no")] : []);
   });
   part(el, "drop-other").addEventListener("click", () => {
     does({ do: "remove_other" });
