@@ -131,14 +131,22 @@ export function probe() {
           };
           Object.defineProperty(prototype, name, { ...was, set: listened });
         } else continue;
-        put_back.push(() => Object.defineProperty(prototype, name, was));
+        put_back.push([prototype, name, was]);
       }
     };
     const drawing = CanvasRenderingContext2D.prototype;
+    const path_of_text = globalThis.Path2D;
+    put_back.push([globalThis, "Path2D", Object.getOwnPropertyDescriptor(globalThis, "Path2D")]);
+    globalThis.Path2D = class extends path_of_text {
+      constructor(text) {
+        super(text);
+        this.path = text;
+      }
+    };
     listen(drawing, Object.getOwnPropertyNames(drawing).filter((name) => name !== "constructor"));
     listen(HTMLCanvasElement.prototype, ["width", "height"]);
     bench.stop = () => {
-      for (const one of put_back) one();
+      for (const [of, name, was] of put_back) Object.defineProperty(of, name, was);
       return list;
     };
   };
@@ -156,7 +164,7 @@ export function by_hand(list) {
   const lines = [];
   for (const [kind, name, args] of list) {
     if (NOT_DRAWN.includes(name)) continue;
-    const text = args.map((arg) => JSON.stringify(arg));
+    const text = args.map((arg) => (arg?.path === undefined ? JSON.stringify(arg) : `new Path2D(${JSON.stringify(arg.path)})`));
     if (kind === "call") {
       if (["save", "restore", "reset"].includes(name)) set.clear();
       lines.push(`c.${name}(${text.join(", ")});`);

@@ -274,5 +274,5 @@ STATES["class-marks"] = on(class_picture, (page) => beside_picture(page, "to-mar
 
 STATES["class-wall"] = on(class_picture, async (page) => {
   await beside_picture(page, "wall");
-  await page.until(() => document.getElementById("class-wall-head")?.checkVisibility());
+  await page.until(() => document.getElementById("class-wall-said")?.checkVisibility());
 });

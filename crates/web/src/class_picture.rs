@@ -1,6 +1,6 @@
 //! The pictures of a class: what they need is worked out once a change, as a text, and drawn from that as often as wanted.
 
-use crate::picture::{ThemeName, canvas, shown};
+use crate::picture::{ThemeName, canvas, no_canvas, shown};
 use layercast_chart::{
     self as chart, ClassPicture, ClassWords, Core, Curve, CurveLook, Found, Layout, Size, Surface,
 };
@@ -262,11 +262,8 @@ pub fn class_draw(
         scale: request.scale,
         layout: Layout::Wide,
     };
-    let backing = |css_px: f64| (css_px * size.scale).round().clamp(1.0, 16_384.0) as u32;
-    canvas.set_width(backing(size.width_px));
-    canvas.set_height(backing(size.height_px));
     let backend =
-        canvas::Canvas::new(canvas).ok_or_else(|| JsError::new("this browser gives no canvas to draw on"))?;
+        canvas::Canvas::new(canvas, (size.width_px, size.height_px), size.scale).ok_or_else(no_canvas)?;
     let ClassPictureWords { decimal, depth, temperature, middle, .. } = request.words;
     let words = ClassWords { decimal, depth, temperature, middle };
     chart::draw_class(backend, &picture, request.theme.into(), size, &words, Surface::Canvas)?;

@@ -231,11 +231,8 @@ pub fn draw(
     let request: PictureRequest = request.to_rust()?;
     let Composed { scene, picture } = compose(&notebook, &request, ranges.as_deref());
     let size = request.size();
-    let backing = |css_px: f64| (css_px * size.scale).round().clamp(1.0, 16_384.0) as u32;
-    canvas.set_width(backing(size.width_px));
-    canvas.set_height(backing(size.height_px));
     let backend =
-        canvas::Canvas::new(canvas).ok_or_else(|| JsError::new("this browser gives no canvas to draw on"))?;
+        canvas::Canvas::new(canvas, (size.width_px, size.height_px), size.scale).ok_or_else(no_canvas)?;
     let words = request.words.to_words();
     let placement =
         layercast_chart::draw(backend, &picture, request.theme.into(), size, &words, Surface::Canvas)?;
@@ -249,11 +246,8 @@ pub fn draw(
 #[wasm_bindgen]
 pub fn draw_small(canvas: HtmlCanvasElement, request: Ts<SmallRequest>) -> Result<(), JsError> {
     let request: SmallRequest = request.to_rust()?;
-    let backing = |css_px: f64| (css_px * request.scale).round().clamp(1.0, 16_384.0) as u32;
-    canvas.set_width(backing(request.width_px));
-    canvas.set_height(backing(request.height_px));
-    let backend =
-        canvas::Canvas::new(canvas).ok_or_else(|| JsError::new("this browser gives no canvas to draw on"))?;
+    let backend = canvas::Canvas::new(canvas, (request.width_px, request.height_px), request.scale)
+        .ok_or_else(no_canvas)?;
     let size = Size {
         width_px: request.width_px,
         height_px: request.height_px,
@@ -269,6 +263,11 @@ pub fn draw_small(canvas: HtmlCanvasElement, request: Ts<SmallRequest>) -> Resul
     };
     layercast_chart::draw_small(backend, &picture, request.theme.into(), size, Surface::Canvas)?;
     Ok(())
+}
+
+/// What to say where nothing can be drawn.
+pub(crate) fn no_canvas() -> JsError {
+    JsError::new("this browser gives no canvas to draw on")
 }
 
 /// The same picture as an SVG document with a title, for saving: with the student's grips, without the cursor.

@@ -54,6 +54,7 @@ class-wall-middle = The middle of the class, and how far the groups lie apart
 class-key-warm = epilimnion: warm, mixed
 class-key-steep = metalimnion: steep
 class-key-deep = hypolimnion: cold, deep
+class-key-line = thermocline and its range
 class-add-about = Drop files, or the zip of your learning platform, anywhere on this screen. What files are called does not matter.
 class-add-choose = Choose files
 class-add-folder = Choose a folder

@@ -54,6 +54,7 @@ class-wall-middle = El centro de la clase, y cuánto se separan los grupos
 class-key-warm = epilimnion: cálida, mezclada
 class-key-steep = metalimnion: cambio brusco
 class-key-deep = hipolimnion: fría, profunda
+class-key-line = termoclina y su margen
 class-add-about = Suelta archivos, o el zip de tu plataforma, en cualquier lugar de esta pantalla. No importa cómo se llamen.
 class-add-choose = Elegir archivos
 class-add-folder = Elegir una carpeta

@@ -115,9 +115,10 @@ export function show_wall(s: Readonly<State>): void {
   const { wall, part, blank } = class_book();
   by_id("screen-class").classList.toggle("on-wall", wall);
   toggle(by_id("class-panel"), !wall);
-  toggle(by_id("class-wall-head"), wall);
+  toggle(by_id("class-wall-said"), wall);
+  toggle(by_id("class-wall-foot"), wall);
   toggle(by_id("class-wall-keys"), !keys_told);
-  toggle(by_id("class-wall-key"), wall && part === "layers");
+  by_id("class-wall-key").classList.toggle("unseen", part !== "layers");
   toggle(by_id("class-blank"), blank);
   set_text(by_id("class-wall-said"), said_of(step_now()));
   draw(s);
@@ -155,7 +156,7 @@ function draw(s: Readonly<State>): void {
     width_px: width,
     height_px: height,
     root_px,
-    scale: Math.max(2, devicePixelRatio),
+    scale: wall ? devicePixelRatio : Math.max(2, devicePixelRatio),
     words: {
       decimal: decimal_sign(),
       depth: t_lines("class-picture-depth"),
