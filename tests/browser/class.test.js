@@ -102,6 +102,67 @@ test("from eight hand-ins with their troubles to the marks, in few presses", { t
   await page.close();
 });
 
+test("a saved class opens again with its marks: into an empty one at once, over another after a question", { timeout: 120_000 }, async () => {
+  const page = await browser.open();
+  page.hurry = true;
+  await page.go();
+  await steps.drop_hand_ins(page);
+  await page.sees('#class-panel [data-view="add"] [data-part="counts"]', "Of 11");
+  const click = (selector) => page.run((what) => document.querySelector(what).click(), selector);
+  const list = '#class-panel [data-view="list"]';
+  const marks = '#class-panel [data-view="marks"]';
+  const groups = () => page.run(() => [...document.querySelectorAll('#class-panel [data-part="casts"] tr')].map((row) => row.innerText));
+  const drop = (text, name) =>
+    page.run(
+      (text, name) => {
+        const dropped = new DataTransfer();
+        dropped.items.add(new File([text], name));
+        dispatchEvent(new DragEvent("drop", { dataTransfer: dropped, bubbles: true, cancelable: true }));
+      },
+      text,
+      name,
+    );
+  await click('#class-panel [data-view="add"] [data-part="to-sheets"]');
+  await page.run(() => [...document.querySelectorAll('#class-panel [data-part="looks"] button')].find((one) => one.textContent.trim() === "Read as feet").click());
+  await click('#class-panel [data-view="sheets"] [data-part="to-list"]');
+  const before = await groups();
+  assert.equal(before.length, 7);
+  await page.keep_saved();
+  await click(`${list} [data-part="to-marks"]`);
+  await click(`${marks} [data-part="save-class"]`);
+  const saved = await page.until(() => window.saved);
+  await page.run(() => (document.getElementById("class-students").value = "01\tKim"));
+  await click(`${marks} [data-part="new-class"]`);
+  await click(`${marks} [data-part="new-yes"]`);
+  assert.equal(await page.run(() => document.getElementById("class-students").value), "", "a new class forgets the names");
+  await page.until(() => document.querySelectorAll('#class-panel [data-part="casts"] tr').length === 0);
+
+  // Into an empty class, from another screen, whatever the file is called.
+  await steps.go(page, "log");
+  await drop(saved, "renamed.txt");
+  await page.until(() => document.querySelectorAll('#class-panel [data-part="casts"] tr').length === 7);
+  assert.deepEqual(await groups(), before, "the repairs came with it");
+
+  // Over another one it asks; the one that is open stays until then.
+  const other = JSON.parse(saved);
+  other.now.members = other.now.members.slice(0, 1);
+  await drop(JSON.stringify(other), "other.json");
+  await page.sees(`${list} [data-part="offered-holds"]`, "with one sheet");
+  assert.equal(await page.run(() => document.activeElement.dataset.part), "offered-no");
+  await page.inner.keyboard.press("Enter");
+  assert.deepEqual(await groups(), before);
+  await drop(JSON.stringify(other), "other.json");
+  await page.sees(`${list} [data-part="offered-holds"]`, "with one sheet");
+  await click(`${list} [data-part="offered-yes"]`);
+  await page.until(() => document.querySelectorAll('#class-panel [data-part="casts"] tr').length === 1);
+
+  // A newer one is not opened, and says so.
+  await drop(saved.replace('"version":', '"version":9'), "newer.json");
+  await page.sees('#class-panel [data-view="add"] [data-part="rows"]', "newer Layercast");
+  assert.deepEqual(page.faults, []);
+  await page.close();
+});
+
 /** Markup and a formula, in a text that a student wrote. */
 const WILD = "<img src=x onerror=alert(1)> =1+1";
 

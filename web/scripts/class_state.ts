@@ -28,6 +28,8 @@ export interface ClassBook {
   /** What became of what was dropped last. */
   readonly taken: Taken | null;
   readonly panel: ClassPanel;
+  /** A saved class that waits to be opened in place of this one, and how many sheets it holds. */
+  readonly offered: { text: string; sheets: number } | null;
   /** The sheet in hand: its key. */
   readonly seat: string | null;
   /** The question in hand; `null`: the one to ask next. */
@@ -59,6 +61,7 @@ function fresh(text: string, taken: Taken | null): ClassBook {
     text,
     ...core.class_look(text, null),
     taken,
+    offered: null,
     panel: "list",
     seat: null,
     question: null,
@@ -113,21 +116,26 @@ export function class_take_lesson(lesson: string): void {
   take_in(changed, core.class_look(changed, against), {});
 }
 
-/** Opens a class from its file's text; false when it is none. */
-export function class_open(text: string): boolean {
-  const opened = core.open_class(text);
-  if (opened === null) return false;
-  book = fresh(opened, null);
+/** A class from its file: opened at once in place of an empty one, else after a question. */
+export function offer_class(text: string): void {
+  if (class_book().view.sheets.length === 0) {
+    class_open(text);
+    return;
+  }
+  const sheets = core.class_look(text, null).view.sheets.length;
+  set_class({ offered: { text, sheets }, panel: "list", wall: false });
+}
+
+/** Opens a class in place of this one. */
+export function class_open(text: string): void {
+  book = fresh(text, null);
   keep();
   show();
-  return true;
 }
 
 /** An empty class in place of this one. */
 export function class_new(): void {
-  book = fresh(core.new_class(), null);
-  keep();
-  show();
+  class_open(core.new_class());
 }
 
 function take_in(text: string, shown: ClassShown, change: Partial<ClassBook>): void {

@@ -1,7 +1,8 @@
 // Files in and out: choosing, dropping, pasting, saving. What a file's bytes mean is decided by the calculation.
 
-import type { Opened } from "../generated/core";
+import type { Opened, Screen } from "../generated/core";
 import { begin_busy } from "./busy";
+import { set_class } from "./class_state";
 import * as core from "./core";
 import { by_id, focus_seen, is_field, toggle } from "./dom";
 import { beside, Halted, halt, is_long_file } from "./long";
@@ -71,7 +72,8 @@ export function mount_files(): void {
 /** A table or a saved notebook as text. False: it was stopped. */
 export function take_text(text: string): Promise<boolean> {
   return unless_stopped(async () => {
-    if (/^\s*\{/.test(text)) {
+    // A document of ours, or the lines of a hand-in: the calculation tells.
+    if (/^\s*\{|\bLC [0-9A-Z]{4} \d/.test(text)) {
       const opened = await opened_from(new TextEncoder().encode(text));
       if (opened.kind !== "table" && opened.kind !== "no") return take_opened(opened, t("page-paste-name"));
     }
@@ -119,6 +121,10 @@ async function take_opened(opened: Opened, name: string): Promise<boolean> {
     case "lesson":
       await refuse({ kind: "lesson", name, lesson: opened });
       return true;
+    case "class":
+      await to_screen("class");
+      set_class({ panel: "list" });
+      return into_class([new File([opened.class], name)]);
     case "table":
       return take_table(opened.text, "take_file");
     case "no":
@@ -136,9 +142,11 @@ async function refuse(file: FileTrouble): Promise<void> {
   focus_seen(by_id(FIRST_WAY[file.kind]));
 }
 
-async function to_log(): Promise<void> {
+const to_log = (): Promise<void> => to_screen("log");
+
+async function to_screen(screen: Screen): Promise<void> {
   await idle();
-  if (state().look.place.screen !== "log") await dispatched({ do: "go", screen: "log", question: null });
+  if (state().look.place.screen !== screen) await dispatched({ do: "go", screen, question: null });
 }
 
 async function take_table(text: string, how: "paste" | "take_file"): Promise<boolean> {

@@ -92,6 +92,15 @@ impl HandIn {
         hand_in
     }
 
+    /// The notebook to go on with: its cast, its sheet, its lesson. What a hand-in does not hold (the table as it was pasted,
+    /// earlier casts to go back to) is not in it.
+    pub fn to_notebook(&self) -> Notebook {
+        let mut notebook = Notebook::with_cast(self.notebook.clone(), self.lesson.clone(), self.cast.clone());
+        notebook.had_readings = !self.cast.entries.is_empty();
+        notebook.sheets = vec![self.sheet.clone()];
+        notebook
+    }
+
     /// The name it has by all that is in it but its sum: the same in every form it came in.
     pub fn id(&self) -> String {
         short_hash(&text::written(&Self { check: String::new(), ..self.clone() }))

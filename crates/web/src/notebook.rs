@@ -3,9 +3,10 @@
 use crate::view::{beside, large_view};
 use layercast_exchange::read::{self as tables, Outcome};
 use layercast_lesson::action::Action;
+use layercast_lesson::class::Class;
 use layercast_lesson::document::{Lesson, Notebook, Unopened};
-use layercast_lesson::maker;
 use layercast_lesson::view::{Look, Said};
+use layercast_lesson::{hand_in, maker};
 use serde::Serialize;
 use tsify::{Ts, Tsify};
 use wasm_bindgen::prelude::*;
@@ -39,6 +40,11 @@ pub enum Opened {
         language: String,
         /// What this page cannot do with it.
         said: Vec<Said>,
+    },
+    /// A class that a teacher saved, as its text of today's version.
+    Class {
+        /// The class.
+        class: String,
     },
     /// A table, decoded to text: give it back as the action `take_file`, or `paste` where it was pasted.
     Table {
@@ -163,6 +169,18 @@ fn opened(bytes: &[u8]) -> Opened {
             said: opened.said.into_iter().map(Said::from).collect(),
         };
     }
+    let text = std::str::from_utf8(bytes).unwrap_or_default().trim_start_matches('\u{feff}');
+    if text.trim_start().starts_with('{') {
+        match Class::from_json(text) {
+            Ok(class) => return Opened::Class { class: class.to_json() },
+            Err(why) if why.id != "class-file-none" => return no(vec![why]),
+            Err(_) => {}
+        }
+    }
+    // A hand-in, in whatever form, is gone on with; several at once are a teacher's.
+    if let [Ok(one)] = hand_in::open(bytes).as_slice() {
+        return Opened::Notebook { notebook: one.hand_in.to_notebook().to_json() };
+    }
     let table = tables::read(bytes, &Default::default());
     match table.outcome {
         Outcome::Error => no(table.messages),
@@ -180,6 +198,42 @@ mod tests {
     fn a_saved_notebook_opens_as_itself() {
         let saved = new_notebook("C-4T7K");
         assert_eq!(opened(saved.as_bytes()), Opened::Notebook { notebook: saved });
+    }
+
+    #[test]
+    fn a_saved_class_opens_and_a_newer_one_says_so() {
+        let class = Class::new("9B", None).to_json();
+        assert_eq!(opened(class.as_bytes()), Opened::Class { class: class.clone() });
+        let newer = class.replacen("\"version\":", "\"version\":9", 1);
+        assert_ne!(newer, class);
+        let Opened::No { said } = opened(newer.as_bytes()) else { panic!("a newer class is not opened") };
+        assert_eq!(said.first().map(|said| said.id.as_str()), Some("class-file-newer"));
+    }
+
+    #[test]
+    fn a_hand_in_is_gone_on_with_in_every_form() {
+        let pasted = Action::Paste {
+            text: "Depth m;Down;Up\n0;18,5;18,4\n1;18,1;18,0\n2;14,0;14,1\n3;11,2;11,2\n".into(),
+        };
+        let mut notebook = Notebook::from_json(&new_notebook("4T7K")).expect("ours");
+        for action in [pasted, Action::SetSeat { text: "07".into() }] {
+            notebook = layercast_lesson::act(&notebook, &action);
+        }
+        let file = hand_in::file_text(&notebook);
+        let lines = hand_in::lines(&notebook).join("\n");
+        let page = format!(
+            "<html><script type=\"application/json\" id=\"layercast-hand-in\">{file}</script></html>"
+        );
+        for form in [file, lines, page] {
+            let Opened::Notebook { notebook: again } = opened(form.as_bytes()) else {
+                panic!("not opened: {form}")
+            };
+            let again = Notebook::from_json(&again).expect("a notebook");
+            assert_eq!(again.cast.entries, notebook.cast.entries);
+            assert_eq!(again.sheets, notebook.sheets);
+            assert_eq!(again.lesson, notebook.lesson);
+            assert!(!again.may_guess());
+        }
     }
 
     #[test]

@@ -217,3 +217,12 @@ class-note-marks = Ask two groups that lie apart to say what they looked at.
 class-note-layers = First the ranges, then the depths. Ask: which depth lies in most ranges?
 class-note-middle = Ask: at which depth are the groups least sure, and why there?
 class-note-why = Ask: what would we see if it were something else? Say what cannot be told apart.
+
+# A saved class that was dropped while another is open.
+class-open-holds = This is a saved class, with { $sheets ->
+    [one] one sheet
+   *[other] { $sheets } sheets
+}. Open it?
+class-open-text = It takes the place of the class that is open. Save that one to a file first: nothing brings it back.
+class-open-no = Leave it
+class-open-yes = Open it

@@ -217,3 +217,12 @@ class-note-marks = Pide a dos grupos alejados que digan en qué se fijaron.
 class-note-layers = Primero los márgenes, después las profundidades. Pregunta: ¿qué profundidad está en más márgenes?
 class-note-middle = Pregunta: ¿a qué profundidad están menos seguros los grupos, y por qué ahí?
 class-note-why = Pregunta: ¿qué veríamos si fuera otra cosa? Di lo que no se puede distinguir.
+
+# A saved class that was dropped while another is open.
+class-open-holds = Es una clase guardada, con { $sheets ->
+    [one] una hoja
+   *[other] { $sheets } hojas
+}. ¿Abrirla?
+class-open-text = Ocupará el lugar de la clase abierta. Guarda antes esa en un archivo: nada la trae de vuelta.
+class-open-no = Dejarlo
+class-open-yes = Abrirla

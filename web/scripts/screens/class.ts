@@ -1,7 +1,17 @@
 // Class: eight groups on one axis, what to say of them, what came in, what they know, and their marks.
 
 import type { CastRow, OutcomeName } from "../../generated/core";
-import { type ClassPanel, class_book, class_do, class_take, open_last_class, set_class } from "../class_state";
+import {
+  type ClassPanel,
+  class_book,
+  class_do,
+  class_open,
+  class_take,
+  offer_class,
+  open_last_class,
+  set_class,
+} from "../class_state";
+import { open_class } from "../core";
 import { by_id, list, part, set_attr, set_text, template, toggle } from "../dom";
 import { on_class_files } from "../files";
 import { focus_is_lost } from "../focus";
@@ -114,6 +124,12 @@ async function take_class_files(files: readonly File[]): Promise<boolean> {
   }
   const [only] = bytes;
   if (class_book().panel === "lesson" && bytes.length === 1 && only !== undefined && open_lesson(only)) return true;
+  const saved = bytes.length === 1 && only !== undefined ? open_class(new TextDecoder().decode(only)) : null;
+  if (saved !== null) {
+    offer_class(saved);
+    told_class();
+    return true;
+  }
   class_take(
     files.map((file) => file.name),
     bytes,
@@ -122,9 +138,27 @@ async function take_class_files(files: readonly File[]): Promise<boolean> {
   return true;
 }
 
+/** Says what a saved class did: it is open, or it waits. */
+function told_class(): void {
+  const { offered, view } = class_book();
+  if (offered === null) speak(say(view.title));
+  else part(by_id("class-panel"), "offered-no").focus();
+}
+
 // The list beside the picture.
 
 function mount_list(el: HTMLElement): void {
+  const title = part(el, "title");
+  part(el, "offered-no").addEventListener("click", () => {
+    set_class({ offered: null });
+    title.focus();
+  });
+  part(el, "offered-yes").addEventListener("click", () => {
+    const { offered } = class_book();
+    if (offered === null) return;
+    class_open(offered.text);
+    title.focus();
+  });
   part(el, "wall").addEventListener("click", to_wall);
   part(el, "parts").addEventListener("click", ({ target }) => {
     const button = target instanceof Element ? target.closest("button") : null;
@@ -148,8 +182,10 @@ function mount_list(el: HTMLElement): void {
 }
 
 function show_list(el: HTMLElement): void {
-  const { view, part: shown, against, kept } = class_book();
+  const { view, part: shown, against, kept, offered } = class_book();
   const empty = view.casts.length === 0;
+  toggle(part(el, "offered"), offered !== null);
+  if (offered !== null) set_text(part(el, "offered-holds"), t("class-open-holds", { sheets: offered.sheets }));
   say_into(part(el, "title"), view.title);
   say_into(part(el, "sentence"), view.sentence);
   toggle(part(el, "parts"), !empty);

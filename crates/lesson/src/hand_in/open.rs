@@ -1,6 +1,7 @@
 //! Whatever comes back, opened: nothing is trusted, nothing is taken in part without saying so.
 
 use super::{Check, Form, HandIn, SCHEMA, VERSION, text};
+use crate::class::{self, Class};
 use crate::document::{self, Notebook};
 use layercast_core::Message;
 use layercast_exchange::document::{self as cast_document, CastDoc};
@@ -142,7 +143,10 @@ fn by_schema(head: &Head, json: &str, form: Form) -> Vec<Result<Opened, Refused>
         document::SCHEMA => of_notebook(json),
         document::LESSON_SCHEMA => vec![Err(Refused::NotOurs(Message::new("class-why-lesson")))],
         cast_document::SCHEMA => vec![Err(Refused::NotOurs(Message::new("class-why-cast")))],
-        crate::class::SCHEMA => vec![Err(Refused::NotOurs(Message::new("class-why-class")))],
+        class::SCHEMA => {
+            let class = Class::from_json(json);
+            vec![Err(Refused::NotOurs(class.err().unwrap_or_else(|| Message::new("class-why-class"))))]
+        }
         _ => vec![Err(Refused::NotOurs(Message::new("class-why-unknown")))],
     }
 }
