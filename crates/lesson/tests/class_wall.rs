@@ -153,16 +153,26 @@ fn why_two_groups_differ_is_said_with_what_cannot_be_told() {
     // Their layers stand alike: what is said first is that there is nothing to contradict.
     assert!(said[0].starts_with("Their thermocline ranges share a depth"), "{said:?}");
     assert_eq!(said[1], "They are 0.6\u{a0}°C apart, taken over all depths.");
-    assert!(said[2].starts_with("Fits best: If the probe read 0.60\u{a0}°C too much,"), "{said:?}");
+    assert!(
+        said[2]
+            .starts_with("Fits best: If the probe of group D read 0.60\u{a0}°C more than that of group C,"),
+        "{said:?}"
+    );
     assert_eq!(view.causes.len(), 5);
     assert!(view.causes[0].possible);
     let back = why(&class, Against { one: &ids[0], other: Some(&ids[1]), minutes_apart: None }).unwrap();
-    assert!(words.say(&back.said[2]).starts_with("Fits best: If the probe read 0.60\u{a0}°C too little,"));
+    assert!(
+        words
+            .say(&back.said[2])
+            .starts_with("Fits best: If the probe of group C read 0.60\u{a0}°C less than that of group D,")
+    );
     let chance = why(&class, Against { one: &ids[2], other: Some(&ids[0]), minutes_apart: None }).unwrap();
     assert!(words.say(&chance.said[2]).starts_with("Nothing but chance"));
     let rest = why(&class, Against { one: &ids[1], other: None, minutes_apart: None }).unwrap();
     assert_eq!(words.say(&rest.title), "D and the rest");
-    assert!(words.say(&rest.said[2]).starts_with("Fits best: If the probe"), "{:?}", rest.said);
+    let of_rest = words.say(&rest.said[2]);
+    assert!(of_rest.starts_with("Fits best: If the probe of group D read"), "{of_rest}");
+    assert!(of_rest.contains("more than that of the rest,"), "{of_rest}");
     let key = class.now.members[1].key.clone();
     let moved = act(&class, &ClassAction::OtherStation { member: key, on: true });
     let away = why(&moved, Against { one: &ids[0], other: Some(&ids[1]), minutes_apart: None }).unwrap();
@@ -202,4 +212,70 @@ fn forty_groups_and_an_empty_cast_are_shown() {
     assert_eq!(view.casts.len(), 41);
     let names: Vec<usize> = view.casts.iter().map(|cast| cast.name.parse().unwrap()).collect();
     assert_eq!(names, (1..=41).collect::<Vec<_>>());
+}
+
+/// Each cause planted in the cast of D: the sentence of that cause says in which direction, seen from either group, and
+/// never whose cast is the wrong one.
+#[test]
+fn a_planted_cause_is_told_in_its_direction() {
+    let water = |depth: f64| 15.0 - 7.0 * ((depth - 4.0) / 1.5).tanh();
+    let planted: [(&str, &dyn Fn(f64) -> f64, [&str; 2], [&str; 2]); 5] = [
+        (
+            "class-cause-offset",
+            &|depth| water(depth) + 0.6,
+            ["If the probe of group D read ", "\u{a0}°C more than that of group C, that would explain "],
+            ["If the probe of group C read ", "\u{a0}°C less than that of group D, that would explain "],
+        ),
+        (
+            "class-cause-zero",
+            &|depth| water(depth + 0.3),
+            ["If, at the same mark, the probe of group D hung ", "\u{a0}m deeper than that of group C, that"],
+            [
+                "If, at the same mark, the probe of group C hung ",
+                "\u{a0}m less deep than that of group D, that",
+            ],
+        ),
+        (
+            "class-cause-stretch",
+            &|depth| water(depth * 1.08),
+            [
+                "If, at the same marks, the cable of group D reached ",
+                "\u{a0}% deeper than that of group C, that",
+            ],
+            [
+                "If, at the same marks, the cable of group C reached ",
+                "\u{a0}% less deep than that of group D, that",
+            ],
+        ),
+        (
+            "class-cause-top",
+            &|depth| water(depth) + 1.5 * (-depth / 0.8).exp(),
+            ["If group D had the top water ", "\u{a0}°C warmer than group C, that would explain "],
+            ["If group C had the top water ", "\u{a0}°C colder than group D, that would explain "],
+        ),
+        (
+            "class-cause-moved",
+            &|depth| water(depth - 0.6 * (std::f64::consts::PI * depth / 8.5).sin()),
+            ["If the layer lay ", "\u{a0}m deeper for group D than for group C, that would explain "],
+            ["If the layer lay ", "\u{a0}m higher up for group C than for group D, that would explain "],
+        ),
+    ];
+    let words = Words::new("en");
+    for (id, read_c, from_d, from_c) in planted {
+        let c = retyped(&seat("group_c", "C", "03"), |depth, temp| *temp = water(*depth));
+        let d = retyped(&seat("group_c", "D", "04"), |depth, temp| *temp = read_c(*depth));
+        let (class, _) = taken(&Class::new("", None), &[c, d]);
+        let ids: Vec<String> = look(&class, None).casts.into_iter().map(|cast| cast.cast_id).collect();
+        let told = |one: usize, other: Option<usize>| {
+            let other = other.map(|other| ids[other].as_str());
+            let view = why(&class, Against { one: &ids[one], other, minutes_apart: None }).unwrap();
+            words.say(&view.causes.iter().find(|cause| cause.name.id == id).unwrap().said)
+        };
+        for (said, [begin, then]) in [(told(1, Some(0)), from_d), (told(0, Some(1)), from_c)] {
+            assert!(said.starts_with(begin) && said.contains(then), "{id}: {said}");
+        }
+        // One group is all the rest there is: the same direction, and no name.
+        let rest = told(1, None);
+        assert!(rest.starts_with(from_d[0]) && rest.contains("the rest, that would explain"), "{id}: {rest}");
+    }
 }

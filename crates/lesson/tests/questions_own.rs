@@ -105,8 +105,12 @@ fn what_cannot_be_asked_of_this_cast_is_left_out_with_its_reason() {
 fn words_are_asked_of_every_water_kept_as_written_and_never_judged() {
     let words = [("en", Words::new("en")), ("es", Words::new("es"))];
     for mut pond in all_ponds() {
-        let rubric =
-            ["<b>two</b> numbers".to_owned(), "one number".to_owned(), " ".to_owned(), "none".to_owned()];
+        let rubric = [
+            "<b>two</b> numbers".to_owned(),
+            " ".to_owned(),
+            "one number".to_owned(),
+            "a wild guess".to_owned(),
+        ];
         let asked = with(&mut pond, OwnBy { rubric: rubric.to_vec(), ..OwnBy::default() });
         let Some(asked) = asked else { panic!("{}", pond.name) };
         let written = fields(&[("words", "It is <mine>warm</mine> on top.")]);
@@ -125,9 +129,42 @@ fn words_are_asked_of_every_water_kept_as_written_and_never_judged() {
             let kept = answer(&[fields(&[("words", "It is warm on top.")])]);
             pond.sheet.answers.insert(asked.id.clone(), kept);
             let page = words.page(&questions::view(&pond.context(), &pond.paper(), index).unwrap());
-            for told in ["It is warm on top.", "two", "one number", "none"] {
+            let (looks, most, some) = match *language {
+                "en" => ("Your teacher looks for this: ", "Most points for: ", "Some points for: one number"),
+                _ => ("Tu profe busca esto: ", "Casi todos los puntos: ", "Algunos puntos: one number"),
+            };
+            for told in ["It is warm on top.", "two", looks, some] {
                 assert!(page.contains(told), "{language} {told}: {page}");
             }
+            // An empty level leaves the others what they are, and what earns nothing is the teacher's alone.
+            assert!(!page.contains(most) && !page.contains("a wild guess"), "{language}: {page}");
         }
+    }
+}
+
+#[test]
+fn each_level_of_words_keeps_its_own_sentence() {
+    let mut pond = demo("group_a");
+    let levels = |levels: [&str; 4]| levels.map(str::to_owned).to_vec();
+    for (rubric, want) in [
+        (levels(["all", "most", "some", "nothing"]), ["looks", "most", "some"].as_slice()),
+        (levels(["", "most", "", "nothing"]), &["most"]),
+        (levels(["", "", "", "nothing"]), &[]),
+        (vec!["all".to_owned()], &["looks"]),
+        (Vec::new(), &[]),
+    ] {
+        let asked = with(&mut pond, OwnBy { rubric, ..OwnBy::default() }).unwrap();
+        pond.sheet.answers.clear();
+        let kept = answer(&[fields(&[("words", "It is warm on top.")])]);
+        pond.sheet.answers.insert(asked.id.clone(), kept);
+        let index = pond.paper().asked.iter().position(|a| *a == asked).unwrap();
+        let shown =
+            serde_json::to_string(&questions::view(&pond.context(), &pond.paper(), index).unwrap()).unwrap();
+        let told: Vec<&str> = ["looks", "most", "some"]
+            .into_iter()
+            .filter(|level| shown.contains(&format!("\"ask-own-words-{level}\"")))
+            .collect();
+        assert_eq!(told, want, "{shown}");
+        assert!(!shown.contains("nothing"), "{shown}");
     }
 }

@@ -50,16 +50,17 @@ pub fn why(class: &super::Class, against: Against) -> Option<WhyView> {
     let room = Room::of(class);
     let cores = cores(&room);
     let (one, one_core) = side(&room, &cores, against.one)?;
-    let (other, other_name) = match against.other {
+    let (other, other_core) = match against.other {
         Some(id) => {
             let (side, core) = side(&room, &cores, id)?;
-            (side, Message::new("class-why-group").text("group", core.name.clone()))
+            (side, Some(core))
         }
-        None => (rest(&room, &cores, against.one), Message::new("class-why-the-rest")),
+        None => (rest(&room, &cores, against.one), None),
     };
+    let names = Names { one: &one_core.name, other: other_core.map(|core| core.name.as_str()) };
     let title = Message::new("class-why-title")
-        .text("one", one_core.name.clone())
-        .message("other", other_name.clone());
+        .text("one", names.one)
+        .message("other", names.other("class-why-group"));
     let before = before(&cores, one_core, against.other);
     let options = Options { minutes_apart: against.minutes_apart.map(|m| -m), ..Options::default() };
     // b less a: the other is a, so that the values are those of the one.
@@ -74,8 +75,8 @@ pub fn why(class: &super::Class, against: Against) -> Option<WhyView> {
         }
         Ok(pair) => {
             let found = pair.comparison(&pair.chance(0, TRIALS));
-            let said = before.into_iter().chain(sentences(&found)).map(Into::into).collect();
-            WhyView { title: title.into(), said, causes: causes(&found) }
+            let said = before.into_iter().chain(sentences(&found, names)).map(Into::into).collect();
+            WhyView { title: title.into(), said, causes: causes(&found, names) }
         }
     };
     Some(view)
@@ -123,15 +124,31 @@ fn rest(room: &Room, cores: &[Core], id: &str) -> Side {
     Side::bare(levels.iter().map(|level| Level::bare(level.depth_m, level.middle_c, sd_c)).collect())
 }
 
+/// Whose casts are compared, as they stand over the cores: a difference never says which of the two is off.
+#[derive(Clone, Copy)]
+struct Names<'c> {
+    one: &'c str,
+    /// `None`: the rest.
+    other: Option<&'c str>,
+}
+
+impl Names<'_> {
+    /// The other one, by a message that names a group.
+    fn other(self, id: &'static str) -> Message {
+        self.other
+            .map_or_else(|| Message::new("class-why-the-rest"), |name| Message::new(id).text("group", name))
+    }
+}
+
 /// What the readings say.
-fn sentences(found: &Comparison) -> Vec<Message> {
+fn sentences(found: &Comparison, names: Names) -> Vec<Message> {
     let mut said = vec![Message::new("class-why-apart").temp("apart", rounded(found.rms_c, 2))];
     match found.verdict {
         Some(Verdict::Chance) | None => said.push(Message::new("class-why-chance")),
         Some(Verdict::NoneAlone) => said.push(Message::new("class-why-none-alone")),
         Some(Verdict::Cause(cause)) => {
             let fit = found.fit(cause);
-            let best = fit.map_or_else(|| name(cause), |fit| sized(cause, fit));
+            let best = fit.map_or_else(|| name(cause), |fit| sized(cause, fit, names));
             said.push(Message::new("class-why-best").message("cause", best));
             for other in &found.cannot_be_told_from {
                 said.push(Message::new("class-why-cannot-be-told").message("cause", name(*other)));
@@ -155,7 +172,7 @@ fn sentences(found: &Comparison) -> Vec<Message> {
     said
 }
 
-fn causes(found: &Comparison) -> Vec<CauseView> {
+fn causes(found: &Comparison, names: Names) -> Vec<CauseView> {
     let named = match found.verdict {
         Some(Verdict::Cause(cause)) => Some(cause),
         _ => None,
@@ -163,7 +180,7 @@ fn causes(found: &Comparison) -> Vec<CauseView> {
     let view = |explanation: &layercast_core::compare::Explanation| {
         let cause = explanation.cause;
         let said = match &explanation.fit {
-            Ok(fit) => sized(cause, fit),
+            Ok(fit) => sized(cause, fit, names),
             Err(NotTried::EvenWater) => Message::new("class-why-not-even"),
             Err(NotTried::TopNotRead) => Message::new("class-why-not-top"),
             Err(NotTried::NoLayer) => Message::new("class-why-not-layer"),
@@ -187,7 +204,7 @@ fn name(cause: Cause) -> Message {
 }
 
 /// A cause with its size and how much it explains.
-fn sized(cause: Cause, fit: &Fit) -> Message {
+fn sized(cause: Cause, fit: &Fit, names: Names) -> Message {
     let size = fit.value.abs();
     let more = fit.value >= 0.0;
     let explains = (100.0 * fit.explains).round().clamp(0.0, 100.0);
@@ -212,5 +229,9 @@ fn sized(cause: Cause, fit: &Fit) -> Message {
         (Cause::MovedWater, true) => "class-fit-moved-deeper",
         (Cause::MovedWater, false) => "class-fit-moved-shallower",
     };
-    Message::new(id).number("size", size, decimals).number("explains", explains, 0)
+    Message::new(id)
+        .text("one", names.one)
+        .message("other", names.other("class-fit-group"))
+        .number("size", size, decimals)
+        .number("explains", explains, 0)
 }

@@ -25,19 +25,12 @@ pub(crate) fn hint(level: u8) -> &'static str {
     }
 }
 
-/// What the teacher looks for, best first.
+/// What earns points, best first. What earns none stays with the teacher: it says what not to write, or how somebody failed.
 pub(crate) fn explain(own: &OwnQuestion) -> Explained {
-    let levels: Vec<&str> =
-        own.by.rubric.iter().map(|level| level.trim()).filter(|l| !l.is_empty()).collect();
-    let looks_for = match *levels.as_slice() {
-        [] => Vec::new(),
-        [one] => vec![Message::new("ask-own-words-looks").text("best", one)],
-        [best, ref rest @ ..] => {
-            let next = |level: &&str| Message::new("ask-own-words-then").text("level", *level);
-            let first = Message::new("ask-own-words-looks").text("best", best);
-            std::iter::once(first).chain(rest.iter().map(next)).collect()
-        }
-    };
+    let levels =
+        [("ask-own-words-looks", "best"), ("ask-own-words-most", "level"), ("ask-own-words-some", "level")];
+    let told = levels.into_iter().zip(&own.by.rubric).filter(|(_, words)| !words.trim().is_empty());
+    let looks_for = told.map(|((id, name), words)| Message::new(id).text(name, words.trim())).collect();
     Explained {
         shown: Message::new("ask-own-words-shown"),
         sum: Vec::new(),
