@@ -51,7 +51,7 @@ pub enum Doubt {
         /// A likely intended value, °C.
         point_lost_c: Option<f64>,
     },
-    /// Sticks out from the readings above and below on the same leg (differential spike).
+    /// Sticks out from the readings above and below on the same leg (neighbour spike).
     Spike {
         /// The two neighbours on the same leg, °C.
         neighbours_c: (f64, f64),
@@ -73,7 +73,7 @@ pub enum Doubt {
 /// What the checks say of one reading; same order and length as `Cast::readings`.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Checked {
-    /// Roll-up of gross range, differential spike and density inversion (methods 4).
+    /// Roll-up of gross range, neighbour spike and density inversion (methods 4).
     pub flag: Flag,
     /// Gross range alone.
     pub gross_range: Flag,

@@ -7,7 +7,7 @@ use layercast_core::Density;
 use layercast_core::water::calibration::{offset_c, two_point_c};
 use layercast_core::water::density::SalinityProblem;
 use layercast_core::water::oxygen::{per_cent, pressure_atm, saturation_mg_l};
-use layercast_core::water::scales::{t68_from_t90, t90_from_t68};
+use layercast_core::water::scales::{to_ipts_68_c, to_its_90_c};
 use layercast_core::water::thermistor::{Beta, SteinhartHart};
 use layercast_core::water::worth::{cooling_for_c, gain_kg_m3};
 use proptest::prelude::*;
@@ -100,7 +100,7 @@ proptest! {
 
     #[test]
     fn scales_and_thermistors_come_back(t in -40.0..140.0_f64, beta_k in 2500.0..5000.0_f64, ohm in 100.0..1e5_f64) {
-        prop_assert!((t90_from_t68(t68_from_t90(t)) - t).abs() < 1e-12);
+        prop_assert!((to_its_90_c(to_ipts_68_c(t)) - t).abs() < 1e-12);
         let beta = Beta { reference_c: 25.0, reference_ohm: ohm, beta_k };
         let back = beta.temp_c(beta.resistance_ohm(t).unwrap()).unwrap();
         prop_assert!((back - t).abs() < 1e-9);

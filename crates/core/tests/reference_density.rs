@@ -6,7 +6,7 @@ use common::{close, close_option, table};
 use layercast_core::water::density::{
     Density, SALTIEST_G_KG, chen_millero_kg_m3, density_kg_m3, eos80_kg_m3, kell_kg_m3,
 };
-use layercast_core::water::scales::{t68_from_t90, t90_from_t68};
+use layercast_core::water::scales::{to_ipts_68_c, to_its_90_c};
 use layercast_core::water::worth::{cooling_for_c, gain_kg_m3};
 
 /// A formula by the name the tables give it: the temperature as the formula takes it.
@@ -14,9 +14,9 @@ fn by_name(formula: &str, temp_c: f64, salinity: f64) -> Option<f64> {
     Some(match formula {
         "tanaka2001" => density_kg_m3(temp_c),
         "kell1975" => kell_kg_m3(temp_c),
-        "kell1975_t68" => kell_kg_m3(t68_from_t90(temp_c)),
+        "kell1975_t68" => kell_kg_m3(to_ipts_68_c(temp_c)),
         "eos80" | "eos80_pure_water" => eos80_kg_m3(temp_c, salinity),
-        "eos80_t68" => eos80_kg_m3(t68_from_t90(temp_c), salinity),
+        "eos80_t68" => eos80_kg_m3(to_ipts_68_c(temp_c), salinity),
         "chen_millero1986" => chen_millero_kg_m3(temp_c, salinity),
         _ => return None,
     })
@@ -48,7 +48,7 @@ fn the_points_of_the_international_equation_of_state() {
         let (t68_c, salinity) = (row.sure("t68_c"), row.sure("practical_salinity"));
         let want = row.sure("density_kg_m3");
         close("the formula", eos80_kg_m3(t68_c, salinity), want, 1e-8);
-        close("the choice", Density::Eos80 { salinity }.kg_m3(t90_from_t68(t68_c)), want, 1e-8);
+        close("the choice", Density::Eos80 { salinity }.kg_m3(to_its_90_c(t68_c)), want, 1e-8);
     }
 }
 
@@ -160,8 +160,8 @@ fn temperature_of_greatest_density() {
         let salinity = row.sure("salinity");
         let (choice, own_scale): (Density, fn(f64) -> f64) = match row.text("formula") {
             "tanaka2001" => (Density::Tanaka, |t| t),
-            "kell1975" => (Density::Kell, t68_from_t90),
-            "eos80" => (Density::Eos80 { salinity }, t68_from_t90),
+            "kell1975" => (Density::Kell, to_ipts_68_c),
+            "eos80" => (Density::Eos80 { salinity }, to_ipts_68_c),
             "chen_millero1986" => (Density::ChenMillero { salinity }, |t| t),
             // What salt does to the class's own formula, against the Gibbs function.
             "gsw_exact" => {
@@ -198,9 +198,9 @@ fn what_a_density_step_is_worth_in_degrees() {
 fn the_scale_of_1968() {
     for row in table("check-values/temperature_scales.csv") {
         let (t90_c, t68_c) = (row.sure("t90_c"), row.sure("t68_c"));
-        close("1968", t68_from_t90(t90_c), t68_c, 1e-9);
-        close("difference", t68_from_t90(t90_c) - t90_c, row.sure("difference_c"), 1e-9);
-        close("back", t90_from_t68(t68_c), row.sure("back_t90_c"), 1e-9);
+        close("1968", to_ipts_68_c(t90_c), t68_c, 1e-9);
+        close("difference", to_ipts_68_c(t90_c) - t90_c, row.sure("difference_c"), 1e-9);
+        close("back", to_its_90_c(t68_c), row.sure("back_t90_c"), 1e-9);
     }
 }
 

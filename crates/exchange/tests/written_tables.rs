@@ -230,12 +230,9 @@ fn the_record_of_quality_counts_every_reading() {
     assert_eq!((value("left_out_by_a_person"), value("kept_by_a_person")), (1.0, 1.0));
     assert_eq!(value("changed_by_a_person"), 2.0);
     assert_eq!(value("depth_zero_above_water"), 0.3);
-    // Methods 4: lakes fail outside −0.5 to 40 °C, a differential spike is suspect from 0.5 and fails from 1.0 °C.
+    // Methods 4: lakes fail outside −0.5 to 40 °C, a spike beside its neighbours is suspect from 0.5 and fails from 1.0 °C.
     assert_eq!((value("gross_range_fail_below"), value("gross_range_fail_above")), (-0.5, 40.0));
-    assert_eq!(
-        (value("differential_spike_suspect_above"), value("differential_spike_fail_above")),
-        (0.5, 1.0)
-    );
+    assert_eq!((value("neighbour_spike_suspect_above"), value("neighbour_spike_fail_above")), (0.5, 1.0));
     assert!(rows.iter().any(|row| row[1] == "probe_checked" && row[2] == "false"));
     assert!(rows.iter().all(|row| row.len() == 4 && !row[3].contains('%')));
 }

@@ -9,7 +9,8 @@ pub enum UsgsField {}
 /// U.S. Integrated Ocean Observing System: "Manual for Real-Time Quality Control of In-situ Temperature and Salinity
 /// Data", version 2.0, January 2016, doi 10.7289/V5V40SD4 (QARTOD).
 ///
-/// Read: title pages; the tests themselves as a public library codes them, see [`IoosQc`].
+/// Read: title pages; the tests themselves as a public library codes them, see [`IoosQc`]. Which form of the spike test a cast
+/// takes (the smaller step to the two neighbours) and its limits are our choice.
 pub enum Qartod2016 {}
 
 /// ioos-qc 3.0.0, a general-purpose open library of the QARTOD tests (Apache-2.0).

@@ -2,7 +2,7 @@
 
 /// Brunt–Väisälä (buoyancy) frequency, N² = (g/ρ)·dρ/dz: textbook physics.
 ///
-/// From memory; checked against the exact Gibbs densities of gsw 3.6.23.
+/// From memory; checked against the exact (Gibbs) densities of an open library, named in the check table.
 pub enum BruntVaisala {}
 
 /// Vallentyne 1957, and Wetzel's textbook: relative thermal resistance to mixing, in units of the density difference

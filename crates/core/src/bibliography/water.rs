@@ -34,7 +34,7 @@ pub enum ChenMillero1986 {}
 
 /// Saunders 1990: t68 = 1.00024 t90.
 ///
-/// From memory; the relation was read in many public oceanography codes and equals that of gsw 3.6.23.
+/// From memory; the relation was read in many public oceanography codes.
 pub enum Saunders1990 {}
 
 /// Steinhart & Hart 1968: "Calibration curves for thermistors", Deep-Sea Res. 15, 497–503.

@@ -11,7 +11,7 @@ use crate::water::density::Density;
 /// switched off stand as missing beside the others. A reading that sticks out only beside a worse one is acquitted
 /// (its spike flag is the milder of the two verdicts, with and without the worse one).
 ///
-/// Left out: missing (9), gross range 4, differential spike 4, switched off. [`Switch::Kept`] brings a spike back, not
+/// Left out: missing (9), gross range 4, neighbour spike 4, switched off. [`Switch::Kept`] brings a spike back, not
 /// a gross-range failure. A density inversion flag leaves nothing out. Doubts about pairs and inversions of the profile
 /// come later, once there is one: see [`doubts`](crate::layers::doubts).
 ///

@@ -21,8 +21,8 @@ pub const LAKE: Thresholds = Thresholds { suspect_c: 0.5, fail_c: 1.0 };
 /// How far `temp_c` sticks out from its two neighbours \[°C\]: the smaller of the two steps if they go opposite ways,
 /// else 0. The shoulder of a sharp thermocline does not stick out.
 ///
-/// Source: [`Qartod2016`](crate::bibliography::Qartod2016), "differential" form of
-/// [`IoosQc`](crate::bibliography::IoosQc).
+/// Source: the spike test of [`Qartod2016`](crate::bibliography::Qartod2016), in our form for casts: the smaller step to the
+/// two neighbours. [`IoosQc`](crate::bibliography::IoosQc) offers the same sum; the check table holds its flags.
 pub fn spike_size_c(above_c: f64, temp_c: f64, below_c: f64) -> f64 {
     let (before, after) = (temp_c - above_c, below_c - temp_c);
     if before * after < 0.0 { before.abs().min(after.abs()) } else { 0.0 }

@@ -11,7 +11,7 @@ pub use eos80::{SALTIEST, eos80_kg_m3};
 pub use kell::kell_kg_m3;
 pub use tanaka::{GREATEST_C, density_kg_m3};
 
-use super::scales::t68_from_t90;
+use super::scales::to_ipts_68_c;
 
 /// Lowest temperature a formula is used at, °C: the low end of the gross range. Water that a probe reads a little
 /// below zero is water at zero read by a probe a little off.
@@ -81,11 +81,11 @@ impl Density {
         match self {
             Self::Tanaka => density_kg_m3(t),
             Self::TanakaSalt { salinity } => {
-                let t68_c = t68_from_t90(t);
+                let t68_c = to_ipts_68_c(t);
                 density_kg_m3(t) + (eos80_kg_m3(t68_c, salinity) - eos80_kg_m3(t68_c, 0.0))
             }
-            Self::Kell => kell_kg_m3(t68_from_t90(t)),
-            Self::Eos80 { salinity } => eos80_kg_m3(t68_from_t90(t), salinity),
+            Self::Kell => kell_kg_m3(to_ipts_68_c(t)),
+            Self::Eos80 { salinity } => eos80_kg_m3(to_ipts_68_c(t), salinity),
             Self::ChenMillero { salinity } => chen_millero_kg_m3(t, salinity),
         }
     }

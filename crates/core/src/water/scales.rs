@@ -8,15 +8,15 @@ const T68_PER_T90: f64 = 1.00024;
 /// Source: [`Saunders1990`](crate::bibliography::Saunders1990).
 ///
 /// ```
-/// assert!((layercast_core::water::scales::t68_from_t90(20.0) - 20.0048).abs() < 1e-12);
+/// assert!((layercast_core::water::scales::to_ipts_68_c(20.0) - 20.0048).abs() < 1e-12);
 /// ```
-pub fn t68_from_t90(t90_c: f64) -> f64 {
+pub fn to_ipts_68_c(t90_c: f64) -> f64 {
     t90_c * T68_PER_T90
 }
 
 /// °C of today from °C on the scale of 1968.
 ///
 /// Source: [`Saunders1990`](crate::bibliography::Saunders1990).
-pub fn t90_from_t68(t68_c: f64) -> f64 {
+pub fn to_its_90_c(t68_c: f64) -> f64 {
     t68_c / T68_PER_T90
 }

@@ -112,7 +112,7 @@ pub(super) const COLUMNS: &[Column] = &[
         ..column(
             "flag",
             Holds::Flag,
-            "QARTOD flag, the worst of gross range, differential spike and density inversion: 1 pass, 2 not evaluated, 3 suspect, 4 fail, 9 missing.",
+            "QARTOD flag, the worst of gross range, spike (smaller step to the two neighbours; our form) and density inversion: 1 pass, 2 not evaluated, 3 suspect, 4 fail, 9 missing.",
         )
     },
     Column {

@@ -116,8 +116,8 @@ fn of_limits(record: &mut Record) {
     record.number("limits", "gross_range_fail_above", Some(RANGE.fail_c.1), "°C");
     record.number("limits", "gross_range_suspect_below", Some(RANGE.suspect_c.0), "°C");
     record.number("limits", "gross_range_suspect_above", Some(RANGE.suspect_c.1), "°C");
-    record.number("limits", "differential_spike_suspect_above", Some(SPIKE.suspect_c), "°C");
-    record.number("limits", "differential_spike_fail_above", Some(SPIKE.fail_c), "°C");
+    record.number("limits", "neighbour_spike_suspect_above", Some(SPIKE.suspect_c), "°C");
+    record.number("limits", "neighbour_spike_fail_above", Some(SPIKE.fail_c), "°C");
     record.number("limits", "density_inversion_suspect_above", Some(SUSPECT_KG_M3), "kg/m3");
     record.number("limits", "density_inversion_fail_above", Some(FAIL_KG_M3), "kg/m3");
     record.number("limits", "read_a_pair_again_above", Some(REPEAT_C), "°C");
