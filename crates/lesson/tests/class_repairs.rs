@@ -51,6 +51,8 @@ fn feet_and_fahrenheit_are_suspected_and_set_right() {
     assert_ne!(cast(&class).value, plain.value);
     assert_eq!((cast(&class).said.id.as_str(), cast(&class).fahrenheit), ("class-cast-fahrenheit", true));
     assert!(!cast(&repaired).fahrenheit);
+    // No value then is no finding, and the list does not say "none" of it.
+    assert!(cast(&class).value.is_none() && cast(&class).too_few && !cast(&repaired).too_few);
     // Of water that could not be looked through nothing is said: neither found nor none.
     let sentence = |class: &Class| look(class, None).sentence.args.get("none").cloned().unwrap();
     assert_eq!(sentence(&class), sentence(&repaired));

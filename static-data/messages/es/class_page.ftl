@@ -18,7 +18,7 @@ class-picture-few =
 class-picture-fahrenheit =
     parecen
     °F
-class-picture-middle = medio
+class-picture-middle = centro
 class-picture-cannot-tell =
     no se
     sabe
@@ -26,19 +26,20 @@ class-picture-cannot-tell-short = ?
 class-part-which = Imagen
 class-part-layers = capas
 class-part-curves = curvas
-class-part-middle = mitad y margen
+class-part-middle = centro y margen
 class-head-group = Grupo
 class-head-sheets = Hojas
 class-head-depth = Termoclina, m
 class-head-range = Margen
 class-none = no hay
+class-none-told = –
 class-not-kept = Este navegador no guarda la clase. Guárdala en un archivo.
-class-to-wall = Mostrar en la pared
+class-to-wall = Proyectar
 class-to-add = Añadir entregas
 class-to-answers = Respuestas
 class-to-sheets = Hojas y arreglos
 class-to-why = Por qué difieren
-class-to-marks = Notas
+class-to-marks = Puntos
 class-to-list = A la imagen
 class-hide = Ocultar los nombres
 class-hide-not = Mostrar los nombres
@@ -46,8 +47,8 @@ class-shuffle = Barajar
 class-shuffle-not = En orden otra vez
 class-wall-back = Atrás
 class-wall-next = Siguiente
-class-wall-leave = Salir de la pared
-class-wall-keys = Flechas: atrás y siguiente · B: oscuro · Esc: salir
+class-wall-leave = Cerrar
+class-wall-keys = Flechas: atrás y siguiente · B: oscuro · Esc: cerrar
 class-wall-curves = Lo que leyó cada grupo
 class-wall-marks = Dónde puso cada grupo la termoclina
 class-wall-middle = El centro de la clase, y cuánto se separan los grupos
@@ -61,12 +62,12 @@ class-add-folder = Elegir una carpeta
 class-add-lines = O pega líneas
 class-add-take = Tomar las líneas
 class-add-pasted = pegado
-class-counts = De { $all }. Nuevas: { $fresh }, repetidas: { $again }, más nuevas: { $newer }, por mirar: { $look }, no nuestras: { $other }.
+class-counts = De { $all }. Nuevas: { $fresh }, repetidas: { $again }, más nuevas: { $newer }, por mirar: { $look }, no son de esta clase: { $other }.
 class-outcome-new = nueva
 class-outcome-same-again = repetida
 class-outcome-newer-than = más nueva que la que estaba
 class-outcome-needs-a-look = por mirar
-class-outcome-not-ours = no es nuestra
+class-outcome-not-ours = no es de esta clase
 class-head-question = Pregunta
 class-head-first = Bien a la primera
 class-head-later = Después
@@ -85,7 +86,7 @@ class-code = Clase
 class-head-seat = Puesto
 class-head-right = Bien
 class-head-points = Puntos
-class-head-notes = Notas
+class-head-notes = Observaciones
 class-unnamed = sin grupo
 class-right-of = { $right } de { $asked }
 class-points-of = { $points } de { $max }
@@ -95,7 +96,7 @@ class-sheet-title = { $who }: { $sum }
 class-late = tarde
 class-practice = práctica
 class-why-points = Por qué
-class-comment = Para quien responde
+class-comment = Comentario para quien lo entregó
 class-comment-put = Poner un comentario
 class-comment-keep = Guardarlo para otros
 class-comments-kept = Comentarios que guardas
@@ -122,7 +123,7 @@ class-marks-long = Guardar una línea por pregunta
 class-marks-slips = Imprimir hojitas para los puestos
 class-marks-slips-file = Comentarios en un archivo
 class-marks-slips-zip = Un archivo por puesto
-class-slip-comment = De clase: { $words }
+class-slip-comment = Tu profe: { $words }
 class-save = Guardar la clase en un archivo
 class-saved = Guardado como { $name }: { $what }.
 class-saved-rows = { $rows ->
@@ -139,13 +140,13 @@ class-new-text = Guarda antes esta en un archivo: nada la recupera.
 class-new-no = Conservar esta
 class-new-yes = Empezar una vacía
 
-## La lección que se prepara, y su hoja de ruta
+## La lección que se prepara, y la hoja para quien dé la clase
 
 class-to-lesson = La lección
-class-lesson-title = Su nombre
-class-lesson-more = Tomar una más
+class-lesson-title = Nombre de la lección
+class-lesson-more = Añadir una pregunta
 class-lesson-add-own = Una pregunta propia
-class-lesson-whole = Empezar con todas las preguntas
+class-lesson-whole = Poner todas las preguntas
 class-lesson-other = Otra medición
 class-lesson-other-choose = Elegir su archivo
 class-lesson-open = Abierto desde el principio
@@ -157,15 +158,15 @@ class-lesson-help-less = sin el paso resuelto
 class-lesson-language = Idioma
 class-lesson-language-own = el de quien lee
 class-lesson-note = Para la clase
-class-lesson-run = Para la hoja de ruta
+class-lesson-run = Notas para quien dé la clase
 class-lesson-save = Guardar la lección
-class-lesson-print = Imprimir la hoja de ruta
+class-lesson-print = Imprimir la hoja para quien dé la clase
 class-lesson-choose = Abrir una lección
 class-lesson-not-one = Este archivo no es una lección. Elige el archivo que dio «Guardar la lección».
 class-lesson-not-whole = Aún no se guardó. Pregunta { $number }: { $why } Complétala o quítala.
 class-lesson-points-not = «{ $text }» no es un número entero de 0 a 100. «{ $name }» conserva { $points }.
 class-lesson-rubric = Cuatro niveles en palabras
-class-lesson-use = Calcular con ella la clase abierta
+class-lesson-use = Usarla con la clase abierta
 class-lesson-up = Subir
 class-lesson-down = Bajar
 class-lesson-leave = Quitar
@@ -185,11 +186,11 @@ class-lesson-at = a, m
 class-lesson-to = y, m
 class-lesson-temp = °C
 class-lesson-level-1 = Todos los puntos por
-class-lesson-level-2 = Casi todos por
-class-lesson-level-3 = Algunos por
-class-lesson-level-4 = Ninguno por
+class-lesson-level-2 = Casi todos los puntos por
+class-lesson-level-3 = Algunos puntos por
+class-lesson-level-4 = Ningún punto por
 class-run-before = Antes
-class-run-plan = El tiempo
+class-run-plan = Reparto del tiempo
 class-run-plan-row = { $name }: { $minutes } minutos
 class-run-hints = Tus pistas
 class-run-hint = { $name }: { $hint }
@@ -203,15 +204,15 @@ class-run-question = { $name } ({ $points })
 class-run-after-lines =
     Informe: cada grupo escribe y guarda su entrega. Su recibo está en la página.
     Recoge los archivos. No importa cómo se llamen.
-    En tu equipo: Clase, suéltalos todos y muéstralos en la pared.
+    En tu equipo: Clase, suéltalos todos y proyéctalos.
 
-## Notas para la pared
+## Qué preguntar durante la proyección
 
-class-to-notes = Notas para la pared
-class-notes-about = Están aquí y en papel, nunca en la pared. Las flechas van de paso en paso; B oscurece la pared.
+class-to-notes = Qué preguntar
+class-notes-about = Solo las ves tú, aquí y en papel. Las flechas van de paso en paso; B oscurece la proyección.
 class-notes-print = Imprimirlas
 class-wall-guesses = Lo que supuso cada grupo antes de la primera lectura
-class-note-guesses = Pregunta: ¿qué os hizo pensarlo? Deja cada suposición como está; nadie las califica.
+class-note-guesses = Pregunta: ¿de dónde salió esa idea? Deja cada suposición como está; nadie las califica.
 class-note-curves = Pregunta: ¿qué tienen en común todas las líneas? ¿Dónde se separan?
 class-note-marks = Pide a dos grupos alejados que digan en qué se fijaron.
 class-note-layers = Primero los márgenes, después las profundidades. Pregunta: ¿qué profundidad está en más márgenes?

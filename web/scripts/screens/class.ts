@@ -198,7 +198,8 @@ function show_list(el: HTMLElement): void {
     set_attr(part(row, "name"), "aria-pressed", String(cast.cast_id === against));
     row.classList.toggle("on", cast.cast_id === against);
     set_text(part(row, "sheets"), String(cast.sheets));
-    set_text(part(row, "value"), cast.value === null ? t("class-none") : num(cast.value));
+    const without = t(cast.too_few ? "class-none-told" : "class-none");
+    set_text(part(row, "value"), cast.value === null ? without : num(cast.value));
     say_into(part(row, "said"), cast.said);
   });
   list(part(el, "talk"), template("template-class-talk"), view.talk, (one, said) => say_into(one, said));

@@ -74,7 +74,7 @@ impl CorrectionKind {
     pub fn fields(self) -> &'static [CorrectionField] {
         use CorrectionField::{AboveWater, Angle, From, Gap, Ice, Marked, Measured, Read, Share, To, True};
         match self {
-            Self::Probe => &[Ice, Read, True],
+            Self::Probe => &[Ice, True, Read],
             Self::DepthZero => &[AboveWater],
             Self::FirstMark => &[Gap],
             Self::Tape => &[Marked, Measured],

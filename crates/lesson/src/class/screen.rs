@@ -118,6 +118,7 @@ fn cast_row(room: &Room, sights: &Sights, core: &Core) -> CastRow {
         said: said.into(),
         other_station: core.other_station,
         fahrenheit,
+        too_few,
         repaired: core.repaired,
     }
 }

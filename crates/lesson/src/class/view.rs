@@ -77,6 +77,8 @@ pub struct CastRow {
     pub other_station: bool,
     /// Its temperatures look like °F, so that no layers were looked for.
     pub fahrenheit: bool,
+    /// Too few readings to look for layers, or °F: no value then does not mean that there is none.
+    pub too_few: bool,
     /// Repaired here.
     pub repaired: bool,
 }
