@@ -31,7 +31,7 @@ test("from eight hand-ins with their troubles to the marks, in few presses", { t
   // To Class, and one drop of everything.
   presses += 2;
   await steps.drop_hand_ins(page);
-  await page.sees('#class-panel [data-view="add"] [data-part="counts"]', "Of 11: 4 new, 1 same again, 1 newer, 4 to look at, 1 not ours.");
+  await page.sees('#class-panel [data-view="add"] [data-part="counts"]', "Of 11: 4 new, 1 same again, 1 newer, 4 to look at, 1 not for this class.");
   const rows = await page.run(() => document.querySelectorAll('#class-panel [data-view="add"] tbody tr').length);
   assert.equal(rows, 11);
 

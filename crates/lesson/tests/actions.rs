@@ -183,7 +183,7 @@ fn two_bad_cells_are_settled_by_their_buttons() {
         "# Two cells to look at\n\
          ? 4.0\u{a0}m, going down: You have <cell>177</cell>. Lake water is never 177\u{a0}°C. Did the point get lost? \
          [Make it 17.7] [Leave it out]\n\
-         ? 6.5\u{a0}m, coming up: You have <cell>1O.5</cell>. The second sign is the letter O, not a zero. \
+         ? 6.5\u{a0}m, coming up: You have <cell>1O.5</cell>. The second character is the letter O, not a zero. \
          [Make it 10.5] [Leave it out]"
     );
     let doubts = look(&notebook).log.doubts;

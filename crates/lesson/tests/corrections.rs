@@ -153,7 +153,7 @@ fn what_cannot_be_used_is_kept_and_says_what_to_do() {
     }
     // Half a pair waits; points too close together count as ice water alone.
     let half = with(&cast, Kind::Probe, &[(Field::Ice, "0.3"), (Field::Read, "20.4")]);
-    assert!(said(&half).contains("Right thermometer"), "{}", said(&half));
+    assert!(said(&half).contains("Trusted thermometer in warm water"), "{}", said(&half));
     let close = with(&cast, Kind::Probe, &[(Field::Ice, "0.3"), (Field::Read, "3.4"), (Field::True, "3.0")]);
     assert!(item(&close, 0).doubted && said(&close).contains("ice water alone"), "{}", said(&close));
     let coldest_c = prepare(&close).analysis.coldest.unwrap().0;

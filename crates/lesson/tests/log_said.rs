@@ -86,7 +86,7 @@ fn a_table_that_waits_shows_its_title_and_heads_as_skipped() {
         .collect();
     let skipped = |text: &str| Some(text.to_owned());
     assert_eq!(rows[0], (1, "Quillet Pond, group C", skipped("a title, not a reading")));
-    assert_eq!(rows[1], (2, "Depth", skipped("heads of the columns")));
+    assert_eq!(rows[1], (2, "Depth", skipped("headings of the columns")));
     assert_eq!(rows[2], (3, "0", None));
     assert_eq!(words.say(&pending.head).split('.').next(), Some("5 rows"));
 }

@@ -1,8 +1,8 @@
-## The class: hand-ins, the table of what came, the wall, marks
+## The class: hand-ins, the table of what came, the wall, points
 
 class-why-empty = There is nothing in it.
 class-why-too-large = It is too large to be a hand-in.
-class-why-unknown = It is no hand-in of ours.
+class-why-unknown = This is not a Layercast hand-in.
 class-why-pdf = It is a PDF: a picture of pages. Ask for the hand-in file, or for the lines.
 class-why-picture = It is a picture. Ask for the hand-in file, or for the lines.
 class-why-page = It is a web page without a hand-in in it.
@@ -11,7 +11,7 @@ class-why-cast = It is a cast without answers.
 class-why-class = It is a saved class. Drop it alone, and it opens.
 class-why-cut-off = It is a hand-in that breaks off before its end. Ask for it again.
 class-why-damaged = It is a hand-in, but a part of it cannot be read. Ask for it again.
-class-why-absurd = It is a hand-in with something in it that no page of ours has written.
+class-why-absurd = It is a hand-in with something in it that no Layercast page has written.
 class-why-lines = Of the { $of } lines of { $name }, { $missing ->
     [0] { $wrong ->
         [one] one is not as it was written: line { $numbers-wrong }.
@@ -28,7 +28,7 @@ class-why-lines = Of the { $of } lines of { $name }, { $missing ->
 } Copy them again, all of them.
 class-why-lines-unreadable = All lines of { $name } are here, but what they hold cannot be read. Ask for them again.
 
-class-file-none = This is no class.
+class-file-none = This is not a class file.
 class-file-newer = Saved by a newer Layercast (version { $version }). Open it with that one.
 class-file-broken = This class cannot be read to its end.
 class-why-newer = It was handed in from a newer Layercast (version { $version }). Open the class with that one.
@@ -48,7 +48,7 @@ class-row-beside = This seat has another sheet here, and neither holds all of th
 class-row-other-class = It says class { $code }.
 class-row-other-lesson = It is of another lesson: { $lesson }.
 class-look-no-seat = It has no seat code.
-class-look-edited = It was changed after it was written: its sum does not agree. What counts is computed from what stands in it now.
+class-look-edited = Something in this file was changed after it was saved. What counts is worked out from what it says now.
 class-look-other-version = It was made with another version of this lesson. It is read by yours.
 class-look-example = Its readings are an example: nobody measured them.
 class-look-fahrenheit = Water of { $warmest } °C? These look like °F.
@@ -67,7 +67,7 @@ class-way-take-in = Take it in
 class-way-take-out = Take it out
 class-way-keep-this = Keep this one
 class-way-keep-both = Keep both
-class-way-seen = It is all right so
+class-way-seen = It’s fine as it is
 class-way-feet = Read as feet
 class-way-fahrenheit = Read as °F
 class-way-station = Another place
@@ -84,7 +84,7 @@ class-repaired-station = Another place
 class-undo = Undo
 class-undo-import = Undo: hand-ins added
 class-undo-repair = Undo: the repair
-class-undo-mark = Undo: the mark
+class-undo-mark = Undo: the points
 class-undo-taken-out = Undo: taken out
 class-undo-code = Undo: the class’s code
 class-undo-order = Undo: names and order
@@ -138,8 +138,8 @@ class-right-later = right later
 class-not-yet = not yet
 class-blank = blank
 class-cannot-tell = cannot be told
-class-written = not yet marked
-class-marked = marked
+class-written = not graded yet
+class-marked = graded
 class-try-right = right
 class-try-other-rule = right by another rule
 class-try-close = close
@@ -182,7 +182,7 @@ class-why-no-clock = Without clock times nobody can say whether the sun could ha
 class-why-sun-could = The sun could have done it: { $power } W/m².
 class-why-sun-cannot = The sun cannot have done it: that is { $power } W/m².
 class-why-sun-unsure = Whether the sun could have done it is too close to tell: { $power } W/m².
-class-why-sun-cooled = The later cast holds less heat: that is no work of the sun.
+class-why-sun-cooled = The later cast holds less heat: the sun did not do that.
 class-why-not-even = The water is too even to tell.
 class-why-not-top = Nothing was read near the surface.
 class-why-not-layer = There is no layer that could move.

@@ -1,4 +1,4 @@
-## The doors of Profile: how sure, read otherwise, how hard to mix
+## The doors of Profile: how sure, read differently, how hard to mix
 
 page-profile-to-sure = How sure?
 page-profile-to-otherwise = What if …?
@@ -14,7 +14,7 @@ door-head-could-be = Could be
 door-head-share = Of 100 tries
 door-head-found = Found, of 100
 door-head-now = As read
-door-head-otherwise = Otherwise
+door-head-otherwise = Changed
 door-head-step = Step
 door-depth = { $depth } m
 door-share = { $share }
@@ -26,7 +26,7 @@ door-between = between the marks
 door-no-range = no range
 door-cannot-tell = can’t tell
 
-door-sure-lead = Ten thousand times over, every reading was changed a little, the way it might as well have come out, and the layers were looked for anew.
+door-sure-lead = We changed every reading a little, as chance could have, and looked for the layers again, ten thousand times.
 door-sure-few = Only { $count ->
     [one] { $count } try was
    *[other] { $count } tries were
@@ -40,11 +40,11 @@ door-sure-densing = Density changes most at
 door-sure-season = Mixed layer of the season, down to
 door-sure-elsewhere = in other steps
 door-sure-nowhere = no such step
-door-sure-varied = What was changed in each try: every reading by about { $noise } °C, as far apart as going down and coming up are, the whole probe by up to { $offset } °C, every mark by about { $mark } cm, the cable by about { $stretch } %, its slant by up to { $angle }°; and between two marks the water was bent a little, since nobody read it there.
-door-sure-varied-assumed = What was changed in each try: every reading by about { $noise } °C (assumed), the whole probe by up to { $offset } °C, every mark by about { $mark } cm, the cable by about { $stretch } %, its slant by up to { $angle }°; and between two marks the water was bent a little, since nobody read it there.
+door-sure-varied = What was changed in each try. Every reading: by about { $noise } °C, as far apart as going down and coming up are. The whole probe: by up to { $offset } °C. Every mark: by about { $mark } cm. The cable: by about { $stretch } %, and its slant by up to { $angle }°. Between two marks the water was bent a little, since nobody read it there.
+door-sure-varied-assumed = What was changed in each try. Every reading: by about { $noise } °C (assumed). The whole probe: by up to { $offset } °C. Every mark: by about { $mark } cm. The cable: by about { $stretch } %, and its slant by up to { $angle }°. Between two marks the water was bent a little, since nobody read it there.
 door-sure-span = The range of the thermocline stays { $range }, the steps that can’t be told from the steepest. The tries scatter more than that: readings that carry an error already get another one.
 
-door-otherwise-lead = What if you had read it otherwise? Choose; your notebook stays as it is.
+door-otherwise-lead = What if you had read it differently? Choose; your notebook stays as it is.
 door-otherwise-depths = { $count ->
     [one] { $count } mark
    *[other] { $count } marks
@@ -58,7 +58,7 @@ door-otherwise-state-inverse = colder on top
 door-otherwise-state-unstable = heavier on top
 door-otherwise-state-few = too few depths to say
 door-otherwise-how = Between two marks nothing was read: the rules take a straight line there, “could be” lets it bend a little. What a worse probe or cable would add is drawn by chance, always the same chance for the same readings.
-door-otherwise-wait = A shorter wait is reckoned for a probe that needs { $tau } s to cover two thirds of a change.
+door-otherwise-wait = A shorter wait is worked out for a probe that needs { $tau } s to cover two thirds of a change.
 
 page-otherwise-marks = Marks
 page-otherwise-ways = Read
@@ -90,6 +90,6 @@ door-mixing-times = { $times } ×
 door-mixing-unit = × : so many times as much as water of 4 °C under water of 5 °C. A step twice as thick counts twice.
 door-mixing-swing = Push the water at { $depth } m up a little and let go: it swings up and down once in { $seconds } s.
 door-mixing-swing-minutes = Push the water at { $depth } m up a little and let go: it swings up and down once in { $minutes } min.
-door-mixing-box = Reckoned as if the sides went straight down to { $bed } m. A real pond narrows below, so it takes less.
-door-mixing-box-read = Reckoned as if the sides went straight down to your last reading, at { $bed } m. A real pond narrows below, so it takes less; deeper water, if there is some, is not counted and would add to it.
-door-mixing-salt = Reckoned for fresh water. Salt at the bottom would make it far harder.
+door-mixing-box = Worked out as if the sides went straight down to { $bed } m. A real pond narrows below, so it takes less.
+door-mixing-box-read = Worked out as if the sides went straight down to your last reading, at { $bed } m. A real pond narrows below, so it takes less; deeper water, if there is some, is not counted and would add to it.
+door-mixing-salt = Worked out for fresh water. Salt at the bottom would make it far harder.

@@ -107,7 +107,7 @@ how-warm-source = Source: the idea, “false epilimnion”, from the sheet of th
 how-mixed-title = Mixed layer, the class’s rule
 how-mixed-text =
     The first depth below 0.5 m at which the water is 1.0 °C colder (or warmer) than at 0.5 m, on a straight line between the readings around it. If that is not reached, the layer is mixed at least to the last reading. In mixed water it is so even if a step is that large, and under ice the rule is not used.
-    Why 1.0 °C: it bears class thermometers. With noise of 0.2 °C on a test lake, 95 % of the answers lay within 0.6 m; by 0.2 °C they were spread over 2.2 m.
+    Why 1.0 °C: it still works with class thermometers. With noise of 0.2 °C on a test lake, 95 % of the answers lay within 0.6 m; by 0.2 °C they were spread over 2.2 m.
 how-mixed-formula =
     target = T at 0.5 m − 1.0
     depth = z above + (z below − z above) × (target − T above) ÷ (T below − T above)
@@ -130,7 +130,7 @@ how-others-source = Source: 0.2 °C and 0.03 kg per m³, de Boyer Montégut an
 
 how-chance-title = Ranges by repeated chance
 how-chance-text =
-    The page takes your cast 10 000 times anew, each time with other errors of the kind yours may hold, and computes every depth again. What lies between two marks, which nobody read, is drawn too: the steepest place is anywhere in its step, and the mixed layer and the edges of the steep layer end where a curve between the marks, bent at random by as much as the steps around may be, has them. The range is the middle 95 % of the answers, widened to hold the depth that the rule gives. Only the thermocline keeps its span. It also says how often there was no such layer, and how often each step was the steepest. The same cast gives the same range on every computer: the chance is started from a fixed number.
+    The page repeats your cast 10 000 times, each time with other errors of the kind yours may hold, and computes every depth again. What lies between two marks, which nobody read, is drawn too: the steepest place is anywhere in its step, and the mixed layer and the edges of the steep layer end where a curve between the marks, bent at random by as much as the steps around may be, has them. The range is the middle 95 % of the answers, widened to hold the depth that the rule gives. Only the thermocline keeps its span. It also says how often there was no such layer, and how often each step was the steepest. The same cast gives the same range on every computer: the chance is started from a fixed number.
 how-chance-formula =
     new reading = reading + noise with s, less the rounding that s holds already + one shift of the probe for all (up to 0.2 °C either way) + rounding (half of the last digit either way)
     new depth = mark × one stretch for all (standard deviation 1 %) × cosine of one slant (0 to 5 degrees) + error of each mark (standard deviation 0.03 m)
@@ -139,14 +139,14 @@ how-chance-source = Source: JCGM 101:2008, propagation of distributions by a Mon
 
 how-density-title = Density of water
 how-density-text =
-    Always at the pressure of the surface, so that only warmth counts. Water is densest at 3.98 °C. Kell 1975, EOS-80 and Chen & Millero 1986 are built in for comparison. From 0 to 35 °C they differ from it by a few thousandths of a kg per m³, too little to move a class’s answer. Salt is added by EOS-80; the page itself reckons with fresh water.
+    Always at the pressure of the surface, so that only warmth counts. Water is densest at 3.98 °C. Kell 1975, EOS-80 and Chen & Millero 1986 are built in for comparison. From 0 to 35 °C they differ from it by a few thousandths of a kg per m³, too little to move a class’s answer. Salt is added by EOS-80; the page itself works with fresh water.
 how-density-formula =
     density = 999.974950 × (1 − (T − 3.983035)² × (T + 301.797) ÷ (522528.9 × (T + 69.34881))) kg per m³, from 0 to 40 °C
 how-density-source = Source: Tanaka and others 2001, Metrologia 38, 301–309 (abstract and opening read; coefficients read in several public codes, all alike). Kell 1975 (read in a reprint with a slip, which we mended), EOS-80: UNESCO 1983 (read in public codes), Chen & Millero 1986 (coefficients read in public codes, range recalled).
 
 how-stability-title = Stability
 how-stability-text =
-    How hard is it to mix this water? <b>N²</b> says it for one step: a parcel pushed up or down swings back, in a time of 6.283 ÷ N. <b>Resistance to mixing</b> compares a step with the difference between water at 4 and at 5 °C; it doubles if the step doubles. <b>Schmidt stability</b> is the work that it takes to mix the whole lake without warming or cooling it, for each square metre. The page asks for no depth map: the lake counts as a box down to the bed, or to the last reading if no bed was noted, and that says several times too much. Below the last reading its temperature goes on. Work is told only where it is more than 2 standard deviations of what the noise of the readings makes by itself. The work to mix only down to a depth is the same sum over the water above it.
+    How hard is it to mix this water? <b>N²</b> says it for one step: a parcel pushed up or down swings back, in a time of 6.283 ÷ N. <b>Resistance to mixing</b> compares a step with the difference between water at 4 and at 5 °C; it doubles if the step doubles. <b>Schmidt stability</b> is the work that it takes to mix the whole lake without warming or cooling it, for each square metre. The page asks for no depth map: the lake counts as a box down to the bed, or to the last reading if no bed was noted, and that gives several times too much work. Below the last reading its temperature goes on. Work is told only where it is more than 2 standard deviations of what the noise of the readings makes by itself. The work to mix only down to a depth is the same sum over the water above it.
     Wind is in the calculation, but not on the page: with an area and a wind, the Wedderburn and the lake number compare this work with the push of the wind. Well below 1, wind can tilt the layers up to the surface.
 how-stability-formula =
     N² = 9.80665 ÷ mean density × (density below − density above) ÷ (z below − z above)
@@ -171,15 +171,15 @@ how-oxygen-source = Source: Benson & Krause 1984, Limnol. Oceanogr. 29, 620–63
 
 how-whatif-title = What if
 how-whatif-text =
-    The same cast as it would have come out otherwise: every 1 or 2 m, one way only, a shorter wait, coarser digits, worse marks. Readings are left out, rounded or given seeded noise, then everything is computed by the same rules, ranges too (with 2000 trials). It shows what care at the water is worth.
+    The same cast as it would have come out if read differently: every 1 or 2 m, one way only, a shorter wait, coarser digits, worse marks. Readings are left out, rounded or given noise drawn from a fixed start, then everything is computed by the same rules, ranges too (with 2000 trials). It shows what care at the water is worth.
 how-whatif-formula =
     shorter wait: reading = water + r × (reading before − water), r = 2.71828^(−wait ÷ time constant of the probe)
 how-whatif-source = Source: first-order response of a probe, textbook physics (recalled). The rest follows from the rules above.
 
 how-compare-title = Comparing two casts
 how-compare-text =
-    This is in the calculation, but has no screen on the page. Two casts of one lake differ. Is it the probe (all T shifted alike), the zero of the marks (all depths shifted alike), stretch of the cable (more with depth), a warmed top, moved water, or nothing but chance? Each cause is fitted to the differences and scored: by what it leaves, by how free it was to fit, and by how usual its size is. The best is named, with those it can’t be told from, and it is said how much of the difference it explains and whether it leaves more than chance would: then it is not the only one, or none of these. A warmed top is held against what strong sun can bring, 1000 W per m².
-    A cause is only named if it beats chance, and explains at least half of the difference or leaves no more than chance would: else none of them alone is the reason. How much that takes is found with 2000 seeded pairs that differ by chance alone: at most 5 in 100 of those may get a cause.
+    Class shows this under “Why they differ”, and a question asks about it. Two casts of one lake differ. Is it the probe (all T shifted alike), the zero of the marks (all depths shifted alike), stretch of the cable (more with depth), a warmed top, moved water, or nothing but chance? Each cause is fitted to the differences and scored: by what it leaves, by how free it was to fit, and by how usual its size is. The best is named, with those it can’t be told from, and it is said how much of the difference it explains and whether it leaves more than chance would: then it is not the only one, or none of these. A warmed top is held against what strong sun can bring, 1000 W per m².
+    A cause is only named if it beats chance, and explains at least half of the difference or leaves no more than chance would: else none of them alone is the reason. How much that takes is found with 2000 pairs, made from a fixed start, that differ by chance alone: at most 5 in 100 of those may get a cause.
 how-compare-formula =
     left over = sum of ((difference − what the cause predicts) ÷ its give or take)²
     heat gained, W per m² = 4180000 × sum of (T gained × thickness) ÷ seconds between

@@ -63,7 +63,7 @@ log-undo-change = Undo the last change
 ## Which way a single series was read
 
 log-leg-title = Going down or coming up?
-log-leg-text = It is not written, and nothing hangs on it. A reading whose way is not known is drawn as a circle. Read once: we assume <b>± { $assumed } °C</b>. Two readings at a mark would show how good they really are. The question about how well your two ways agree is left out.
+log-leg-text = It is not written. Leave it open if you don’t know: nothing else depends on it, and the readings are drawn as circles. Read once: we assume <b>± { $assumed } °C</b>. Two readings at each mark would show how good they really are, so the question about how well down and up agree is left out.
 log-leg-open = Leave it open
 log-leg-down = Going down
 log-leg-up = Coming up
@@ -162,12 +162,12 @@ log-settled-not-listed =
 
 log-pending-head =
     { $rows ->
-        [one] One row. The heads are ours: set them right if they are not. Line numbers are those of the table as it came.
-       *[other] { $rows } rows. The heads are ours: set them right if they are not. Line numbers are those of the table as it came.
+        [one] One row. We chose these headings: change any that is wrong. Line numbers are those of the table as it came.
+       *[other] { $rows } rows. We chose these headings: change any that is wrong. Line numbers are those of the table as it came.
     }
 log-nothing-taken = Nothing was taken from it. What was in this notebook before is untouched.
 log-skipped-title = a title, not a reading
-log-skipped-head = heads of the columns
+log-skipped-head = headings of the columns
 log-skipped-units = units
 log-skipped-blank = nothing in it
 log-skipped-total = a total or a mean, not a reading
@@ -178,7 +178,7 @@ log-more-rows =
     }
 log-too-many-readings = This table holds { $count } readings. A cast may have { $most }: take every tenth one, or split it.
 log-use-this-table = Use this table
-log-use-waits = Opens when the question is answered. Nothing is deleted.
+log-use-waits = You can press “Use this table” when the question is answered. Nothing is deleted.
 
 ## Corrections
 
@@ -193,13 +193,13 @@ log-correct-tape-about = Lay the cable beside a tape, pulled straight. What is a
 log-correct-slant = Slanting cable
 log-correct-slant-about = The boat drifted? Say from which mark to which, and how far the cable leaned from straight down.
 log-correct-probe = Probe check
-log-correct-probe-about = Hold the probe in melting ice made of clean water, and stir, but not with the probe. The last two fields may stay empty: they are for warm water, beside a thermometer that is known to be right.
+log-correct-probe-about = Hold the probe in melting ice made of clean water, and stir, but not with the probe. The last two fields may stay empty: they are for warm water, beside a thermometer you can trust.
 log-correct-lag = Probe still settling
-log-correct-lag-about = How much of each step the probe had still to go when it was read, 0 to 0.5. The two ways tell it.
+log-correct-lag-about = How much of each step the probe had still to go when it was read, 0 to 0.5. Going down and coming up show how much.
 
-log-correct-field-ice = Ice water, °C
-log-correct-field-read = The probe beside it, °C
-log-correct-field-true = Right thermometer, °C
+log-correct-field-ice = Probe in ice water, °C
+log-correct-field-read = Probe in the same water, °C
+log-correct-field-true = Trusted thermometer in warm water, °C
 log-correct-field-above-water = Above the water, m
 log-correct-field-gap = Sensor below mark zero, m
 log-correct-field-marked = By the marks, m
@@ -251,8 +251,8 @@ log-correct-lag-take = Correct for it
 ## Oxygen and the Secchi disk
 
 log-secchi-depth = Secchi depth { $depth } m.
-log-secchi-odd = <cell>{ $written }</cell> is no depth of a Secchi disk. Write it like 3.2.
-log-altitude-odd = <cell>{ $written }</cell> is no height of a lake. Write it in metres above the sea, like 420.
+log-secchi-odd = <cell>{ $written }</cell> is not a depth of a Secchi disk. Write it like 3.2.
+log-altitude-odd = <cell>{ $written }</cell> is not a height of a lake. Write it in metres above the sea, like 420.
 log-oxygen-at-sea = Oxygen in per cent is for fresh water at the height of the sea. If your lake lies higher, give its height under “Oxygen and Secchi”.
 log-oxygen-at-height = Oxygen in per cent is worked out for fresh water { $height } m above the sea.
 

@@ -9,7 +9,7 @@ page-picture-walk = Readings, from the surface down
 page-picture-no-reading = no reading chosen; the arrow keys walk through them
 # The word on a grip that is not placed yet.
 page-picture-grip-mixed = mixed
-page-picture-grip-thermocline = steepest
+page-picture-grip-thermocline = thermocline
 page-picture-grip-deep = deep
 page-picture-depth = { $depth } m
 page-picture-save = Save the picture

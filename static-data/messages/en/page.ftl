@@ -54,7 +54,7 @@ page-view-larger = Larger
 
 ## Log: nothing yet
 page-log-empty-title = Find the layers of your lake
-page-log-empty-lead = Layercast turns the temperatures you read down and up a lake into a picture of its layers. You mark where you see them; then it shows what the published rules find, and how sure that is.
+page-log-empty-lead = Layercast turns the temperatures you read with the probe, going down and coming up, into a picture of the lake’s layers. You mark where you see them; then it shows what the published rules find, and how sure that is.
 page-log-type = Type readings
 page-log-type-about = Start in the first box. Enter moves on to the next mark.
 page-log-paste = Paste a table
@@ -121,7 +121,7 @@ page-companions-cell = { $depth } metres, oxygen
 
 ## Log: the guess before the first reading
 page-log-to-guess = Guess first
-page-log-guess-about = How warm at each depth? It stands beside your profile later.
+page-log-guess-about = How warm at each depth? You will see your guess beside your profile later.
 page-log-to-by-hand = Three by hand
 page-by-hand-title = Three by hand
 page-by-hand-lead = Put these three readings where they belong: choose one, then touch the picture, or move it with the arrow keys. Where you read twice, it is the mean. Then the rest is drawn.
@@ -130,7 +130,7 @@ page-by-hand-why = Why is 0 at the top?
 page-by-hand-because = The picture stands as the water stands: the surface on top, and you go down with the cable.
 page-by-hand-check = Check
 page-by-hand-draw = Draw the rest
-page-by-hand-waits = Check opens when all three are on the picture.
+page-by-hand-waits = You can press “Check” when all three are on the picture.
 page-by-hand-keys = { $reading }: arrow keys move it half a metre or half a degree
 page-guess-title = Guess first
 page-guess-lead = How warm will your water be at the top, at the bottom and between? Type five points, or touch the picture where they lie.
@@ -138,12 +138,12 @@ page-guess-depth = Depth, m
 page-guess-temp = Temperature, °C
 page-guess-depth-of = Point { $number }: depth, metres
 page-guess-temp-of = Point { $number }: temperature, °C
-page-guess-unread = A coloured box is not a number of metres or of °C.
-page-guess-about = Your first reading seals it. Nobody marks it; it stands beside your profile in the report.
+page-guess-unread = One coloured box has no number in it that can be read.
+page-guess-about = Your guess is fixed at your first reading. It gets no points; you see it beside your profile in the report.
 page-guess-done = Go on to the readings
 
 ## Log: another group's cast
-page-log-to-other = Another group
+page-log-to-other = Compare with a group
 page-log-other-title = Another group’s cast
 page-log-other-lead = Two questions compare your cast with that of another group. Open what that group saved or handed in, or paste its lines. Your own readings stay as they are.
 page-log-other-open = Open its file
@@ -249,6 +249,6 @@ page-help-safe-ice = On ice: only when qualified people have checked it that sam
 page-help-safe-cold = Cold water takes your breath and strength within minutes, also on a warm day. If somebody falls in: call for help, throw, don’t go in after them.
 page-help-safe-lightning = Thunder or lightning: off the water and away from it at once. Your rules say when you may go back.
 page-help-data-title = Where your work is kept
-page-help-data-where = In this browser, on this device, under a code. Nobody’s name is asked. Nothing is sent anywhere: the page forbids itself every connection. Some schools’ computers forget everything at sign-out, so save your notebook to a file before you leave.
-page-help-data-erase = To erase a notebook: press the water’s name at the top, then Erase. Clearing this browser’s site data erases all of them.
+page-help-data-where = In this browser, on this device, under a code. Nobody’s name is asked. Nothing is sent anywhere: the page is built so that it cannot connect to anything. Some schools’ computers forget everything at sign-out, so save your notebook to a file before you leave.
+page-help-data-erase = To erase a notebook: press the name or code at the top, then Erase. Clearing this browser’s site data erases all of them.
 page-help-about = Layercast is free, under MIT or Apache-2.0.

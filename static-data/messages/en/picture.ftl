@@ -66,7 +66,7 @@ picture-covered-have-3 = have it
 picture-going-down = going down
 picture-coming-up = coming up
 picture-mean-of-two = mean of the two
-picture-otherwise = read otherwise
+picture-otherwise = read differently
 picture-reading = reading
 
 # Words on the found lines: with the depth, the name alone, the depth alone

@@ -17,7 +17,7 @@ profile-word-give = Give or take: how far off your mark may be. It may stay empt
 profile-metres-deep = { $depth } metres deep
 profile-not-placed = not placed yet
 profile-check = Check my marks
-profile-check-waits = Check opens when each mark has a depth or is “not in my water”.
+profile-check-waits = You can press “Check my marks” when each mark has a depth or is “not in my water”.
 profile-no-layers = I see no layers
 profile-problem-unreadable = One depth in metres, please, like { $example }.
 profile-problem-above-surface = Depth counts down from the surface, where it is 0.
@@ -37,8 +37,8 @@ profile-early =
     }
 profile-early-more =
     { $count ->
-        [one] It then earns no credit. Your marks stay as they are, either way.
-       *[other] They then earn no credit. Your marks stay as they are, either way.
+        [one] It then earns no points. Your marks stay as they are, either way.
+       *[other] They then earn no points. Your marks stay as they are, either way.
     }
 profile-early-answer-first = Answer { $numbers } first
 profile-early-check = Check now
@@ -218,7 +218,7 @@ profile-would-be = Rule: the middle of the steepest step. It would be { $value }
 profile-would-be-two-places = Rule: the middle of the steepest step. It would be { $value } m, { $gradient } °C per metre, with a range of { $range } in more than one place.
 profile-would-settle = What would settle it: a longer wait at each mark, or a second cast to average with this one.
 profile-anywhere = It could be anywhere from { $range }.
-profile-two-title = Two layers of steep water
+profile-two-title = Two steep layers
 profile-two-lead = The main one lies at { $range }. The one near the top is likely from today’s sun.
 profile-more-layers =
     { $count ->
@@ -234,7 +234,7 @@ profile-season-below = Yours, <mine>{ $mine } m</mine>, is { $far } m below th
 profile-cut-off-title = The cast ends in the steep part
 profile-cut-off-lead = At { $last } m the water still loses { $gradient } °C per metre. Below there may be a deep layer; these readings stop before it.
 profile-cut-off-refused = You said <mine>not in my water</mine>: not in these readings.
-profile-cut-off-placed = You set it at <mine>{ $mine } m</mine>. Down to { $last } m the water is still steep, so the deep layer begins deeper.
+profile-cut-off-placed = You set it at <mine>{ $mine } m</mine>. Down to { $last } m the temperature still changes fast, so the deep layer begins deeper.
 profile-cut-off-note = “Deeper than { $last } m” is the full answer wherever a question asks for it.
 
 ## Mixed

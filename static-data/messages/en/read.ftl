@@ -37,11 +37,11 @@ read-gives-if =
        *[other] { $readings } readings
     }.
 
-## What is no table
+## What is not a table
 
 read-error-too-large = This is { $size } MB of data, and we read up to { $limit } MB. Copy the cells of one cast and paste them here.
 read-error-empty = There is nothing in it: no words, no numbers.
-read-error-picture = This begins like a picture, not like text: its first signs are { $signs }. Nothing was taken from it.
+read-error-picture = This begins like a picture, not like text: its first characters are { $signs }. Nothing was taken from it.
 read-error-spreadsheet = This is a spreadsheet file, not plain text. Nothing was taken from it.
 read-error-document = This is a text document or a set of slides, not a plain table. Nothing was taken from it.
 read-error-pdf = This is a PDF, a printed page and not a table. Nothing was taken from it.
@@ -49,7 +49,7 @@ read-error-archive = This is a packed folder (zip or the like), not a table. Not
 read-error-media = This is sound or film, not a table. Nothing was taken from it.
 read-error-notebook = This is a notebook saved from this page, not a table.
 read-error-data = This is data written for programs (JSON or XML), not a table. Nothing was taken from it.
-read-error-binary = This is not text: its signs cannot be read. Nothing was taken from it.
+read-error-binary = This is not text: its characters cannot be read. Nothing was taken from it.
 read-error-web-page = This is a web page, and there is no table of readings in it. Nothing was taken from it, and nothing in it was run.
 read-error-no-table = No row with a depth and a temperature is in it. Line { $line } says “{ $written }”.
 read-error-one-column = Only one column has numbers. A cast needs two: the depth and the temperature.
@@ -65,10 +65,10 @@ read-do-copy = Open it in the program it comes from, copy the cells, and paste t
 read-do-type = Type the readings in. Or copy the cells of the table it was made from, and paste them here.
 read-do-unpack = Unpack it first, then open the table that is in it.
 read-do-open-notebook = Open it from the list of notebooks, under the name of the water.
-read-do-columns = Say in the heads which column is what. Or give it again with one column for the depth and one for the temperature.
+read-do-columns = Say in the headings which column is what. Or give it again with one column for the depth and one for the temperature.
 read-do-few-columns = Copy only the columns with depth and temperature, and paste them here.
 read-do-semicolons = Copy the cells in the spreadsheet and paste them here: then no comma is in the way. Or save the table with semicolons.
-read-do-units = Choose the unit in the head of that column, or change the numbers in the spreadsheet.
+read-do-units = Choose the unit in the heading of that column, or change the numbers in the spreadsheet.
 
 ## What was taken for granted
 
@@ -77,13 +77,13 @@ read-notice-on-its-side = The table lies on its side, so we turned it. Where we 
 read-notice-metres = No unit is written at the depths. They go to { $deepest } in steps of { $step }, so we took metres.
 read-notice-celsius = No unit is written at the temperatures. They run from { $low } to { $high }, so we took °C.
 read-notice-celsius-most = No unit is written at the temperatures. Most run from { $low } to { $high }, so we took °C.
-read-notice-depth-column = No head names the depth. Column { $column } runs like depths, so we took it.
-read-notice-temp-column = No head names the temperature. We took column { $column }.
-read-notice-by-order = No head says which way. We took column { $down } for going down and column { $up } for coming up.
+read-notice-depth-column = No heading names the depth. Column { $column } runs like depths, so we took it.
+read-notice-temp-column = No heading names the temperature. We took column { $column }.
+read-notice-by-order = No heading says which way. We took column { $down } for going down and column { $up } for coming up.
 read-notice-twin = Columns { $dropped } and { $kept } say the same in two units. We took column { $kept }.
-read-notice-quote = In line { $line } a quote mark opens and never closes. We read it as an ordinary sign.
+read-notice-quote = In line { $line } a quote mark opens and never closes. We read it as an ordinary character.
 read-notice-minus = The depths are written with a minus. We count them downward from the surface.
-read-notice-one-way = One temperature at each mark, and the way is not written. Say “going down” or “coming up” if you know it. Nothing else hangs on it.
+read-notice-one-way = One temperature at each mark, and the way is not written. Say “going down” or “coming up” if you know it. Nothing else depends on it.
 read-notice-way-open = The way is left open: each reading counts by itself.
 read-notice-turn = The depths turn at line { $line }. Before it we read going down, from it on coming up.
 read-notice-up-first = Before line { $line } the depths get smaller: we read coming up. From it on they grow: going down.
@@ -161,7 +161,7 @@ read-notice-no-oxygen =
 read-notice-oxygen = Column { $column } is oxygen in mg/L. It goes along with the readings of its row.
 read-notice-oxygen-two = Columns { $first } and { $second } are oxygen in mg/L. They go along with the readings of their row.
 read-notice-oxygen-percent = Column { $column } is oxygen in per cent of saturation. It is not used: mg/L gives the per cent too.
-read-notice-salt = Column { $column } tells of salt. It is not used: density is reckoned for fresh water. Salty water below can be warmer and still be the heavier.
+read-notice-salt = Column { $column } tells of salt. It is not used: density is worked out for fresh water. Salty water below can be warmer and still be the heavier.
 read-notice-secchi-one = The Secchi disk was seen down to { $depth } m.
 read-notice-secchi-two = The Secchi disk vanished at { $gone } m and came back at { $back } m. The mean is { $mean } m.
 read-notice-secchi-unclear = What it says of the Secchi disk is not clear: “{ $written }”. Type the depth under “Oxygen and Secchi”.
@@ -169,11 +169,11 @@ read-notice-totals =
     { $listed ->
         [one] Line { $lines } is a total or a mean
        *[other] Lines { $lines } are totals or means
-    }, no reading: “{ $written }”. Left out.
+    }, not a reading: “{ $written }”. Left out.
 read-notice-heads-again =
     { $listed ->
-        [one] Line { $lines } repeats the heads
-       *[other] Lines { $lines } repeat the heads
+        [one] Line { $lines } repeats the headings
+       *[other] Lines { $lines } repeat the headings
     }: “{ $written }”. Passed over.
 read-notice-text-rows =
     { $listed ->
@@ -196,31 +196,31 @@ read-doubt = { $place }: { $why } It is left out until you decide.
 read-doubt-meant = { $place }: { $why } Did you mean { $meant }? It is left out until you decide.
 doubt-letter-zero =
     You have <cell>{ $written }</cell>. { $place ->
-        [1] The first sign
-        [2] The second sign
-        [3] The third sign
-        [4] The fourth sign
-       *[other] Sign number { $place }
+        [1] The first character
+        [2] The second character
+        [3] The third character
+        [4] The fourth character
+       *[other] Character number { $place }
     } is the letter { $letter }, not a zero.
 doubt-letter-one =
     You have <cell>{ $written }</cell>. { $place ->
-        [1] The first sign
-        [2] The second sign
-        [3] The third sign
-        [4] The fourth sign
-       *[other] Sign number { $place }
+        [1] The first character
+        [2] The second character
+        [3] The third character
+        [4] The fourth character
+       *[other] Character number { $place }
     } is “{ $letter }”, not a one.
 doubt-letter =
     You have <cell>{ $written }</cell>. { $place ->
-        [1] The first sign
-        [2] The second sign
-        [3] The third sign
-        [4] The fourth sign
-       *[other] Sign number { $place }
+        [1] The first character
+        [2] The second character
+        [3] The third character
+        [4] The fourth character
+       *[other] Character number { $place }
     } is the letter { $letter }, not a { $digit }.
-doubt-points = You have <cell>{ $written }</cell>. There is a decimal sign too many.
+doubt-points = You have <cell>{ $written }</cell>. There is one decimal point or comma too many.
 doubt-space = You have <cell>{ $written }</cell>. There is a space inside the number.
-doubt-sign = You have <cell>{ $written }</cell>. The sign “{ $sign }” is no part of a number.
+doubt-sign = You have <cell>{ $written }</cell>. The character “{ $sign }” is not part of a number.
 doubt-date = You have <cell>{ $written }</cell>. The spreadsheet made a date of a number.
 doubt-range = You have <cell>{ $written }</cell>. One number is needed here, not a range.
 doubt-surface = You have <cell>{ $written }</cell>, a word for the surface. The depth there is zero.
@@ -244,13 +244,13 @@ read-ask-decimal-text = It stands in line { $line }. Everywhere three digits fol
 read-way-number = { $value }
 read-sample = column { $column } with { $written }
 read-ask-depth-column = Which column is the depth?
-read-ask-depth-column-two = No head names it, and two columns could be it: { $first }, and { $second }.
-read-ask-depth-column-many = No head names it, and { $count } columns could be it. The first is { $first }.
+read-ask-depth-column-two = No heading names it, and two columns could be it: { $first }, and { $second }.
+read-ask-depth-column-many = No heading names it, and { $count } columns could be it. The first is { $first }.
 read-way-column = Column { $column }
 read-way-column-unit = Column { $column }, { $in }
 read-way-neither = None of these
 read-ask-temp-columns = Which columns are the temperatures?
-read-ask-temp-columns-text = { $count } columns could be temperatures, and no head says going down or coming up. The first two are { $first }, and { $second }.
+read-ask-temp-columns-text = { $count } columns could be temperatures, and no heading says going down or coming up. The first two are { $first }, and { $second }.
 read-way-down-up = Column { $down } going down, column { $up } coming up
 read-way-all-temps = All of them, the way is not known
 read-way-only-column = Only column { $column }

@@ -51,7 +51,7 @@ report-check-two-depths = two depths
 report-check-range = a range
 report-check-there = yes
 report-check-not = not yet
-report-check-about = This looks only whether it is there, never whether it is right.
+report-check-about = This only checks whether it is there, never whether it is right.
 
 ## Handing in
 

@@ -3,7 +3,7 @@
 class-to-years = Years
 years-about = Put casts of the same place here, of one year or of many: notebooks, hand-ins, whole classes. Each is computed again by the same rule.
 years-add = Add files
-years-save = Save the book
+years-save = Save these years to a file
 years-day = Day
 years-place = Place
 years-thermocline = Thermocline, m
@@ -31,9 +31,9 @@ years-trend-many = Ten years and more may show a trend. Ask somebody who works w
 years-heat = { $heat } MJ/m² to { $to } m
 years-pair-season =
     { $days ->
-        [0] The same day of the season.
-        [one] One day apart in the season.
-       *[other] { $days } days apart in the season.
+        [0] The same day of the year.
+        [one] One day apart in the year.
+       *[other] { $days } days apart in the year.
     }
 years-pair-same = Thermocline: { $earlier }, then { $later }. The ranges meet, so these readings show no difference. They would show one of more than { $smallest } m.
 years-pair-deeper = Thermocline: { $earlier }, then { $later }. It lay { $by } m deeper, and the ranges do not meet: a difference that these readings can show.

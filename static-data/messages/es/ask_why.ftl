@@ -3,7 +3,7 @@
 ## Comunes
 
 ask-why-keep = Guardarlo
-ask-why-waits-picture = Comprobar se abre cuando elijas un dibujo.
+ask-why-waits-picture = Podrás pulsar «Comprobar» cuando elijas una imagen.
 ask-why-waits-words = Se puede guardar cuando hayas escrito algo.
 ask-why-waits-keep = Se puede guardar cuando hayas elegido.
 ask-why-kept = Guardado como lo escribiste: <mine>{ $yours }</mine>
@@ -12,28 +12,28 @@ ask-why-note-kept = Tus palabras se guardan como las escribes. Solo una persona 
 ask-why-name-check = lo que digo ahí
 ask-why-label-check = En lo que escribí
 ask-why-label-picture = Elijo
-ask-why-note-picture = La línea tenue de cada dibujo es el agua de antes.
-ask-why-practice = Es una charca de práctica, no tu agua.
-ask-why-picture = Dibujo { $letter }
+ask-why-note-picture = La línea tenue de cada imagen es el agua de antes.
+ask-why-practice = Es un estanque de práctica, no tu agua.
+ask-why-picture = Imagen { $letter }
 ask-why-picture-alt = { $t1 } °C a { $z1 } m, { $t2 } °C a { $z2 } m, { $t3 } °C a { $z3 } m, { $t4 } °C a { $z4 } m, { $t5 } °C a { $z5 } m
 
-## Se dejan
+## No se preguntan
 
-ask-dropped-19 = Se deja «¿cuánto debe enfriarse para que el viento la mezcle?»: en tu agua la superficie y el fondo no difieren lo bastante.
-ask-dropped-19-four = Se deja «¿hasta cuánto debe enfriarse la superficie?»: tu agua más profunda está tan cerca de 4 °C que adivinar parecería correcto.
-ask-dropped-20 = Se deja «tu agua dentro de un mes»: con tu medición los cuatro dibujos se parecerían demasiado.
-ask-dropped-21 = Se deja «tras una noche de viento»: los dibujos hechos con tu medición se parecerían demasiado.
-ask-dropped-25 = Se deja «si hubieras leído menos marcas»: tu medición tiene muy pocas marcas para quitar algunas.
-ask-dropped-26 = Se deja «¿qué cambio ayudaría más?»: tus lecturas no dan un margen que estrechar, o hay demasiadas marcas para probarlo deprisa.
-ask-dropped-107 = Se deja «¿mal leída, o enfriándose?»: no hay una pareja de lecturas que mirar.
-ask-dropped-108 = Se deja «¿seguirá mañana por la mañana?»: esta capa tiene más calor del que se lleva una noche.
+ask-dropped-19 = «¿Cuánto debe enfriarse para que el viento la mezcle?» no se pregunta: en tu agua la superficie y el fondo no difieren lo bastante.
+ask-dropped-19-four = «¿Hasta cuánto debe enfriarse la superficie?» no se pregunta: tu agua más profunda está tan cerca de 4 °C que adivinar parecería correcto.
+ask-dropped-20 = «Tu agua dentro de un mes» no se pregunta: con tu medición las cuatro imágenes se parecerían demasiado.
+ask-dropped-21 = «Tras una noche de viento» no se pregunta: las imágenes hechas con tu medición se parecerían demasiado.
+ask-dropped-25 = «Si hubieras leído menos marcas» no se pregunta: tu medición tiene muy pocas marcas para quitar algunas.
+ask-dropped-26 = «¿Qué único cambio ayudaría más?» no se pregunta: tus lecturas no dan un margen que estrechar, o hay demasiadas marcas para probarlo deprisa.
+ask-dropped-107 = «¿Mal leída, o enfriándose?» no se pregunta: no hay una pareja de lecturas que mirar.
+ask-dropped-108 = «¿Seguirá mañana por la mañana?» no se pregunta: esta capa tiene más calor del que se lleva una noche.
 
 ## Cuál se hunde
 
 ask-17 = ¿Cuál de estas dos aguas tuyas se hunde bajo la otra?
 ask-17-two = ¿Cuál de estas dos aguas se hunde bajo la otra?
 ask-17-lead = Piensa en un cubo de cada una, echados juntos sin remover.
-ask-17-lead-stated = Tu agua no tiene una pareja así; estas son de una charca en invierno. Las dos son dulces y se echan juntas sin remover.
+ask-17-lead-stated = Tu agua no tiene una pareja así; estas son de un estanque en invierno. Las dos son dulces y se echan juntas sin remover.
 ask-17-label = Se hunde
 ask-17-name = el agua que se hunde
 ask-17-own = La de { $temp } °C, de { $depth } m
@@ -53,16 +53,16 @@ ask-17-own-words = Con tus palabras: ¿cuándo flota el agua más fría?
 
 ## El mismo grado
 
-ask-18 = ¿Dónde estorba más la mezcla el mismo 1 °C, en tu superficie o en tu fondo?
-ask-18-two = ¿Dónde estorba más la mezcla el mismo 1 °C, en agua cálida o en agua fría?
+ask-18 = ¿Dónde impide más la mezcla una diferencia de 1 °C: en tu superficie o en tu fondo?
+ask-18-two = ¿Dónde impide más la mezcla una diferencia de 1 °C: en agua cálida o en agua fría?
 ask-18-lead = Dos capas resisten la mezcla por su diferencia de peso. Abajo está lo que pesa 1 m³ de tu agua a { $top } m y a { $bottom } m, y un grado más fría.
 ask-18-lead-stated = Tu superficie y tu fondo están muy cerca entre sí o de 4 °C; aquí van otras dos aguas: lo que pesa 1 m³, y un grado más fría.
 ask-18-weights = { $warm } °C: { $light } kg. { $cool } °C: { $heavy } kg.
 ask-18-label-side = Más
 ask-18-label-times = Son
-ask-18-name-side = dónde estorba más
+ask-18-name-side = dónde impide más la mezcla
 ask-18-name-times = cuántas veces
-ask-18-after = veces más
+ask-18-after = veces
 ask-18-note = Dos partes, dos veredictos. Basta un número de veces aproximado.
 ask-18-top = En la superficie
 ask-18-bottom = En el fondo
@@ -83,7 +83,7 @@ ask-18-times-hint-2 = Divide la ganancia mayor entre la menor.
 ask-18-gloss = de { $warm } a { $cool } °C
 ask-18-divided = { $a } ÷ { $b } =
 ask-18-times = { $times } veces
-ask-18-times-gloss = tanto
+ask-18-times-gloss = lo que en la otra
 ask-18-fits = Vale cualquier número de veces de { $low } a { $high }.
 ask-18-why = Por eso unos pocos grados sujetan bien un lago en verano, y los mismos apenas lo sujetan en invierno.
 ask-18-own-words = Con tus palabras: ¿por qué un grado no es siempre igual para el viento?
@@ -111,7 +111,7 @@ ask-19-temp-zero = <mine>{ $yours }</mine> va al revés. Por debajo de 4 °C, e
 ask-19-temp-no = <mine>{ $yours }</mine> no es. ¿Con qué temperatura pesarían igual la superficie y el fondo?
 ask-19-heat-yes = <mine>{ $yours }</mine> MJ por metro cuadrado se acerca lo bastante.
 ask-19-heat-degrees = <mine>{ $yours }</mine> son grados por metros. Cada uno cuesta 4,18 MJ.
-ask-19-heat-no = <mine>{ $yours }</mine> no es. Primero el área del dibujo entre tu línea y la temperatura del fondo, en °C por m.
+ask-19-heat-no = <mine>{ $yours }</mine> no es. Primero el área de la imagen entre tu línea y la temperatura del fondo, en °C por m.
 ask-19-waits = <mine>{ $yours }</mine> queda guardado. Se juzga cuando tengas el calor.
 ask-19-days-yes = <mine>{ $yours }</mine> días salen de tu calor.
 ask-19-days-hours = <mine>{ $yours }</mine> son horas. ¿Cuántos días son?
@@ -121,8 +121,8 @@ ask-19-temp-hint-1 = El viento mezcla fácilmente dos aguas que pesan igual. Mir
 ask-19-temp-hint-2 = La de arriba se hunde en cuanto pesa como la del fondo. Es a la misma temperatura.
 ask-19-temp-hint-2-warms = Por debajo de 4 °C el agua más cálida pesa más. La de arriba debe llegar a la temperatura del fondo.
 ask-19-temp-hint-3 = Un lago de 15 °C sobre 7 °C se mezcla cuando su superficie llega a 7 °C.
-ask-19-heat-hint-1 = En el dibujo lleva la temperatura del fondo recta hacia arriba. Lo que queda entre ella y tu línea tiene que irse.
-ask-19-heat-hint-2 = Metro a metro: ¿cuántos °C se aparta? Súmalos, y toma 4,18 MJ por cada uno.
+ask-19-heat-hint-1 = En la imagen lleva la temperatura del fondo recta hacia arriba. Lo que queda entre ella y tu línea tiene que irse.
+ask-19-heat-hint-2 = Metro a metro: ¿a cuántos °C está tu línea? Súmalos y toma 4,18 MJ por cada uno.
 ask-19-area-sum = { $over } °C × { $depth } m =
 ask-19-area = { $value } °C·m
 ask-19-heat-sum = { $degrees } °C·m × { $heat } =
@@ -145,21 +145,21 @@ ask-19-own-words-warms = Con tus palabras: ¿por qué debe calentarse para mezcl
 
 ## El mes que viene
 
-ask-20 = ¿Qué dibujo podría ser tu agua dentro de un mes?
-ask-20-practice = ¿Qué dibujo podría ser esta agua dentro de un mes?
-ask-20-lead = Llega el otoño. En { $days } días el agua pierde { $watts } W por metro cuadrado de media, con viento flojo. Los cuatro dibujos pierden casi lo mismo.
-ask-20-name = dibujo del mes que viene
+ask-20 = ¿Qué imagen podría ser tu agua dentro de un mes?
+ask-20-practice = ¿Qué imagen podría ser esta agua dentro de un mes?
+ask-20-lead = Llega el otoño. En { $days } días el agua pierde { $watts } W por metro cuadrado de media, con viento flojo. En las cuatro imágenes se pierde casi lo mismo.
+ask-20-name = imagen del mes que viene
 ask-20-label-why = Porque
-ask-20-name-why = por qué este dibujo
+ask-20-name-why = por qué esta imagen
 ask-20-start-1 = El calor sale por …
 ask-20-start-2 = El agua que se ha enfriado …
-ask-20-note = El dibujo tiene veredicto. Tu razón se guarda y solo una persona la valora.
+ask-20-note = La imagen tiene veredicto. Tu razón se guarda y solo una persona la valora.
 ask-20-yes = Así ocurre: el agua de arriba se enfría y se mezcla más hondo, y la profunda apenas lo nota.
 ask-20-all-alike = Aquí todas las profundidades se enfrían igual. El calor sale por la superficie: ¿cómo llegaría desde el fondo?
 ask-20-bottom-first = Aquí el fondo se enfría primero. No tiene aire al que dar su calor.
 ask-20-cold-on-top = Aquí el agua enfriada se queda arriba. Ahora pesa más que la de debajo: ¿qué hace?
 ask-20-no = ¿Por dónde sale el calor, y adónde va el agua enfriada?
-ask-20-hint-1 = Pregunta a cada dibujo: ¿por qué lado ha salido el calor?
+ask-20-hint-1 = Pregunta a cada imagen: ¿por qué lado ha salido el calor?
 ask-20-hint-2 = El agua enfriada pesa más. Se hunde hasta que la de abajo pesa aún más.
 ask-20-hint-3 = Un lago de 18 °C sobre 8 °C, unas semanas después: 15 °C hasta más hondo, y abajo 8 °C como antes.
 ask-20-why-hint-1 = Di por dónde sale el calor del agua.
@@ -172,20 +172,20 @@ ask-20-own-words = Con tus palabras: ¿por qué el agua profunda sigue igual tan
 
 ## Una noche de viento
 
-ask-21 = ¿Qué dibujo podría ser tu agua tras una noche de viento?
-ask-21-practice = ¿Qué dibujo podría ser esta agua tras una noche de viento?
+ask-21 = ¿Qué imagen podría ser tu agua tras una noche de viento?
+ask-21-practice = ¿Qué imagen podría ser esta agua tras una noche de viento?
 ask-21-lead = El viento la remueve desde arriba. No entra ni sale calor.
 ask-21-lead-practice = El viento la remueve desde arriba. El calor ni entra ni sale.
-ask-21-name = dibujo de la mañana siguiente
+ask-21-name = imagen de la mañana siguiente
 ask-21-yes = Sí: removida desde arriba hasta cierta profundidad, con tanto calor como antes.
 ask-21-all-colder = Aquí toda está más fría. Las áreas deben coincidir: ¿adónde fue el calor?
 ask-21-colder-wins = Aquí el agua removida está tan fría como su parte más fría. ¿Qué fue del calor del resto?
 ask-21-warmer-wins = Aquí el agua cálida ha crecido. Remover no da calor: ¿de dónde saldría?
 ask-21-no = Compara lo que se enfrió con lo que se calentó.
-ask-21-hint-1 = Pon cada dibujo sobre la línea tenue. ¿Dónde está más frío, dónde más cálido?
+ask-21-hint-1 = Pon cada imagen sobre la línea tenue. ¿Dónde está más fría el agua, dónde más cálida?
 ask-21-hint-2 = Lo que perdió el agua de arriba lo ganó la que está justo debajo: las dos áreas son iguales.
 ask-21-worked-sum = 2 m × { $a } °C + 2 m × { $b } °C =
-ask-21-worked-before = antes, en otra charca
+ask-21-worked-before = otro estanque, antes
 ask-21-worked-divided = { $a } ÷ { $b } m =
 ask-21-worked-after = del todo removida
 ask-21-before = Antes:
@@ -195,7 +195,7 @@ ask-21-gloss-all-colder = menos: toda más fría
 ask-21-gloss-colder-wins = menos: creció lo frío
 ask-21-gloss-warmer-wins = más: creció lo cálido
 ask-21-what = Se removió hasta { $depth } m y ahí tiene { $temp } °C. Por debajo no cambió nada.
-ask-21-own-words = Con tus palabras: ¿cómo se ve en un dibujo que no se perdió calor?
+ask-21-own-words = Con tus palabras: ¿cómo se ve en una imagen que no se perdió calor?
 
 ## Oxígeno
 
@@ -204,8 +204,8 @@ ask-22-guess = ¿Dónde esperas menos oxígeno en tu agua, y por qué?
 ask-22-lead = Usa el oxígeno de tu tabla, en mg/L.
 ask-22-lead-guess = No tienes lecturas de oxígeno, así que es una predicción. Se guarda, no se juzga.
 ask-22-label-falls = Menos de { $limit } mg/L
-ask-22-label-least = Lo menos, a
-ask-22-label-guess = Lo menos
+ask-22-label-least = El mínimo, a
+ask-22-label-guess = El mínimo
 ask-22-label-why = Por qué
 ask-22-name-where = dónde hay menos oxígeno
 ask-22-name-why = por qué hay poco ahí
@@ -215,41 +215,41 @@ ask-22-bottom = Cerca del fondo
 ask-22-same = Igual en todas partes
 ask-22-start-1 = El oxígeno entra en el agua por …
 ask-22-start-2 = Se gasta donde …
-ask-22-half-right = A medias: el agua fría <b>puede</b> retener más. ¿Quién se lo lleva hasta allí?
+ask-22-half-right = A medias: el agua fría <b>puede</b> retener más. ¿Qué lo llevaría hasta allí?
 ask-22-guess-kept = Tu predicción queda guardada. Una medición con oxígeno lo diría.
 ask-22-gone = Las lecturas de oxígeno han cambiado.
 ask-22-pair-yes = Entre <mine>{ $yours }</mine> baja de { $limit } mg/L.
 ask-22-pair-long = <mine>{ $yours }</mine> lo contiene. Más cerca: dos marcas vecinas.
-ask-22-pair-no = <mine>{ $yours }</mine> no es. Baja por el oxígeno hasta el primer número menor que { $limit }.
+ask-22-pair-no = <mine>{ $yours }</mine> no es. Repasa el oxígeno hacia abajo hasta el primer número menor que { $limit }.
 ask-22-pair-no-mark = <mine>{ $yours }</mine> no son dos marcas con lectura de oxígeno.
-ask-22-least-yes = A <mine>{ $yours }</mine> está lo menos.
-ask-22-least-no = A <mine>{ $yours }</mine> no está lo menos. Baja otra vez por el oxígeno.
+ask-22-least-yes = A <mine>{ $yours }</mine> está el mínimo.
+ask-22-least-no = A <mine>{ $yours }</mine> no está el mínimo. Repasa el oxígeno.
 ask-22-least-no-mark = A <mine>{ $yours }</mine> no se leyó oxígeno.
 ask-22-falls-hint-1 = Mira el oxígeno junto a tus marcas, desde la superficie.
 ask-22-falls-hint-2 = Toma la primera marca bajo el límite, y la marca de encima.
 ask-22-least-hint-1 = Mira todos los números del oxígeno.
 ask-22-least-hint-2 = Toma el menor, y lee su profundidad.
-ask-22-least-hint-3 = Con 9,1, 8,8 y 6,4 mg/L a 1, 2 y 3 m lo menos está a 3 m.
+ask-22-least-hint-3 = Con 9,1, 8,8 y 6,4 mg/L a 1, 2 y 3 m el mínimo está a 3 m.
 ask-22-why-hint-1 = El oxígeno viene del aire y de las plantas con luz.
-ask-22-why-hint-2 = Di quién lo lleva abajo, quién lo gasta, y qué separa lo uno de lo otro.
+ask-22-why-hint-2 = Di qué lo lleva abajo, qué lo gasta, y qué separa lo uno de lo otro.
 ask-22-why-hint-3 = De un frasco cerrado con barro: nada trae oxígeno nuevo, los seres pequeños lo gastan, y a los pocos días no queda.
 ask-22-worked-at = A { $depth } m:
 ask-22-worked-below = Menos de { $limit } mg/L desde
 ask-22-worked-gloss = en otro lago
 ask-22-mg-l = { $value } mg/L
 ask-22-limit = { $limit } mg/L es un límite aproximado, no igual para cada animal.
-ask-22-point-brings = digo qué mete oxígeno en el agua.
-ask-22-point-uses = digo qué lo gasta.
-ask-22-point-stirs = digo qué impide que se remueva el agua profunda.
-ask-22-point-holds = no me quedo en «el agua fría retiene más».
-ask-22-because = quién lleva oxígeno allí, quién lo gasta, y qué los separa
+ask-22-point-brings = Digo qué aporta oxígeno al agua.
+ask-22-point-uses = Digo qué lo gasta.
+ask-22-point-stirs = Digo qué impide que se remueva el agua profunda.
+ask-22-point-holds = No me quedo en «el agua fría retiene más».
+ask-22-because = qué lleva oxígeno allí, qué lo gasta, y qué los separa
 ask-22-own-words = Con tus palabras: ¿por qué puede tener tan poco oxígeno el agua fría?
 
 ## Menos marcas
 
 ask-25 = Si hubieras leído solo cada { $step } m: ¿entre qué dos marcas sería más brusco, y cuánto podría apartarse a cada lado?
 ask-25-lead = Tapa las demás marcas con la mano. Predice primero.
-ask-25-lead-practice = Leída cada medio metro, es más brusca de { $from } a { $to } m. Cada { $step } m tiene { $marks }.
+ask-25-lead-practice = Leída cada medio metro, cambia más de { $from } a { $to } m. Cada { $step } m tiene { $marks }.
 ask-25-mark = { $temp } °C a { $depth } m
 ask-25-marks = { $first }, { $rest }
 ask-25-label-pair = Entre
@@ -258,7 +258,7 @@ ask-25-name-give = cuánto a cada lado, metros
 ask-25-note = Dos partes, dos veredictos. El más o menos cuenta desde el centro entre las marcas.
 ask-25-gone = Las marcas han cambiado.
 ask-25-pair-yes = <mine>{ $yours }</mine>: de lo que queda, ahí cambia más.
-ask-25-pair-same = <mine>{ $yours }</mine> es lo que sabes por todas tus marcas. Sin ellas nadie lo sabría: entre dos marcas no se conoce nada.
+ask-25-pair-same = <mine>{ $yours }</mine> es lo que sabes por todas tus marcas. Sin las demás nadie lo sabría: entre dos marcas no se leyó nada.
 ask-25-pair-no-mark = <mine>{ $yours }</mine> no se leerían las dos. Solo quedan marcas cada { $step } m.
 ask-25-pair-no = <mine>{ $yours }</mine> no es. Compara las temperaturas de las marcas que quedan.
 ask-25-give-yes = <mine>{ $yours }</mine> es la mitad del tramo, y nadie podría decirlo mejor.
@@ -292,13 +292,13 @@ ask-26-cable = Un cable más recto y exacto
 ask-26-decimals = Un decimal más
 ask-26-none = Ninguno ayudaría mucho
 ask-26-yes = En ensayos con tus lecturas nada lo estrecha más.
-ask-26-yes-near = En ensayos con tus lecturas eso deja { $width } m; lo más estrecho, { $narrowest } m. Gana menos de una décima parte menos, así que también vale.
+ask-26-yes-near = En ensayos con tus lecturas eso deja { $width } m; lo más estrecho, { $narrowest } m. La diferencia es menos de una décima parte, así que también vale.
 ask-26-yes-none = Cierto: en ensayos con tus lecturas ninguno la estrecha ni una vigésima parte.
-ask-26-more-decimals = Más decimales muestran la misma inquietud con más cifras. ¿Qué te hace dudar: los grados, o las profundidades?
+ask-26-more-decimals = Más decimales muestran la misma variación con más cifras. ¿Qué te hace dudar: los grados, o las profundidades?
 ask-26-no = Los ensayos con tus lecturas dicen que otra cosa gana más.
 ask-26-hint-1 = Mira tu margen. ¿Tiene un tramo de ancho, o varios?
 ask-26-hint-2 = Un tramo: las marcas están muy separadas. Varios: las temperaturas no los distinguen.
-ask-26-hint-3 = Un margen de 4 a 5 m con una marca cada metro es un tramo: ayudarían marcas más juntas. De 3 a 6 m son tres: ayudarían lecturas más tranquilas.
+ask-26-hint-3 = Un margen de 4 a 5 m con una marca cada metro es un tramo: ayudarían marcas más juntas. De 3 a 6 m son tres: ayudarían lecturas más estables.
 ask-26-as-read = Como se leyó
 ask-26-wide = { $width } m de ancho
 ask-26-most = de lo más estrecho
@@ -310,7 +310,7 @@ ask-26-own-words = Con tus palabras: ¿qué te hace dudar de esta profundidad?
 ## Cuándo no dice nada
 
 ask-27 = ¿Cuándo o dónde no dirían nada tus respuestas?
-ask-27-lead = Toda medición tiene un borde. Algunos de la tuya, para empezar:
+ask-27-lead = Toda medición tiene límites. Algunos de la tuya:
 ask-27-near-bed = Leíste hasta { $last } m; el fondo está a { $bed } m.
 ask-27-above-bed = Leíste hasta { $last } m, y el agua sigue hasta { $bed } m.
 ask-27-no-bed = Leíste hasta { $last } m, y nadie anotó a qué profundidad está el fondo.
@@ -321,19 +321,19 @@ ask-27-legs-alike = { $count ->
    *[other] { $count } marcas se leyeron dos veces, en una visita.
 }
 ask-27-doubts = { $count ->
-    [one] Una lectura lleva un interrogante.
-   *[other] { $count } lecturas llevan un interrogante.
+    [one] Una lectura lleva interrogación.
+   *[other] { $count } lecturas llevan interrogación.
 }
 ask-27-label = Creo que
 ask-27-name = cuándo o dónde no diría nada
 ask-27-start-1 = Por debajo de … m nadie sabe …
 ask-27-start-2 = Otro día …
 ask-27-start-3 = Si la barca se hubiera movido …
-ask-27-point-below = digo qué no se sabe bajo mi última lectura.
-ask-27-point-time = digo que otra hora, día o estación puede ser distinta.
-ask-27-point-drift = digo qué harían una barca que se mueve o un cable inclinado.
-ask-27-point-mud = digo qué leería una sonda en el barro.
-ask-27-point-place = digo que una medición es un solo lugar del lago.
+ask-27-point-below = Digo qué no se sabe bajo mi última lectura.
+ask-27-point-time = Digo que otra hora, día o estación puede ser distinta.
+ask-27-point-drift = Digo qué harían una barca que se mueve o un cable inclinado.
+ask-27-point-mud = Digo qué leería una sonda en el barro.
+ask-27-point-place = Digo que una medición es un solo lugar del lago.
 ask-27-hint-1 = Piensa en cuatro bordes: profundidad, tiempo, lugar, y cómo se leyó.
 ask-27-hint-2 = Para cada uno pregunta: ¿qué tendría que cambiar para que mi respuesta no valiera?
 ask-27-hint-3 = De la temperatura de un cuarto: «Un termómetro junto a la ventana a mediodía no dice nada del rincón por la noche».
@@ -394,9 +394,9 @@ ask-108-own-words = Con tus palabras: ¿en qué se distingue esta capa de una te
 ask-locked-check = Esta pregunta se abre cuando compruebas tus marcas en Perfil: compara lo encontrado.
 ask-group = el grupo { $group }
 ask-group-other = el otro grupo
-ask-dropped-23 = «¿De verdad no estáis de acuerdo?» necesita una segunda medición. Abre el archivo de ese grupo en Registro, en «Otro grupo».
-ask-dropped-23-none = En una de las dos mediciones no hay termoclina que comparar, así que esa pregunta no se hace.
-ask-23 = ¿De verdad no estáis de acuerdo { $group } y tu grupo?
+ask-dropped-23 = «¿De verdad se contradicen los dos grupos?» no se pregunta: hace falta otra medición. Abre el archivo de ese grupo en Registro, en «Comparar con otro grupo».
+ask-dropped-23-none = «¿De verdad se contradicen los dos grupos?» no se pregunta: una de las dos mediciones no tiene termoclina que comparar.
+ask-23 = ¿De verdad se contradicen tu grupo y { $group }?
 ask-23-lead = Con la misma regla, tu termoclina podría ser { $own }; la que midió { $group }, { $other }.
 ask-23-name = lo que dices
 ask-23-label = Digo
@@ -409,12 +409,12 @@ ask-23-one-is-wrong = Dos grupos cuidadosos pueden obtener dos números. Mira an
 ask-23-no = Pon los dos márgenes en una misma línea de profundidades y mira otra vez: ¿hay una profundidad que esté en los dos?
 ask-23-hint-1 = Aquí una profundidad nunca va sola: cada una trae su margen. Compara los márgenes, no los números del centro.
 ask-23-hint-2 = Dibuja los dos márgenes uno junto al otro en un mismo eje de profundidad.
-ask-23-hint-3 = Otra charca: de 2,0 a 3,0 m y de 3,0 a 4,0 m comparten 3,0 m, así que nadie puede decir que los dos grupos no estén de acuerdo.
-ask-23-own-words = Con tus palabras: ¿cuándo no están de acuerdo de verdad dos grupos?
-ask-dropped-24 = «¿Qué explica mejor la diferencia?» necesita una segunda medición. Abre el archivo de ese grupo en Registro, en «Otro grupo».
-ask-dropped-24-little = Las dos mediciones comparten muy pocas profundidades para decir por qué difieren, así que esa pregunta no se hace.
+ask-23-hint-3 = Otro estanque: de 2,0 a 3,0 m y de 3,0 a 4,0 m comparten 3,0 m, así que nadie puede decir que los dos grupos se contradigan.
+ask-23-own-words = Con tus palabras: ¿cuándo se contradicen de verdad dos grupos?
+ask-dropped-24 = «¿Qué explica mejor la diferencia?» no se pregunta: hace falta otra medición. Abre el archivo de ese grupo en Registro, en «Comparar con otro grupo».
+ask-dropped-24-little = «¿Qué explica mejor la diferencia?» no se pregunta: las dos mediciones comparten muy pocas profundidades para decir por qué difieren.
 ask-24 = ¿Qué explica mejor que tu medición sea distinta de la que hizo { $group }?
-ask-24-lead = En las profundidades que compartís, tu medición y la que hizo { $group } difieren en { $apart } °C, como media cuadrática.
+ask-24-lead = En las profundidades comunes, tu medición y la que hizo { $group } difieren normalmente en { $apart } °C.
 ask-24-lead-heat = De media difieren en { $mean } °C de { $from } a { $to } m. Supón que la más cálida se leyó una hora después.
 ask-24-name = lo que lo explica
 ask-24-label = Fue

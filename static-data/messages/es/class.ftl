@@ -1,8 +1,8 @@
-## La clase: entregas, la tabla de lo que llegó, la pared, notas
+## La clase: entregas, la tabla de lo que llegó, la proyección, los puntos
 
 class-why-empty = No hay nada dentro.
 class-why-too-large = Es demasiado grande para ser una entrega.
-class-why-unknown = No es una entrega nuestra.
+class-why-unknown = No es una entrega de Layercast.
 class-why-pdf = Es un PDF: una imagen de las páginas. Pide el archivo de la entrega o las líneas.
 class-why-picture = Es una imagen. Pide el archivo de la entrega o las líneas.
 class-why-page = Es una página web sin ninguna entrega dentro.
@@ -11,7 +11,7 @@ class-why-cast = Es una medición sin respuestas.
 class-why-class = Es una clase guardada. Suéltala sola y se abre.
 class-why-cut-off = Es una entrega que se corta antes del final. Pídela otra vez.
 class-why-damaged = Es una entrega, pero una parte no se puede leer. Pídela otra vez.
-class-why-absurd = Es una entrega con algo que ninguna página nuestra ha escrito.
+class-why-absurd = Es una entrega con algo que ninguna página de Layercast ha escrito.
 class-why-lines = De las { $of } líneas de { $name }, { $missing ->
     [0] { $wrong ->
         [one] una no está como se escribió: la línea { $numbers-wrong }.
@@ -28,7 +28,7 @@ class-why-lines = De las { $of } líneas de { $name }, { $missing ->
 } Cópialas otra vez, todas.
 class-why-lines-unreadable = Están todas las líneas de { $name }, pero lo que contienen no se puede leer. Pídelas otra vez.
 
-class-file-none = Esto no es una clase.
+class-file-none = Esto no es un archivo de clase.
 class-file-newer = Guardado con un Layercast más nuevo (versión { $version }). Ábrelo con ese.
 class-file-broken = Esta clase no se puede leer hasta el final.
 class-why-newer = Se entregó desde un Layercast más nuevo (versión { $version }). Abre la clase con ese.
@@ -48,7 +48,7 @@ class-row-beside = Este puesto ya tiene otra hoja, y ninguna contiene toda la ot
 class-row-other-class = Dice clase { $code }.
 class-row-other-lesson = Es de otra lección: { $lesson }.
 class-look-no-seat = No tiene código de puesto.
-class-look-edited = Se cambió después de escribirla: su suma no coincide. Lo que cuenta se calcula con lo que hay ahora.
+class-look-edited = Algo de este archivo cambió después de guardarlo. Lo que cuenta se calcula con lo que dice ahora.
 class-look-other-version = Se hizo con otra versión de esta lección. Se lee con la tuya.
 class-look-example = Sus lecturas son un ejemplo: nadie las midió.
 class-look-fahrenheit = ¿Agua a { $warmest } °C? Parecen °F.
@@ -84,7 +84,7 @@ class-repaired-station = Otro lugar
 class-undo = Deshacer
 class-undo-import = Deshacer: entregas añadidas
 class-undo-repair = Deshacer: el arreglo
-class-undo-mark = Deshacer: la nota
+class-undo-mark = Deshacer: los puntos
 class-undo-taken-out = Deshacer: hoja apartada
 class-undo-code = Deshacer: el código de la clase
 class-undo-order = Deshacer: nombres y orden

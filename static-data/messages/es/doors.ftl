@@ -14,7 +14,7 @@ door-head-could-be = Podría ser
 door-head-share = De 100 pruebas
 door-head-found = Hallada, de 100
 door-head-now = Tal como se leyó
-door-head-otherwise = De otro modo
+door-head-otherwise = Cambiado
 door-head-step = Tramo
 door-depth = { $depth } m
 door-share = { $share }
@@ -26,7 +26,7 @@ door-between = entre las marcas
 door-no-range = sin margen
 door-cannot-tell = no se sabe
 
-door-sure-lead = Diez mil veces se cambió un poco cada lectura, como podría haber salido también, y se buscaron las capas de nuevo.
+door-sure-lead = Cambiamos un poco cada lectura, como podría hacerlo el azar, y buscamos otra vez las capas, diez mil veces.
 door-sure-few = Solo { $count ->
     [one] se hizo { $count } prueba
    *[other] se hicieron { $count } pruebas
@@ -34,14 +34,14 @@ door-sure-few = Solo { $count ->
 door-sure-refused = Las pruebas caen por todas partes: estas lecturas no bastan para saber dónde está el tramo más brusco. «No se sabe» es una respuesta honesta.
 door-sure-open = { $low } m o más
 door-sure-below = bajo la última lectura
-door-sure-top = Comienzo de la capa brusca
+door-sure-top = Comienzo de la capa de cambio brusco
 door-sure-where = Dónde cayó el tramo más brusco
 door-sure-densing = La densidad cambia más a
-door-sure-season = Capa mezclada de la temporada, hasta
+door-sure-season = Capa mezclada estacional, hasta
 door-sure-elsewhere = en otros tramos
 door-sure-nowhere = ningún tramo así
-door-sure-varied = Lo que se cambió en cada prueba: cada lectura en unos { $noise } °C, lo que difieren bajar y subir, toda la sonda hasta { $offset } °C, cada marca unos { $mark } cm, el cable un { $stretch } % más o menos, su inclinación hasta { $angle }°; y entre dos marcas el agua se curvó un poco, porque ahí nadie leyó.
-door-sure-varied-assumed = Lo que se cambió en cada prueba: cada lectura en unos { $noise } °C (supuesto), toda la sonda hasta { $offset } °C, cada marca unos { $mark } cm, el cable un { $stretch } % más o menos, su inclinación hasta { $angle }°; y entre dos marcas el agua se curvó un poco, porque ahí nadie leyó.
+door-sure-varied = Lo que se cambió en cada prueba. Cada lectura: en unos { $noise } °C, lo que difieren bajar y subir. Toda la sonda: hasta { $offset } °C. Cada marca: unos { $mark } cm. El cable: un { $stretch } % más o menos, y su inclinación hasta { $angle }°. Entre dos marcas el agua se curvó un poco, porque ahí nadie leyó.
+door-sure-varied-assumed = Lo que se cambió en cada prueba. Cada lectura: en unos { $noise } °C (supuesto). Toda la sonda: hasta { $offset } °C. Cada marca: unos { $mark } cm. El cable: un { $stretch } % más o menos, y su inclinación hasta { $angle }°. Entre dos marcas el agua se curvó un poco, porque ahí nadie leyó.
 door-sure-span = El margen de la termoclina sigue siendo { $range }, los tramos que no se distinguen del más brusco. Las pruebas se dispersan más: lecturas que ya llevan un error reciben otro.
 
 door-otherwise-lead = ¿Y si lo hubieras leído de otro modo? Elige; tu cuaderno no cambia.
@@ -90,6 +90,6 @@ door-mixing-times = { $times } ×
 door-mixing-unit = × : tantas veces lo que resiste agua de 4 °C bajo agua de 5 °C. Un tramo el doble de grueso cuenta el doble.
 door-mixing-swing = Empuja un poco hacia arriba el agua a { $depth } m y suéltala: sube y baja una vez en { $seconds } s.
 door-mixing-swing-minutes = Empuja un poco hacia arriba el agua a { $depth } m y suéltala: sube y baja una vez en { $minutes } min.
-door-mixing-box = Calculado como si los lados bajaran rectos hasta { $bed } m. Una laguna real se estrecha abajo y cuesta menos.
-door-mixing-box-read = Calculado como si los lados bajaran rectos hasta tu última lectura, a { $bed } m. Una laguna real se estrecha abajo y cuesta menos; el agua más honda, si la hay, no se cuenta y le sumaría trabajo.
+door-mixing-box = Calculado como si los lados bajaran rectos hasta { $bed } m. Un estanque real se estrecha abajo y cuesta menos.
+door-mixing-box-read = Calculado como si los lados bajaran rectos hasta tu última lectura, a { $bed } m. Un estanque real se estrecha abajo y cuesta menos; el agua más honda, si la hay, no se cuenta y le sumaría trabajo.
 door-mixing-salt = Calculado para agua dulce. La sal en el fondo lo haría mucho más difícil.

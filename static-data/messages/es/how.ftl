@@ -61,7 +61,7 @@ how-state-formula =
     Inestable: hay agua sobre agua más ligera, por más de 0.03 kg por m³ y no menos que el aumento; solo se comparan profundidades que el ruido no puede intercambiar (T distintas en 4.5 × raíz de (e arriba² + e abajo²))
     Bajo hielo: arriba está 0.5 °C más fría que abajo, o más, y el aumento supera 0.01 kg por m³
     Mezclada: el aumento es menor de 0.1 kg por m³
-    Con capas: una capa brusca que cuenta (véase allí), o un aumento de 0.5 kg por m³ o más
+    Con capas: una capa de cambio brusco que cuenta (véase allí), o un aumento de 0.5 kg por m³ o más
     Capas débiles: todo lo demás
 how-state-source = Fuente: elección nuestra. En 58 mediciones reales que juzgamos a ojo coincide en 47; de 713 mediciones en las que equipos de campo marcaron capas, dice «con capas» en 700.
 
@@ -98,14 +98,14 @@ how-metalimnion-source = Fuente: 1 °C por metro, Birge 1897 y 1904 (de memoria
 
 how-warm-title = Capa cálida de hoy
 how-warm-text =
-    El sol y la calma hacen una capa cálida poco profunda que mañana quizá no esté. Si hay varias capas bruscas, la principal es la que tiene el mayor cambio de densidad. Otra que acaba a menos de 2 m de la superficie se llama «capa cálida de hoy», y entonces se busca también la capa mezclada de la estación, a partir de 2 m.
-    Una sola capa brusca es solo de hoy si acaba a 2 m o menos, pierde menos de 5 °C y la medición sigue 2 m o más por debajo.
+    El sol y la calma hacen una capa cálida poco profunda que mañana quizá no esté. Si hay varias capas de cambio brusco, la principal es la que tiene el mayor cambio de densidad. Otra que acaba a menos de 2 m de la superficie se llama «capa cálida de hoy», y entonces se busca también la capa mezclada estacional, a partir de 2 m.
+    Una sola capa de cambio brusco es solo de hoy si acaba a 2 m o menos, pierde menos de 5 °C y la medición sigue 2 m o más por debajo.
 how-warm-source = Fuente: la idea, «falso epilimnion», de la hoja de la IISD Experimental Lakes Area (leída). Los límites: elección nuestra.
 
 how-mixed-title = Capa mezclada, la regla de la clase
 how-mixed-text =
     La primera profundidad por debajo de 0.5 m a la que el agua está 1.0 °C más fría (o más cálida) que a 0.5 m, en una recta entre las lecturas vecinas. Si no se alcanza, la capa está mezclada al menos hasta la última lectura. En agua mezclada es así aunque haya un salto de ese tamaño, y bajo hielo la regla no se usa.
-    Por qué 1.0 °C: resiste los termómetros de clase. Con un ruido de 0.2 °C en un lago de prueba, el 95 % de las respuestas quedó dentro de 0.6 m; con 0.2 °C se repartían por 2.2 m.
+    Por qué 1.0 °C: sigue valiendo con termómetros de clase. Con un ruido de 0.2 °C en un lago de prueba, el 95 % de las respuestas quedó dentro de 0.6 m; con 0.2 °C se repartían por 2.2 m.
 how-mixed-formula =
     meta = T a 0.5 m − 1.0
     profundidad = z arriba + (z abajo − z arriba) × (meta − T arriba) ÷ (T abajo − T arriba)
@@ -128,7 +128,7 @@ how-others-source = Fuente: 0.2 °C y 0.03 kg por m³, de Boyer Montégut y ot
 
 how-chance-title = Márgenes repitiendo el azar
 how-chance-text =
-    La página toma tu medición 10 000 veces de nuevo, cada vez con otros errores como los que la tuya puede tener, y vuelve a calcular cada profundidad. También se sortea lo que hay entre dos marcas, que nadie leyó: lo más brusco está en cualquier lugar de su tramo, y la capa mezclada y los bordes de la capa de cambio brusco acaban donde los tiene una curva entre las marcas, doblada al azar tanto como admiten los tramos vecinos. El margen es el 95 % central de las respuestas, ampliado hasta contener la profundidad que da la regla. Solo la termoclina conserva su propio margen. También dice cuántas veces no hubo tal capa y cuántas veces cada tramo fue el más brusco. La misma medición da el mismo margen en cualquier equipo: el azar parte de un número fijo.
+    La página repite tu medición 10 000 veces, cada vez con otros errores como los que la tuya puede tener, y vuelve a calcular cada profundidad. También se sortea lo que hay entre dos marcas, que nadie leyó: lo más brusco está en cualquier lugar de su tramo, y la capa mezclada y los bordes de la capa de cambio brusco acaban donde los tiene una curva entre las marcas, doblada al azar tanto como admiten los tramos vecinos. El margen es el 95 % central de las respuestas, ampliado hasta contener la profundidad que da la regla. Solo la termoclina conserva su propio margen. También dice cuántas veces no hubo tal capa y cuántas veces cada tramo fue el más brusco. La misma medición da el mismo margen en cualquier equipo: el azar parte de un número fijo.
 how-chance-formula =
     nueva lectura = lectura + ruido con s, menos el redondeo que s ya contiene + un desplazamiento de la sonda para todas (hasta 0.2 °C en cada sentido) + redondeo (media última cifra en cada sentido)
     nueva profundidad = marca × un estiramiento para todas (desviación estándar 1 %) × coseno de una inclinación (de 0 a 5 grados) + error de cada marca (desviación estándar 0.03 m)
@@ -144,7 +144,7 @@ how-density-source = Fuente: Tanaka y otros 2001, Metrologia 38, 301–309 (resu
 
 how-stability-title = Estabilidad
 how-stability-text =
-    ¿Cuánto cuesta mezclar esta agua? <b>N²</b> lo dice de un tramo: una porción de agua empujada arriba o abajo vuelve y oscila, en un tiempo de 6.283 ÷ N. <b>La resistencia a la mezcla</b> compara un tramo con la diferencia entre agua a 4 y a 5 °C; se duplica si el tramo se duplica. <b>La estabilidad de Schmidt</b> es el trabajo que hace falta para mezclar todo el lago sin calentarlo ni enfriarlo, por cada metro cuadrado. La página no pide un mapa de profundidades: el lago cuenta como una caja hasta el fondo, o hasta la última lectura si no se anotó el fondo, y eso dice varias veces demasiado. Bajo la última lectura sigue su temperatura. Solo se dice un trabajo mayor que 2 desviaciones estándar de lo que hace por sí solo el ruido de las lecturas. El trabajo para mezclar solo hasta una profundidad es la misma suma con el agua de encima.
+    ¿Cuánto cuesta mezclar esta agua? <b>N²</b> lo dice de un tramo: una porción de agua empujada arriba o abajo vuelve y oscila, en un tiempo de 6.283 ÷ N. <b>La resistencia a la mezcla</b> compara un tramo con la diferencia entre agua a 4 y a 5 °C; se duplica si el tramo se duplica. <b>La estabilidad de Schmidt</b> es el trabajo que hace falta para mezclar todo el lago sin calentarlo ni enfriarlo, por cada metro cuadrado. La página no pide un mapa de profundidades: el lago cuenta como una caja hasta el fondo, o hasta la última lectura si no se anotó el fondo, y así el trabajo sale varias veces mayor. Bajo la última lectura sigue su temperatura. Solo se dice un trabajo mayor que 2 desviaciones estándar de lo que hace por sí solo el ruido de las lecturas. El trabajo para mezclar solo hasta una profundidad es la misma suma con el agua de encima.
     El viento está en el cálculo, pero no en la página: con un área y un viento, el número de Wedderburn y el número de lago comparan este trabajo con el empuje del viento. Muy por debajo de 1, el viento puede inclinar las capas hasta la superficie.
 how-stability-formula =
     N² = 9.80665 ÷ densidad media × (densidad abajo − densidad arriba) ÷ (z abajo − z arriba)
@@ -169,15 +169,15 @@ how-oxygen-source = Fuente: Benson & Krause 1984, Limnol. Oceanogr. 29, 620–63
 
 how-whatif-title = ¿Y si…?
 how-whatif-text =
-    La misma medición como habría salido de otro modo: cada 1 o 2 m, en un solo sentido, con menos espera, con cifras más gruesas, con peores marcas. Se quitan lecturas, se redondean o reciben un ruido sembrado, y todo se vuelve a calcular con las mismas reglas, también los márgenes (con 2000 repeticiones). Muestra cuánto vale el cuidado en el agua.
+    La misma medición como habría salido de otro modo: cada 1 o 2 m, en un solo sentido, con menos espera, con cifras más gruesas, con peores marcas. Se quitan lecturas, se redondean o reciben un ruido sacado con un inicio fijo, y todo se vuelve a calcular con las mismas reglas, también los márgenes (con 2000 repeticiones). Muestra cuánto vale el cuidado en el agua.
 how-whatif-formula =
     menos espera: lectura = agua + r × (lectura anterior − agua), r = 2.71828^(−espera ÷ constante de tiempo de la sonda)
 how-whatif-source = Fuente: respuesta de primer orden de una sonda, física de manual (de memoria). El resto sigue de las reglas de arriba.
 
 how-compare-title = Comparar dos mediciones
 how-compare-text =
-    Esto está en el cálculo, pero no tiene pantalla en la página. Dos mediciones de un lago difieren. ¿Es la sonda (todas las T desplazadas igual), el cero de las marcas (todas las profundidades desplazadas igual), el estiramiento del cable (más cuanto más hondo), agua de arriba calentada, agua movida o solo azar? Cada causa se ajusta a las diferencias y recibe una puntuación: por lo que deja, por cuánta libertad tuvo y por lo usual que es su tamaño. Se nombra la mejor, con aquellas de las que no se distingue, y se dice cuánto explica de la diferencia y si deja más de lo que dejaría el azar: entonces no es la única, o no es ninguna de estas. Un calentamiento de arriba se compara con lo que puede traer un sol fuerte, 1000 W por m².
-    Solo se nombra una causa si supera al azar y explica al menos la mitad de la diferencia o no deja más de lo que dejaría el azar: si no, ninguna de ellas por sí sola es la razón. Cuánto hace falta se halla con 2000 pares sembrados que difieren solo por azar: como mucho 5 de cada 100 pueden recibir una causa.
+    Clase lo muestra en «Por qué difieren», y una pregunta trata de ello. Dos mediciones de un lago difieren. ¿Es la sonda (todas las T desplazadas igual), el cero de las marcas (todas las profundidades desplazadas igual), el estiramiento del cable (más cuanto más hondo), agua de arriba calentada, agua movida o solo azar? Cada causa se ajusta a las diferencias y recibe una puntuación: por lo que deja, por cuánta libertad tuvo y por lo usual que es su tamaño. Se nombra la mejor, con aquellas de las que no se distingue, y se dice cuánto explica de la diferencia y si deja más de lo que dejaría el azar: entonces no es la única, o no es ninguna de estas. Un calentamiento de arriba se compara con lo que puede traer un sol fuerte, 1000 W por m².
+    Solo se nombra una causa si supera al azar y explica al menos la mitad de la diferencia o no deja más de lo que dejaría el azar: si no, ninguna de ellas por sí sola es la razón. Cuánto hace falta se halla con 2000 pares creados con un inicio fijo que difieren solo por azar: como mucho 5 de cada 100 pueden recibir una causa.
 how-compare-formula =
     resto = suma de ((diferencia − lo que la causa predice) ÷ su más o menos)²
     calor ganado, W por m² = 4180000 × suma de (T ganada × espesor) ÷ segundos entre ambas
@@ -205,7 +205,7 @@ how-worked-mixed-text =
 how-worked-metalimnion-text =
     <b>Capa de cambio brusco.</b> Los tramos de 2.5 a 6.5 m pierden 1.9; 3.5; 5.0; 4.5; 3.6; 2.6; 1.9 y 1.4 °C por metro: 8 seguidos. El tramo de encima tiene 0.7, el de debajo 0.9. De arriba abajo la serie pierde 22.75 − 10.55 = 12.20 °C, mucho más que 2.8 × 0.10 = 0.28 °C, así que cuenta.
 how-worked-state-text =
-    <b>Estado.</b> La mediana de los tres primeros valores del perfil es 23.40 °C, densidad 997.445 kg por m³; la de los tres últimos, 9.00 °C, densidad 999.784. El aumento es 2.339 kg por m³. No hay agua pesada sobre ligera, arriba no está más fría, el aumento supera 0.1 y hay una capa brusca que cuenta: con capas.
+    <b>Estado.</b> La mediana de los tres primeros valores del perfil es 23.40 °C, densidad 997.445 kg por m³; la de los tres últimos, 9.00 °C, densidad 999.784. El aumento es 2.339 kg por m³. No hay agua pesada sobre ligera, arriba no está más fría, el aumento supera 0.1 y hay una capa de cambio brusco que cuenta: con capas.
 how-worked-schmidt-text =
     <b>Estabilidad de Schmidt.</b> Como dos capas que se tocan en la termoclina, 3.75 m de agua a 23.40 °C y 5.75 m a 9.00 °C: 9.80665 × 2.339 × 3.75 × 5.75 ÷ 2 = 247 J por m². El perfil entero, sumado por rodajas finas, da 235 J por m²: el trabajo de levantar 24 kg a 1 m, en cada metro cuadrado.
 how-worked-n2-text =

@@ -63,7 +63,7 @@ log-undo-change = Deshacer el último cambio
 ## En qué sentido se leyó una sola serie
 
 log-leg-title = ¿Al bajar o al subir?
-log-leg-text = No está escrito, y nada depende de ello. Una lectura cuyo sentido no se conoce se dibuja como un círculo. Leído una vez: suponemos <b>± { $assumed } °C</b>. Dos lecturas en cada marca dirían cómo de buenas son. La pregunta sobre cuánto coinciden los dos sentidos se omite.
+log-leg-text = No está escrito. Si no lo sabes, déjalo sin decidir: nada más depende de ello, y las lecturas se dibujan como círculos. Leído una vez: suponemos <b>± { $assumed } °C</b>. Dos lecturas en cada marca mostrarían lo buenas que son; por eso se omite la pregunta sobre cuánto coinciden bajar y subir.
 log-leg-open = Dejarlo sin decidir
 log-leg-down = Al bajar
 log-leg-up = Al subir
@@ -162,8 +162,8 @@ log-settled-not-listed =
 
 log-pending-head =
     { $rows ->
-        [one] Una fila. Los encabezados son nuestros: corrígelos si no son así. Los números de línea son los de la tabla tal como llegó.
-       *[other] { $rows } filas. Los encabezados son nuestros: corrígelos si no son así. Los números de línea son los de la tabla tal como llegó.
+        [one] Una fila. Estos encabezados los elegimos nosotros: cambia el que esté mal. Los números de línea son los de la tabla tal como llegó.
+       *[other] { $rows } filas. Estos encabezados los elegimos nosotros: cambia el que esté mal. Los números de línea son los de la tabla tal como llegó.
     }
 log-nothing-taken = No se tomó nada de ella. Lo que había antes en este cuaderno sigue como estaba.
 log-skipped-title = un título, no una lectura
@@ -178,7 +178,7 @@ log-more-rows =
     }
 log-too-many-readings = Esta tabla contiene { $count } lecturas. Una medición puede tener { $most }: toma una de cada diez o divídela.
 log-use-this-table = Usar esta tabla
-log-use-waits = Se abre cuando respondas a la pregunta. No se borra nada.
+log-use-waits = Podrás pulsar «Usar esta tabla» cuando respondas a la pregunta. No se borra nada.
 
 ## Correcciones
 
@@ -193,13 +193,13 @@ log-correct-tape-about = Pon el cable, estirado, junto a una cinta métrica. ¿C
 log-correct-slant = Cable inclinado
 log-correct-slant-about = ¿Se movió la barca? Di de qué marca a qué marca y cuánto se apartó el cable de la vertical.
 log-correct-probe = Prueba de la sonda
-log-correct-probe-about = Mantén la sonda en hielo que se derrite, hecho con agua limpia, y remueve, pero no con la sonda. Las dos últimas casillas pueden quedar vacías: son para agua templada, junto a un termómetro que mide bien.
-log-correct-lag = Sonda sin asentarse
-log-correct-lag-about = Cuánto le faltaba a la sonda de cada cambio cuando se leyó, de 0 a 0,5. Lo dicen los dos sentidos.
+log-correct-probe-about = Mantén la sonda en hielo que se derrite, hecho con agua limpia, y remueve, pero no con la sonda. Las dos últimas casillas pueden quedar vacías: son para agua templada, junto a un termómetro fiable.
+log-correct-lag = Sonda sin estabilizar
+log-correct-lag-about = Cuánto le faltaba a la sonda de cada cambio cuando se leyó, de 0 a 0,5. Se ve al comparar bajar y subir.
 
-log-correct-field-ice = Agua con hielo, °C
-log-correct-field-read = La sonda a su lado, °C
-log-correct-field-true = Termómetro bueno, °C
+log-correct-field-ice = La sonda en agua con hielo, °C
+log-correct-field-read = La sonda en la misma agua, °C
+log-correct-field-true = Termómetro fiable en agua templada, °C
 log-correct-field-above-water = Sobre el agua, m
 log-correct-field-gap = Sensor bajo la marca cero, m
 log-correct-field-marked = Según las marcas, m
@@ -241,11 +241,11 @@ log-refused-probe = Sin aplicar: ninguna sonda que aún funcione se desvía tant
 log-refused-too-close = Las dos aguas se llevan menos de 5 °C: no dicen más que el agua con hielo. Por eso todas las temperaturas se ajustan solo con los { $ice } °C del agua con hielo.
 log-refused-twice = Sin aplicar: arriba hay otra igual. Quita una de las dos.
 log-refused-slant-twice = Sin aplicar: algunas de estas marcas ya están en otro tramo inclinado.
-log-refused-no-pairs = Sin aplicar: ninguna marca se leyó en los dos sentidos, y así no se sabe cuánto se había asentado la sonda.
-log-refused-wrong-sign = Sin aplicar: una sonda que aún se asienta marca de más al bajar a agua más fría. La tuya no, así que otra cosa separa los dos sentidos.
+log-refused-no-pairs = Sin aplicar: ninguna marca se leyó en los dos sentidos, y así no se sabe cuánto se había estabilizado la sonda.
+log-refused-wrong-sign = Sin aplicar: una sonda que aún no se ha estabilizado marca de más al bajar a agua más fría. La tuya no, así que otra cosa separa los dos sentidos.
 log-refused-too-slow = Sin aplicar: a la sonda le faltaba más de la mitad de cada cambio. Calcularlo solo aumentaría los errores. La próxima vez, espera más.
 
-log-correct-lag-offer = Al bajar y al subir hay { $apart } °C de diferencia, como los deja una sonda que aún se asentaba: le faltaba cerca del { $share } % de cada cambio. ¿Corregirlo?
+log-correct-lag-offer = Al bajar y al subir hay { $apart } °C de diferencia, como los deja una sonda que no se había estabilizado: le faltaba cerca del { $share } % de cada cambio. ¿Corregirlo?
 log-correct-lag-take = Corregirlo
 
 ## Oxígeno y disco de Secchi

@@ -8,9 +8,9 @@ page-picture-name-questions = Perfil junto a la pregunta: la temperatura arriba,
 page-picture-walk = Lecturas, de la superficie hacia abajo
 page-picture-no-reading = ninguna lectura elegida; las flechas las recorren
 # The word on a grip that is not placed yet.
-page-picture-grip-mixed = mezcla
-page-picture-grip-thermocline = brusco
-page-picture-grip-deep = fondo
+page-picture-grip-mixed = mezclada
+page-picture-grip-thermocline = termoclina
+page-picture-grip-deep = profunda
 page-picture-depth = { $depth } m
 page-picture-save = Guardar la imagen
 

@@ -9,15 +9,15 @@ profile-partner-covered = Las primeras marcas están tapadas. Pon las tuyas sin 
 profile-partner-mark = { $mark }: primero { $first }, después { $second }.
 profile-partner-at = { $depth } m
 profile-partner-none = no está
-profile-mark-mixed = Fondo de la capa mezclada
+profile-mark-mixed = Final de la capa mezclada
 profile-mark-thermocline = Termoclina
 profile-mark-deep = Comienzo de la capa profunda
-profile-word-thermocline = Termoclina, la parte más brusca: allí el agua cambia más deprisa.
+profile-word-thermocline = Termoclina, la parte de cambio más brusco: allí el agua cambia más deprisa.
 profile-word-give = Más o menos: cuánto puede fallar tu marca. Puede quedar vacío.
 profile-metres-deep = a { $depth } metros de profundidad
 profile-not-placed = sin colocar todavía
 profile-check = Comprobar mis marcas
-profile-check-waits = Se abre cuando cada marca tenga una profundidad o «no está en mi agua».
+profile-check-waits = Podrás pulsar «Comprobar mis marcas» cuando cada marca tenga una profundidad o «no está en mi agua».
 profile-no-layers = No veo capas
 profile-problem-unreadable = Una sola profundidad en metros, por favor, como { $example }.
 profile-problem-above-surface = La profundidad se cuenta hacia abajo desde la superficie, donde es 0.
@@ -59,8 +59,8 @@ profile-assumed-few = { $count ->
    *[other] Solo { $count } marcas se leyeron dos veces: se supone ± { $assumed } °C, y los márgenes se apoyan en ello
 }
 profile-example = Un ejemplo: un estanque inventado, no medido
-profile-legs-settling-warmer = Al bajar se leyeron de media { $mean } °C más que al subir, sobre todo en la parte brusca, como hace una sonda que aún se está asentando. La próxima vez, espera más.
-profile-legs-settling-colder = Al bajar se leyeron de media { $mean } °C menos que al subir, sobre todo en la parte brusca, como hace una sonda que aún se está asentando. La próxima vez, espera más.
+profile-legs-settling-warmer = Al bajar se leyeron de media { $mean } °C más que al subir, sobre todo en la capa de cambio brusco, como hace una sonda que aún se está estabilizando. La próxima vez, espera más.
+profile-legs-settling-colder = Al bajar se leyeron de media { $mean } °C menos que al subir, sobre todo en la capa de cambio brusco, como hace una sonda que aún se está estabilizando. La próxima vez, espera más.
 profile-legs-warmer = Al bajar se leyeron de media { $mean } °C más que al subir. Algo cambió entretanto: el agua, el lugar de la barca o la sonda.
 profile-legs-colder = Al bajar se leyeron de media { $mean } °C menos que al subir. Algo cambió entretanto: el agua, el lugar de la barca o la sonda.
 
@@ -83,7 +83,7 @@ profile-deep-layer = Capa profunda
 profile-deep-layer-from = Capa profunda, desde
 profile-deep-layer-deeper = Capa profunda, a más de
 profile-warm-today = Capa cálida de hoy
-profile-today-steepest = Capa cálida de hoy, más brusca a
+profile-today-steepest = Capa cálida de hoy, cambia más a
 profile-under-it = Debajo
 profile-steepest-step = Tramo más brusco
 profile-warms-fastest = Se calienta más a
@@ -114,11 +114,11 @@ profile-far-below = La tuya, <mine>{ $mine } m</mine>, queda { $far } m bajo e
 profile-look-flattest = Mira dónde la línea está más tumbada: allí el agua cambia más deprisa.
 profile-look-mixed = Mira dónde está ya { $drop } °C más fría.
 profile-look-mixed-warmer = Mira dónde está ya { $drop } °C más cálida.
-profile-look-steep-ends = Mira dónde acaba la parte brusca.
+profile-look-steep-ends = Mira dónde acaba la capa de cambio brusco.
 profile-refused-found = Dijiste <mine>no está en mi agua</mine>. Las reglas la encuentran: <b>{ $range }</b>. { $look }
 profile-refused-weak = Dijiste <mine>no está en mi agua</mine>. Hay una débil: <b>{ $range }</b>.
-profile-refused-warming = Dijiste <mine>no está en mi agua</mine>. No hay termoclina de la temporada cálida, pero aquí es donde más se calienta: <b>{ $range }</b>.
-profile-refused-today = Dijiste <mine>no está en mi agua</mine>. Es cierto para una termoclina de la temporada; esta es de hoy.
+profile-refused-warming = Dijiste <mine>no está en mi agua</mine>. No hay termoclina de la estación cálida, pero aquí es donde más se calienta: <b>{ $range }</b>.
+profile-refused-today = Dijiste <mine>no está en mi agua</mine>. Es cierto para una termoclina estacional; esta es de hoy.
 profile-refused-agreed = Dijiste <mine>no está en mi agua</mine>. Las reglas dicen lo mismo.
 profile-no-layers-agreed = Dijiste <mine>sin capas</mine>. Las reglas dicen lo mismo.
 profile-refused-at-least = Dijiste <mine>no está en mi agua</mine>: acaba más abajo que tus lecturas, si acaba.
@@ -145,16 +145,16 @@ profile-rule-mixed = Regla: la primera profundidad { $drop } °C más fría que
 profile-rule-mixed-at-least = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m. Tu medición no llega a eso, por eso es «al menos».
 profile-rule-mixed-at-least-small = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m. Toda tu medición difiere menos, así que esta regla no ve la capa que hay: esta profundidad es «al menos».
 profile-rule-mixed-at-least-warmer = Regla: la primera profundidad { $drop } °C más cálida que a { $reference } m. Tu medición no llega a eso, por eso es «al menos».
-profile-rule-mixed-density = Regla: de arriba abajo la densidad gana menos de { $gain } kg por m³. Un cambio de { $drop } °C no acaba aquí la capa, porque tan cerca de 4 °C apenas cambia la densidad.
-profile-rule-mixed-little = Regla: de arriba abajo la densidad aumenta menos de { $gain } kg por m³. Un cambio de { $drop } °C no acaba la capa aquí, porque apenas cambia la densidad.
-profile-rule-mixed-outvoted = Regla: arriba y abajo se comparan con varias lecturas, y según estas la densidad apenas difiere. Un cambio de { $drop } °C en tan pocas no acaba la capa.
+profile-rule-mixed-density = Regla: de arriba abajo la densidad gana menos de { $gain } kg por m³. Un cambio de { $drop } °C no marca aquí el final de la capa, porque tan cerca de 4 °C apenas cambia la densidad.
+profile-rule-mixed-little = Regla: de arriba abajo la densidad aumenta menos de { $gain } kg por m³. Un cambio de { $drop } °C no marca aquí el final de la capa, porque apenas cambia la densidad.
+profile-rule-mixed-outvoted = Regla: arriba y abajo se comparan con varias lecturas, y según estas la densidad apenas difiere. Un cambio de { $drop } °C en tan pocas no marca el final de la capa.
 profile-rule-mixed-warmer = Regla: la primera profundidad { $drop } °C más cálida que a { $reference } m.
 profile-rule-mixed-today = Regla: la primera profundidad { $drop } °C más fría que a { $reference } m. Aquí cae en la capa cálida de hoy.
 profile-rule-mixed-today-warmer = Regla: la primera profundidad { $drop } °C más cálida que a { $reference } m. Aquí cae en la capa cálida de hoy.
 profile-rule-deep = Regla: bajo la serie seguida de tramos que pierden cada uno al menos { $steep } °C por metro.
 profile-rule-deep-joined = Regla: bajo la serie seguida de tramos que pierden cada uno al menos { $steep } °C por metro, o casi tanto que tus lecturas no lo distinguen.
-profile-rule-deep-main = Regla: bajo la capa brusca en la que más cambia la densidad.
-profile-note-cut-off = La medición acaba a { $last } m, en la parte brusca: la termoclina también podría estar más abajo de este margen.
+profile-rule-deep-main = Regla: bajo la capa de cambio brusco en la que más cambia la densidad.
+profile-note-cut-off = La medición acaba a { $last } m, en la capa de cambio brusco: la termoclina también podría estar más abajo de este margen.
 profile-note-ambiguous = Hay otro tramo igual de brusco en otro lugar. Cuenta el de arriba.
 profile-note-tries-scatter = Si se prueba una y otra vez, el tramo más brusco cae casi en cualquier parte: «no se sabe» es también una respuesta honesta.
 profile-note-two-places = El margen está en dos lugares: entre ellos el agua cambia más despacio.
@@ -206,10 +206,10 @@ profile-rules-mixed-agree =
 ## Débil, no se sabe, dos capas, cortada
 
 profile-weak-title = Capas débiles
-profile-no-steep-layer = El agua se enfría hacia abajo, pero ningún tramo llega a { $steep } °C por metro: según esa regla, no hay capa brusca (metalimnion).
-profile-no-steep-layer-chance = El agua se enfría hacia abajo, pero ningún tramo de al menos { $steep } °C por metro es más que azar: según esa regla, no hay capa brusca (metalimnion).
-profile-no-deep = Pusiste una a <mine>{ $mine } m</mine>. La regla pide una capa brusca encima, y no la hay.
-profile-no-deep-even-below = Pusiste una a <mine>{ $mine } m</mine>. Debajo el agua apenas cambia, pero la regla pide una capa brusca encima.
+profile-no-steep-layer = El agua se enfría hacia abajo, pero ningún tramo llega a { $steep } °C por metro: según esa regla, no hay capa de cambio brusco (metalimnion).
+profile-no-steep-layer-chance = El agua se enfría hacia abajo, pero ningún tramo de al menos { $steep } °C por metro es más que azar: según esa regla, no hay capa de cambio brusco (metalimnion).
+profile-no-deep = Pusiste una a <mine>{ $mine } m</mine>. La regla pide una capa de cambio brusco encima, y no la hay.
+profile-no-deep-even-below = Pusiste una a <mine>{ $mine } m</mine>. Debajo el agua apenas cambia, pero la regla pide una capa de cambio brusco encima.
 profile-cannot-tell-title = Estas lecturas no bastan para saberlo
 profile-cannot-tell-lead = La termoclina podría estar en cualquier punto { $range }, más de la mitad de tu medición. El tramo más brusco es uno de muchos que tus lecturas no distinguen.
 profile-cannot-tell-refused = Dijiste <mine>no está en mi agua</mine>. Con estas lecturas nadie puede decir más.
@@ -218,23 +218,23 @@ profile-would-be = Regla: el centro del tramo más brusco. Sería { $value } m,
 profile-would-be-two-places = Regla: el centro del tramo más brusco. Sería { $value } m, { $gradient } °C por metro, con un margen { $range } en más de un lugar.
 profile-would-settle = Lo que lo aclararía: esperar más en cada marca, u otra medición para hacer la media con esta.
 profile-anywhere = Podría ser en cualquier punto { $range }.
-profile-two-title = Dos capas bruscas
+profile-two-title = Dos capas de cambio brusco
 profile-two-lead = La principal va { $range }. La de arriba se debe seguramente al sol de hoy.
 profile-more-layers =
     { $count ->
-        [2] Hay dos capas bruscas. La principal es donde más cambia la densidad.
-       *[other] Hay { $count } capas bruscas. La principal es donde más cambia la densidad.
+        [2] Hay dos capas de cambio brusco. La principal es donde más cambia la densidad.
+       *[other] Hay { $count } capas de cambio brusco. La principal es donde más cambia la densidad.
     }
-profile-warm-today-note = Podría ser { $range }. Una parte brusca cerca de la superficie, otra debajo.
-profile-season-note = La de la temporada, contada desde 2 m: { $value } m, podría ser { $range }.
-profile-season-at-least = La de la temporada, contada desde 2 m: al menos { $least } m.
-profile-season-inside = La tuya, <mine>{ $mine } m</mine>, está dentro del margen de la de la temporada: <b>{ $range }</b>, contada desde 2 m.
-profile-season-above = La tuya, <mine>{ $mine } m</mine>, queda { $far } m sobre la de la temporada: <b>{ $range }</b>, contada desde 2 m.
-profile-season-below = La tuya, <mine>{ $mine } m</mine>, queda { $far } m bajo la de la temporada: <b>{ $range }</b>, contada desde 2 m.
-profile-cut-off-title = La medición acaba en la parte brusca
+profile-warm-today-note = Podría ser { $range }. Una capa de cambio brusco cerca de la superficie, otra debajo.
+profile-season-note = La estacional, contada desde 2 m: { $value } m, podría ser { $range }.
+profile-season-at-least = La estacional, contada desde 2 m: al menos { $least } m.
+profile-season-inside = La tuya, <mine>{ $mine } m</mine>, está dentro del margen de la estacional: <b>{ $range }</b>, contada desde 2 m.
+profile-season-above = La tuya, <mine>{ $mine } m</mine>, queda { $far } m sobre la estacional: <b>{ $range }</b>, contada desde 2 m.
+profile-season-below = La tuya, <mine>{ $mine } m</mine>, queda { $far } m bajo la estacional: <b>{ $range }</b>, contada desde 2 m.
+profile-cut-off-title = La medición acaba en la capa de cambio brusco
 profile-cut-off-lead = A { $last } m el agua aún pierde { $gradient } °C por metro. Más abajo puede haber una capa profunda; estas lecturas acaban antes.
 profile-cut-off-refused = Dijiste <mine>no está en mi agua</mine>: no está en estas lecturas.
-profile-cut-off-placed = La pusiste a <mine>{ $mine } m</mine>. Hasta { $last } m el agua sigue brusca, así que la capa profunda empieza más abajo.
+profile-cut-off-placed = La pusiste a <mine>{ $mine } m</mine>. Hasta { $last } m la temperatura sigue cambiando mucho, así que la capa profunda empieza más abajo.
 profile-cut-off-note = «A más de { $last } m» es la respuesta completa allí donde una pregunta la pida.
 
 ## Mezclada
@@ -284,11 +284,11 @@ profile-unstable-kept = Dijiste que era así: el lago se está removiendo, o el 
 ## Solo la capa cálida de hoy
 
 profile-today-title = Solo una capa cálida de hoy
-profile-today-lead = La única parte brusca está arriba, { $range }. Un día de sol y calma hace una capa así; una noche de viento se la puede llevar.
-profile-today-under = La parte { $range } difiere en { $differs } °C. No hay termoclina de la temporada ni capa profunda.
-profile-today-under-slow = La parte { $range } se enfría { $differs } °C, pero allí no hay una capa brusca según las reglas: no se puede marcar una capa profunda.
+profile-today-lead = La única capa de cambio brusco está arriba, { $range }. Un día de sol y calma hace una capa así; una noche de viento se la puede llevar.
+profile-today-under = La parte { $range } difiere en { $differs } °C. No hay termoclina estacional ni capa profunda.
+profile-today-under-slow = La parte { $range } se enfría { $differs } °C, pero allí no hay una capa de cambio brusco según las reglas: no se puede marcar una capa profunda.
 profile-today-deep = Pusiste una capa profunda a <mine>{ $mine } m</mine>. Bajo la capa de hoy el agua es uniforme.
-profile-today-deep-slow = Pusiste una capa profunda a <mine>{ $mine } m</mine>. Allí el agua se enfría poco a poco, y encima no hay una capa brusca según las reglas.
+profile-today-deep-slow = Pusiste una capa profunda a <mine>{ $mine } m</mine>. Allí el agua se enfría poco a poco, y encima no hay una capa de cambio brusco según las reglas.
 
 ## Demasiado pocas profundidades
 
@@ -296,7 +296,7 @@ profile-few-title = Muy pocas profundidades para las reglas
 profile-few-lead = Tienes { $count } profundidades en { $span } m. Las reglas necesitan al menos cuatro, en { $least } m o más.
 profile-few-more = Tus lecturas y tus marcas se conservan. Unas marcas más en el cable lo aclararían.
 
-## El dibujo en una frase
+## La imagen en una frase
 
 profile-alt-empty = Todavía no hay lecturas.
 profile-alt-one = De momento, una profundidad: { $first }.
@@ -314,4 +314,4 @@ profile-alt-unstable = Arriba hay agua más pesada.
 profile-alt-warm-today = La capa cálida de hoy va { $range }.
 profile-alt-mixed = La capa mezclada acaba a { $depth } m.
 profile-alt-deep = La capa profunda empieza a { $depth } m.
-profile-alt-cut-off = En la última lectura, a { $depth } m, aún es brusca.
+profile-alt-cut-off = En la última lectura, a { $depth } m, la temperatura aún cambia mucho.

@@ -41,7 +41,7 @@ read-gives-if =
 
 read-error-too-large = Son { $size } MB de datos, y leemos hasta { $limit } MB. Copia las casillas de una sola medición y pégalas aquí.
 read-error-empty = No hay nada dentro: ni palabras ni números.
-read-error-picture = Empieza como una imagen, no como un texto: sus primeros signos son { $signs }. No se ha tomado nada de ella.
+read-error-picture = Empieza como una imagen, no como un texto: sus primeros caracteres son { $signs }. No se ha tomado nada de ella.
 read-error-spreadsheet = Es un archivo de hoja de cálculo, no texto simple. No se ha tomado nada de él.
 read-error-document = Es un documento de texto o una presentación, no una tabla simple. No se ha tomado nada de él.
 read-error-pdf = Es un PDF, una página impresa y no una tabla. No se ha tomado nada de él.
@@ -49,7 +49,7 @@ read-error-archive = Es una carpeta comprimida (zip o parecida), no una tabla. N
 read-error-media = Es sonido o vídeo, no una tabla. No se ha tomado nada de él.
 read-error-notebook = Es un cuaderno guardado desde esta página, no una tabla.
 read-error-data = Son datos escritos para programas (JSON o XML), no una tabla. No se ha tomado nada de ellos.
-read-error-binary = No es texto: sus signos no se pueden leer. No se ha tomado nada de él.
+read-error-binary = No es texto: sus caracteres no se pueden leer. No se ha tomado nada de él.
 read-error-web-page = Es una página web, y no hay en ella ninguna tabla de lecturas. No se ha tomado nada de ella ni se ha ejecutado nada.
 read-error-no-table = No hay ninguna fila con una profundidad y una temperatura. La línea { $line } dice «{ $written }».
 read-error-one-column = Solo una columna tiene números. Una medición necesita dos: la profundidad y la temperatura.
@@ -81,7 +81,7 @@ read-notice-depth-column = Ningún encabezado nombra la profundidad. La columna 
 read-notice-temp-column = Ningún encabezado nombra la temperatura. Tomamos la columna { $column }.
 read-notice-by-order = Ningún encabezado dice el sentido. Tomamos la columna { $down } al bajar y la columna { $up } al subir.
 read-notice-twin = Las columnas { $dropped } y { $kept } dicen lo mismo en dos unidades. Tomamos la columna { $kept }.
-read-notice-quote = En la línea { $line } se abren unas comillas que no se cierran. Las leímos como un signo cualquiera.
+read-notice-quote = En la línea { $line } se abren unas comillas que no se cierran. Las leímos como un carácter cualquiera.
 read-notice-minus = Las profundidades llevan un signo menos. Las contamos hacia abajo desde la superficie.
 read-notice-one-way = Hay una temperatura en cada marca y no está escrito el sentido. Di «al bajar» o «al subir» si lo sabes. Nada más depende de ello.
 read-notice-way-open = El sentido queda sin decidir: cada lectura cuenta por sí sola.
@@ -196,31 +196,31 @@ read-doubt = { $place }: { $why } Queda apartada hasta que decidas.
 read-doubt-meant = { $place }: { $why } ¿Querías decir { $meant }? Queda apartada hasta que decidas.
 doubt-letter-zero =
     Pone <cell>{ $written }</cell>. { $place ->
-        [1] El primer signo
-        [2] El segundo signo
-        [3] El tercer signo
-        [4] El cuarto signo
-       *[other] El signo número { $place }
+        [1] El primer carácter
+        [2] El segundo carácter
+        [3] El tercer carácter
+        [4] El cuarto carácter
+       *[other] El carácter número { $place }
     } es la letra { $letter }, no un cero.
 doubt-letter-one =
     Pone <cell>{ $written }</cell>. { $place ->
-        [1] El primer signo
-        [2] El segundo signo
-        [3] El tercer signo
-        [4] El cuarto signo
-       *[other] El signo número { $place }
+        [1] El primer carácter
+        [2] El segundo carácter
+        [3] El tercer carácter
+        [4] El cuarto carácter
+       *[other] El carácter número { $place }
     } es «{ $letter }», no un uno.
 doubt-letter =
     Pone <cell>{ $written }</cell>. { $place ->
-        [1] El primer signo
-        [2] El segundo signo
-        [3] El tercer signo
-        [4] El cuarto signo
-       *[other] El signo número { $place }
+        [1] El primer carácter
+        [2] El segundo carácter
+        [3] El tercer carácter
+        [4] El cuarto carácter
+       *[other] El carácter número { $place }
     } es la letra { $letter }, no un { $digit }.
-doubt-points = Pone <cell>{ $written }</cell>. Sobra un signo decimal.
+doubt-points = Pone <cell>{ $written }</cell>. Sobra una coma o un punto decimal.
 doubt-space = Pone <cell>{ $written }</cell>. Hay un espacio dentro del número.
-doubt-sign = Pone <cell>{ $written }</cell>. El signo «{ $sign }» no es parte de un número.
+doubt-sign = Pone <cell>{ $written }</cell>. El carácter «{ $sign }» no es parte de un número.
 doubt-date = Pone <cell>{ $written }</cell>. La hoja de cálculo convirtió un número en fecha.
 doubt-range = Pone <cell>{ $written }</cell>. Aquí hace falta un número, no un margen.
 doubt-surface = Pone <cell>{ $written }</cell>, una palabra para la superficie. Allí la profundidad es cero.

@@ -3,7 +3,7 @@
 class-to-years = Años
 years-about = Pon aquí mediciones del mismo lugar, de un año o de muchos: cuadernos, entregas, clases enteras. Cada una se calcula otra vez con la misma regla.
 years-add = Añadir archivos
-years-save = Guardar el libro
+years-save = Guardar estos años en un archivo
 years-day = Día
 years-place = Lugar
 years-thermocline = Termoclina, m
@@ -31,9 +31,9 @@ years-trend-many = Diez años o más pueden mostrar una tendencia. Pregunta a al
 years-heat = { $heat } MJ/m² hasta { $to } m
 years-pair-season =
     { $days ->
-        [0] El mismo día de la temporada.
-        [one] Un día de diferencia en la temporada.
-       *[other] { $days } días de diferencia en la temporada.
+        [0] El mismo día del año.
+        [one] Un día de diferencia dentro del año.
+       *[other] { $days } días de diferencia dentro del año.
     }
 years-pair-same = Termoclina: { $earlier }, después { $later }. Los márgenes se tocan, así que estas lecturas no muestran diferencia. Mostrarían una de más de { $smallest } m.
 years-pair-deeper = Termoclina: { $earlier }, después { $later }. Estaba { $by } m más abajo, y los márgenes no se tocan: una diferencia que estas lecturas pueden mostrar.
