@@ -198,7 +198,7 @@ test("words get their level, comments are used again, and feedback goes back", {
   // Four points × (3 + 2 + 1) ÷ 9.
   assert.equal(await points(), "2.67");
   await set("points", 0, "lots");
-  await page.sees(`${seat} .card:last-child`, "is no number of points: 2.67 stay");
+  await page.sees(`${seat} .card:last-child`, "is not a number of points: 2.67 stay");
   assert.equal(await points(), "2.67");
   await set("points", 0, "3.5");
   await set("why", 0, "said it aloud");
@@ -289,7 +289,7 @@ test("a lesson with an unfinished question of one's own is not saved, and points
     field.value = "many";
     for (const type of ["input", "change"]) field.dispatchEvent(new Event(type, { bubbles: true }));
   });
-  await page.sees('#class-panel [data-view="lesson"] [data-part="said"]', "“many” is no whole number from 0 to 100.");
+  await page.sees('#class-panel [data-view="lesson"] [data-part="said"]', "“many” is not a whole number from 0 to 100.");
   assert.equal(await page.run(() => document.querySelector('#class-panel [data-part="taken"] [data-part="points"]').value), "4");
   assert.deepEqual(page.faults, []);
   await page.inner.close();

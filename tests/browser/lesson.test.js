@@ -108,7 +108,7 @@ test("what is no lesson is said, and the lesson stays", { timeout: 60_000 }, asy
   await to_lesson(page);
   await write(page, "#lesson-title", "Mine");
   await page.give_file("#lesson-file", folder.file("no-lesson.csv"));
-  await page.sees(`${LESSON} [data-part="said"]`, "no lesson");
+  await page.sees(`${LESSON} [data-part="said"]`, "is not a lesson");
   assert.equal(await page.run(() => document.getElementById("lesson-title").value), "Mine");
   assert.deepEqual(page.faults, []);
   await page.close();

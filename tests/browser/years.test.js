@@ -51,7 +51,7 @@ test("casts of other days are set beside one another, and no line is drawn throu
   await date(page, 3, "2024-10-12");
   await date(page, 4, "2025-10-14");
   await page.sees(`${YEARS} [data-part="sum"]`, "on 2 days of 2 years.");
-  await page.sees(`${YEARS} [data-part="pairs"]`, "2 days apart in the season.");
+  await page.sees(`${YEARS} [data-part="pairs"]`, "2 days apart in the year.");
   await page.sees(`${YEARS} [data-part="pairs"]`, "on average");
   await page.sees(`${YEARS} [data-part="trend"]`, "No trend is offered");
   assert.equal(await page.run((at) => document.querySelector(`${at} tbody tr button`).textContent, YEARS), "2024-10-12");

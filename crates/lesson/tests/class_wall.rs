@@ -214,12 +214,15 @@ fn forty_groups_and_an_empty_cast_are_shown() {
     assert_eq!(names, (1..=41).collect::<Vec<_>>());
 }
 
+/// The cause's name, what D's probe reads at a depth, and how the sentence begins and goes on: of D, and of C.
+type Planted<'w> = (&'w str, &'w dyn Fn(f64) -> f64, [&'w str; 2], [&'w str; 2]);
+
 /// Each cause planted in the cast of D: the sentence of that cause says in which direction, seen from either group, and
 /// never whose cast is the wrong one.
 #[test]
 fn a_planted_cause_is_told_in_its_direction() {
-    let water = |depth: f64| 15.0 - 7.0 * ((depth - 4.0) / 1.5).tanh();
-    let planted: [(&str, &dyn Fn(f64) -> f64, [&str; 2], [&str; 2]); 5] = [
+    let water = |depth: f64| 15.0 - 7.0 * libm::tanh((depth - 4.0) / 1.5);
+    let planted: [Planted; 5] = [
         (
             "class-cause-offset",
             &|depth| water(depth) + 0.6,
@@ -249,13 +252,13 @@ fn a_planted_cause_is_told_in_its_direction() {
         ),
         (
             "class-cause-top",
-            &|depth| water(depth) + 1.5 * (-depth / 0.8).exp(),
+            &|depth| water(depth) + 1.5 * libm::exp(-depth / 0.8),
             ["If group D had the top water ", "\u{a0}°C warmer than group C, that would explain "],
             ["If group C had the top water ", "\u{a0}°C colder than group D, that would explain "],
         ),
         (
             "class-cause-moved",
-            &|depth| water(depth - 0.6 * (std::f64::consts::PI * depth / 8.5).sin()),
+            &|depth| water(depth - 0.6 * libm::sin(std::f64::consts::PI * depth / 8.5)),
             ["If the layer lay ", "\u{a0}m deeper for group D than for group C, that would explain "],
             ["If the layer lay ", "\u{a0}m higher up for group C than for group D, that would explain "],
         ),
