@@ -113,7 +113,7 @@ class-head-cannot-tell = No se sabe
 class-head-words = Calificadas
 class-why-one = Grupo
 class-why-other = frente a
-class-why-rest = los demás
+class-why-rest = el resto
 class-marks-about = Una tabla para tu registro: una línea por puesto, o una por pregunta.
 class-marks-students = Quién se sienta dónde
 class-marks-students-about = Si quieres, pega tu lista: en cada línea un código de puesto y un nombre. Va al archivo que guardas y a ningún otro sitio.
@@ -209,7 +209,7 @@ class-run-after-lines =
 ## Qué preguntar durante la proyección
 
 class-to-notes = Qué preguntar
-class-notes-about = Solo las ves tú, aquí y en papel. Las flechas van de paso en paso; B oscurece la proyección.
+class-notes-about = Estas preguntas solo las ves tú, aquí y en papel. Las flechas van de paso en paso; B oscurece la proyección.
 class-notes-print = Imprimirlas
 class-wall-guesses = Lo que supuso cada grupo antes de la primera lectura
 class-note-guesses = Pregunta: ¿de dónde salió esa idea? Deja cada suposición como está; nadie las califica.
