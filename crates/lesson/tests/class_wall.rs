@@ -62,7 +62,7 @@ fn the_sentence_says_what_is_shared() {
         |letter: &str, n: usize| seat(&format!("group_{letter}"), &letter.to_uppercase(), &format!("{n}"));
     let deeper = |notebook: &Notebook, by_m: f64| retyped(notebook, |depth, _| *depth += by_m);
     let (a, b) = (group("a", 1), group("b", 2));
-    assert_eq!(sentence(&[]).0, "Nothing is here yet. Add hand-ins.");
+    assert_eq!(sentence(&[]).0, "Drop hand-ins anywhere on this screen, or a class that you saved.");
     assert_eq!(sentence(&[group("d", 3)]).0, "No group found a thermocline.");
     assert_eq!(sentence(&[a.clone(), group("d", 3)]).0, "Only A found a thermocline.");
     let (said, shared) = sentence(&[a.clone(), b.clone()]);

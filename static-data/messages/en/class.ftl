@@ -88,6 +88,7 @@ class-undo-mark = Undo: the points
 class-undo-taken-out = Undo: taken out
 class-undo-code = Undo: the class’s code
 class-undo-order = Undo: names and order
+class-title-empty = Your class
 class-title = { $casts ->
     [one] One cast
    *[other] { $casts } casts
@@ -101,7 +102,7 @@ class-cast-today = only today’s warm layer
 class-cast-too-few = too few readings
 class-cast-fahrenheit = looks like °F
 class-cast-unstable = heavier water on top
-class-wall-empty = Nothing is here yet. Add hand-ins.
+class-wall-empty = Drop hand-ins anywhere on this screen, or a class that you saved.
 class-wall-none = No group found a thermocline.
 class-wall-one = Only { $group } found a thermocline.
 class-wall-all-share = All { $found } ranges share { $range }. The groups do not contradict each other.{ $none ->

@@ -227,3 +227,7 @@ class-open-holds = This is a saved class, with { $sheets ->
 class-open-text = It takes the place of the class that is open. Save that one to a file first: nothing brings it back.
 class-open-no = Leave it
 class-open-yes = Open it
+
+# Where nothing is drawn yet.
+class-nothing = The groups will stand here side by side.
+class-nothing-years = Your casts will stand here side by side, the earliest first.

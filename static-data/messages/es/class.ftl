@@ -88,6 +88,7 @@ class-undo-mark = Deshacer: los puntos
 class-undo-taken-out = Deshacer: hoja apartada
 class-undo-code = Deshacer: el código de la clase
 class-undo-order = Deshacer: nombres y orden
+class-title-empty = Tu clase
 class-title = { $casts ->
     [one] Una medición
    *[other] { $casts } mediciones
@@ -101,7 +102,7 @@ class-cast-today = solo la capa cálida de hoy
 class-cast-too-few = pocas lecturas
 class-cast-fahrenheit = parecen °F
 class-cast-unstable = agua más pesada arriba
-class-wall-empty = Aún no hay nada. Añade entregas.
+class-wall-empty = Suelta entregas en cualquier lugar de esta pantalla, o una clase que guardaste.
 class-wall-none = Ningún grupo encontró una termoclina.
 class-wall-one = Solo { $group } encontró una termoclina.
 class-wall-all-share = Los { $found } márgenes comparten { $range }. Los grupos no se contradicen.{ $none ->

@@ -227,3 +227,7 @@ class-open-holds = Es una clase guardada, con { $sheets ->
 class-open-text = Ocupará el lugar de la clase abierta. Guarda antes esa en un archivo: nada la trae de vuelta.
 class-open-no = Dejarlo
 class-open-yes = Abrirla
+
+# Where nothing is drawn yet.
+class-nothing = Aquí estarán los grupos, uno junto a otro.
+class-nothing-years = Aquí estarán tus mediciones, una junto a otra, primero la más antigua.

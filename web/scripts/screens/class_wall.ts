@@ -134,9 +134,13 @@ function draw(s: Readonly<State>): void {
   const pair = (panel === "why" && !wall) || why ? why_pair() : null;
   const against = pair === null ? class_book().against : pair.one;
   const beside = pair?.other ?? null;
-  const drawing = years ? years_picture() : class_book().drawing;
+  const { drawing, empty } = years
+    ? years_picture()
+    : { drawing: class_book().drawing, empty: class_book().view.casts.length === 0 };
   const part = years ? "layers" : pair === null ? class_book().part : "curves";
   const figure = by_id("class-picture");
+  toggle(by_id("class-nothing"), empty);
+  if (empty) set_text(by_id("class-nothing"), t(years ? "class-nothing-years" : "class-nothing"));
   const canvas = figure.querySelector("canvas");
   if (canvas === null) return;
   const { width, height } = figure.getBoundingClientRect();

@@ -35,9 +35,10 @@ function put(text: string, chosen = now().chosen): void {
   show();
 }
 
-/** What its picture is drawn from. */
-export function years_picture(): string {
-  return now().drawing;
+/** What its picture is drawn from, and whether there is anything to draw. */
+export function years_picture(): { drawing: string; empty: boolean } {
+  const { drawing, view } = now();
+  return { drawing, empty: view.rows.length === 0 };
 }
 
 /** Takes the casts of files in. */

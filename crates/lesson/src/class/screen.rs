@@ -24,6 +24,14 @@ pub fn look(class: &Class, against: Option<&str>) -> ClassView {
     look_at(&Room::of(class), against)
 }
 
+/// "8 casts, 12 sheets".
+fn title(casts: usize, sheets: usize) -> Message {
+    if casts + sheets == 0 {
+        return Message::new("class-title-empty");
+    }
+    Message::new("class-title").count("casts", casts).count("sheets", sheets)
+}
+
 /// [`look`] at a class that is computed.
 pub fn look_at(room: &Room, against: Option<&str>) -> ClassView {
     let class = room.class;
@@ -36,7 +44,7 @@ pub fn look_at(room: &Room, against: Option<&str>) -> ClassView {
     let aside = class.now.members.iter().filter(|member| member.aside.is_some());
     ClassView {
         code: class.code.clone(),
-        title: Message::new("class-title").count("casts", cores.len()).count("sheets", counted).into(),
+        title: title(cores.len(), counted).into(),
         sentence: spans.said.into(),
         shared_m: spans.shared_m,
         talk: talk(room, &cores),
