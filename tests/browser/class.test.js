@@ -103,7 +103,7 @@ test("from eight hand-ins with their troubles to the marks, in few presses", { t
 });
 
 test("a saved class opens again with its marks: into an empty one at once, over another after a question", { timeout: 120_000 }, async () => {
-  const page = await browser.open();
+  const page = await browser.apart();
   page.hurry = true;
   await page.go();
   await steps.drop_hand_ins(page);
