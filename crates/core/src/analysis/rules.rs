@@ -108,7 +108,21 @@ impl Rule {
             | Self::Centroid
             | Self::Parabola
             | Self::MonotoneCurve => Sought::Thermocline,
-            _ => Sought::MixedLayerEnd,
+            Self::TempDrop
+            | Self::TempDrop02
+            | Self::TempDrop05
+            | Self::TempDrop08
+            | Self::TempDrop10
+            | Self::DensityRise003
+            | Self::DensityRise
+            | Self::DensityRise0125
+            | Self::FirstSteepTop
+            | Self::FirstSteepMiddle
+            | Self::FirstDenseTop
+            | Self::SharpestBend
+            | Self::GreatestAngle
+            | Self::BrokenStick
+            | Self::ThreeLayers => Sought::MixedLayerEnd,
         }
     }
 

@@ -72,14 +72,29 @@ pub fn every_rule(analysis: &Analysis) -> EveryRule {
     let quick = |rule: Rule| analysis.rules.iter().find(|r| r.rule == rule).and_then(|r| r.value_m);
     let steepest = steepest_step(analysis);
     for rule in told_rules(method).filter(|rule| rule.seeks() == Sought::Thermocline) {
-        let refined_m = |steepest: Range<usize>| match rule {
-            Rule::Centroid => centroid_m(&analysis.steps, steepest),
-            Rule::Parabola => parabola_m(&analysis.steps, steepest),
-            _ => steepest_place(&analysis.profile, own_layer(&analysis.steps)).map(|place| place.depth_m),
-        };
         let value_m = match rule {
             Rule::SteepestMiddle | Rule::DensestStep => quick(rule),
-            _ => steepest.clone().and_then(refined_m),
+            Rule::Centroid => steepest.clone().and_then(|at| centroid_m(&analysis.steps, at)),
+            Rule::Parabola => steepest.clone().and_then(|at| parabola_m(&analysis.steps, at)),
+            Rule::MonotoneCurve => steepest
+                .as_ref()
+                .and_then(|_| steepest_place(&analysis.profile, own_layer(&analysis.steps)))
+                .map(|place| place.depth_m),
+            Rule::TempDrop
+            | Rule::TempDrop02
+            | Rule::TempDrop05
+            | Rule::TempDrop08
+            | Rule::TempDrop10
+            | Rule::DensityRise003
+            | Rule::DensityRise
+            | Rule::DensityRise0125
+            | Rule::FirstSteepTop
+            | Rule::FirstSteepMiddle
+            | Rule::FirstDenseTop
+            | Rule::SharpestBend
+            | Rule::GreatestAngle
+            | Rule::BrokenStick
+            | Rule::ThreeLayers => None, // below, among the mixed layer's
         };
         values.push(RuleValue { rule, value_m });
     }
@@ -100,11 +115,15 @@ pub fn mixed_layer_rules(levels: &[Level], steps: &[Step], method: &Method) -> V
         Rule::GreatestAngle => greatest_angle_m(levels),
         Rule::BrokenStick => broken_stick_m(levels, steps),
         Rule::ThreeLayers => three_layers(levels).map(|fit| fit.top_m),
-        threshold => match (threshold.temp_step_c(method), threshold.density_rise_kg_m3()) {
-            (Some(step_c), _) => temperature_step_depth_m(levels, method.reference_m, step_c),
-            (None, Some(rise)) => density_rise_depth_m(levels, method.reference_m, rise),
-            (None, None) => None,
-        },
+        Rule::TempDrop | Rule::TempDrop02 | Rule::TempDrop05 | Rule::TempDrop08 | Rule::TempDrop10 => {
+            temperature_step_depth_m(levels, method.reference_m, rule.temp_step_c(method)?)
+        }
+        Rule::DensityRise003 | Rule::DensityRise | Rule::DensityRise0125 => {
+            density_rise_depth_m(levels, method.reference_m, rule.density_rise_kg_m3()?)
+        }
+        Rule::SteepestMiddle | Rule::DensestStep | Rule::Centroid | Rule::Parabola | Rule::MonotoneCurve => {
+            None
+        } // the thermocline's
     };
     told_rules(method)
         .filter(|rule| rule.seeks() == Sought::MixedLayerEnd)
@@ -179,6 +198,11 @@ mod tests {
 
     const SUMMER: [f64; 12] = [22.0, 22.0, 21.9, 21.5, 19.0, 14.5, 11.0, 9.5, 9.0, 8.9, 8.8, 8.8];
 
+    /// How many rules seek a depth.
+    fn seeking(sought: Sought) -> usize {
+        Rule::ALL.iter().filter(|rule| rule.seeks() == sought).count()
+    }
+
     fn value(every: &EveryRule, rule: Rule) -> Option<f64> {
         every.values.iter().find(|v| v.rule == rule).and_then(|v| v.value_m)
     }
@@ -201,9 +225,10 @@ mod tests {
             let told = |rule| every.values.iter().any(|v| v.rule == rule);
             (seeking.count(), told(Rule::TempDrop05), told(Rule::TempDrop10))
         };
-        assert_eq!(rules(1.0), (14, true, false));
-        assert_eq!(rules(0.5), (14, false, true));
-        assert_eq!(rules(0.7), (15, true, true));
+        let all = seeking(Sought::MixedLayerEnd);
+        assert_eq!(rules(1.0), (all - 1, true, false));
+        assert_eq!(rules(0.5), (all - 1, false, true));
+        assert_eq!(rules(0.7), (all, true, true));
     }
 
     #[test]
@@ -232,7 +257,7 @@ mod tests {
         for (temps_c, state) in waters {
             let (analysis, every) = seen(temps_c, &Method::default());
             assert_eq!(analysis.state, state);
-            assert_eq!(every.values.len(), 19);
+            assert_eq!(every.values.len(), Rule::ALL.len() - 1); // one repeats the class's own step
             assert!(every.values.iter().all(|v| v.value_m.is_none()), "{state:?}");
             assert_eq!((every.thermocline_spread, every.mixed_layer_spread), (None, None));
             assert_eq!(every.thresholds_spread, None);

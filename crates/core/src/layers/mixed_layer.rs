@@ -160,6 +160,23 @@ mod tests {
     }
 
     #[test]
+    fn a_reference_between_readings_is_as_unsure_as_the_less_sure_of_them() {
+        let mut levels = levels(&[(0.0, 20.0), (1.0, 20.0), (2.0, 18.0)], 0.1);
+        (levels[0].sd_c, levels[1].sd_c) = (0.05, 0.2);
+        // Slope 2 °C/m, f = 0.5: u = 1/2·√(0.2² + 0.5²·0.2² + 0.5²·0.1²) = 1/2·√0.0525 = 0.114564 m, 2u = 0.229129 m.
+        let Some(MixedLayer::At { value_m, low_m, high_m, .. }) = mixed_layer(&levels, 0.5, 1.0) else {
+            panic!("found")
+        };
+        assert_eq!([value_m, low_m, high_m].map(|x| (x * 1e6).round() / 1e6), [1.5, 1.270871, 1.729129]);
+        // The same with the surer reading below: 1/2·√(0.2² + 0.5²·0.05² + 0.5²·0.1²) = 0.103834 m, 2u = 0.207666 m.
+        (levels[0].sd_c, levels[1].sd_c) = (0.2, 0.05);
+        let Some(MixedLayer::At { low_m, high_m, .. }) = mixed_layer(&levels, 0.5, 1.0) else {
+            panic!("found")
+        };
+        assert_eq!([low_m, high_m].map(|x| (x * 1e6).round() / 1e6), [1.292334, 1.707666]);
+    }
+
+    #[test]
     fn warmer_by_a_degree_ends_it_too() {
         check(&[(0.0, 2.0), (0.5, 2.0), (1.0, 3.0)], 0.0, Some((1.0, 0.95, 1.0)));
     }

@@ -14,36 +14,42 @@ fn rules_of(sought: Sought) -> impl Iterator<Item = Rule> {
     Rule::QUICK.into_iter().filter(move |rule| rule.seeks() == sought)
 }
 
-/// What the notebook keeps of an offered rule.
-fn value(rule: Rule) -> &'static str {
+/// What the notebook keeps of an offered rule, and its words.
+fn offered(rule: Rule) -> (&'static str, &'static str) {
     match rule {
-        Rule::SteepestMiddle => "steepest_middle",
-        Rule::DensestStep => "densest_step",
-        Rule::TempDrop => "temp_drop",
-        Rule::DensityRise => "density_rise",
-        Rule::FirstSteepTop => "first_steep_top",
-        Rule::FirstSteepMiddle => "first_steep_middle",
-        _ => NONE, // not offered
+        Rule::SteepestMiddle => ("steepest_middle", "ask-rule-steepest-middle"),
+        Rule::DensestStep => ("densest_step", "ask-rule-densest-step"),
+        Rule::TempDrop => ("temp_drop", "ask-rule-temp-drop"),
+        Rule::DensityRise => ("density_rise", "ask-rule-density-rise"),
+        Rule::FirstSteepTop => ("first_steep_top", "ask-rule-first-steep-top"),
+        Rule::FirstSteepMiddle => ("first_steep_middle", "ask-rule-first-steep-middle"),
+        // Not offered.
+        Rule::Centroid
+        | Rule::Parabola
+        | Rule::MonotoneCurve
+        | Rule::TempDrop02
+        | Rule::TempDrop05
+        | Rule::TempDrop08
+        | Rule::TempDrop10
+        | Rule::DensityRise003
+        | Rule::DensityRise0125
+        | Rule::FirstDenseTop
+        | Rule::SharpestBend
+        | Rule::GreatestAngle
+        | Rule::BrokenStick
+        | Rule::ThreeLayers => (NONE, "ask-rule-none"),
     }
 }
 
 /// An offered rule in words.
 pub(crate) fn name(rule: Rule) -> Message {
-    Message::new(match rule {
-        Rule::SteepestMiddle => "ask-rule-steepest-middle",
-        Rule::DensestStep => "ask-rule-densest-step",
-        Rule::TempDrop => "ask-rule-temp-drop",
-        Rule::DensityRise => "ask-rule-density-rise",
-        Rule::FirstSteepTop => "ask-rule-first-steep-top",
-        Rule::FirstSteepMiddle => "ask-rule-first-steep-middle",
-        _ => "ask-rule-none", // not offered
-    })
+    Message::new(offered(rule).1)
 }
 
 /// "Which rule did you use?" with its list.
 pub(crate) fn line(sought: Sought) -> Line {
     let mut options = vec![("", Message::new("ask-rule-choose"))];
-    options.extend(rules_of(sought).map(|rule| (value(rule), name(rule))));
+    options.extend(rules_of(sought).map(|rule| (offered(rule).0, name(rule))));
     options.push((NONE, Message::new("ask-rule-none")));
     let field =
         Field { input: Input::List(options), ..Field::number("rule", Message::new("ask-name-rule"), None) };
@@ -111,7 +117,23 @@ fn by_leg(water: &Water, leg: &[Level], rule: Rule) -> Option<f64> {
         Rule::DensityRise => density_rise_depth_m(leg, method.reference_m, DENSITY_RISE_KG_M3),
         Rule::FirstSteepTop => steep().map(|(top_m, _)| top_m),
         Rule::FirstSteepMiddle => steep().map(|(_, middle_m)| middle_m),
-        _ => None,
+        // The class's own are judged by themselves, and the rest is not offered.
+        Rule::SteepestMiddle
+        | Rule::Centroid
+        | Rule::Parabola
+        | Rule::MonotoneCurve
+        | Rule::TempDrop
+        | Rule::TempDrop02
+        | Rule::TempDrop05
+        | Rule::TempDrop08
+        | Rule::TempDrop10
+        | Rule::DensityRise003
+        | Rule::DensityRise0125
+        | Rule::FirstDenseTop
+        | Rule::SharpestBend
+        | Rule::GreatestAngle
+        | Rule::BrokenStick
+        | Rule::ThreeLayers => None,
     }
 }
 
@@ -131,5 +153,5 @@ pub(crate) fn named(text: &str, sought: Sought) -> Named {
     if text == NONE {
         return Named::None;
     }
-    rules_of(sought).find(|rule| value(*rule) == text).map_or(Named::Nothing, Named::Rule)
+    rules_of(sought).find(|rule| offered(*rule).0 == text).map_or(Named::Nothing, Named::Rule)
 }

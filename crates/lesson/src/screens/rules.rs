@@ -92,7 +92,19 @@ fn depth(rule: Rule, value_m: f64) -> Num {
     match rule {
         Rule::SteepestMiddle | Rule::DensestStep | Rule::FirstSteepMiddle => middle(value_m),
         Rule::FirstSteepTop | Rule::FirstDenseTop | Rule::SharpestBend | Rule::GreatestAngle => mark(value_m),
-        _ => computed(value_m),
+        Rule::Centroid
+        | Rule::Parabola
+        | Rule::MonotoneCurve
+        | Rule::TempDrop
+        | Rule::TempDrop02
+        | Rule::TempDrop05
+        | Rule::TempDrop08
+        | Rule::TempDrop10
+        | Rule::DensityRise003
+        | Rule::DensityRise
+        | Rule::DensityRise0125
+        | Rule::BrokenStick
+        | Rule::ThreeLayers => computed(value_m),
     }
 }
 
