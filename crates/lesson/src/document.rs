@@ -10,8 +10,8 @@ mod report;
 pub use by_hand::{ByHand, HAND_POINTS};
 pub use guess::{GUESS_POINTS, GuessPoint};
 pub use lesson::{
-    FIRST_OWN, Help, Lack, Lesson, MOST_OWN, MOST_POINTS, MethodDoc, Open, OwnBy, OwnQuestion, Quantity,
-    USUAL_POINTS,
+    FIRST_OF_A_TEACHER, FIRST_OF_A_WATER, Help, Lack, Lesson, MOST_OWN, MOST_POINTS, MethodDoc, Open, OwnBy,
+    OwnQuestion, Quantity, USUAL_POINTS,
 };
 pub(crate) use open::{
     MOST_CELL_CHARS, MOST_CORRECTIONS, MOST_ENTRIES, MOST_MARKS, MOST_PROSE_CHARS, MOST_TABLE_ENTRIES,

@@ -16,7 +16,7 @@ pub use open::{OpenedLesson, file_text, open};
 pub use views::{look, question_name};
 
 use crate::act::cast_in;
-use crate::document::{FIRST_OWN, Lesson, MOST_OWN, MOST_POINTS, OwnBy, OwnQuestion};
+use crate::document::{FIRST_OF_A_TEACHER, Lesson, MOST_OWN, MOST_POINTS, OwnBy, OwnQuestion};
 use crate::questions::all_kinds;
 use layercast_exchange::document::short_hash;
 
@@ -140,7 +140,7 @@ fn add_own(lesson: &mut Lesson) {
         && let Ok(n) = u8::try_from(lesson.own.len())
     {
         lesson.own.push(OwnQuestion::default());
-        lesson.kinds.push(FIRST_OWN + n);
+        lesson.kinds.push(FIRST_OF_A_TEACHER + n);
     }
 }
 
@@ -150,7 +150,7 @@ fn remove_own(lesson: &mut Lesson, own: usize) {
         return;
     }
     lesson.own.remove(own);
-    let gone = u8::try_from(own).map_or(u8::MAX, |n| FIRST_OWN.saturating_add(n));
+    let gone = u8::try_from(own).map_or(u8::MAX, |n| FIRST_OF_A_TEACHER.saturating_add(n));
     lesson.kinds.retain(|k| *k != gone);
     lesson.kinds.iter_mut().filter(|k| **k > gone).for_each(|k| *k -= 1);
     lesson.points = (lesson.points.iter())
@@ -246,7 +246,7 @@ mod tests {
         let lesson = (0..80).fold(Lesson::first(), |lesson, _| act(lesson, &LessonAction::AddOwn));
         assert_eq!(lesson.own.len(), MOST_OWN);
         assert_eq!(look(&lesson).add_own, None);
-        assert_eq!(lesson.kinds.iter().filter(|k| **k >= FIRST_OWN).count(), MOST_OWN);
+        assert_eq!(lesson.kinds.iter().filter(|k| **k >= FIRST_OF_A_TEACHER).count(), MOST_OWN);
     }
 
     #[test]

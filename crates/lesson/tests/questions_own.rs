@@ -5,7 +5,7 @@
 
 use crate::questions_support;
 
-use layercast_lesson::document::{FIRST_OWN, OwnBy, OwnQuestion, Quantity};
+use layercast_lesson::document::{FIRST_OF_A_TEACHER, OwnBy, OwnQuestion, Quantity};
 use layercast_lesson::questions::{self, Asked, Verdict};
 use questions_support::answers::{at, between};
 use questions_support::words::Words;
@@ -15,8 +15,8 @@ type Series = [(f64, f64)];
 
 fn with(pond: &mut Pond, by: OwnBy) -> Option<Asked> {
     pond.lesson.own = vec![OwnQuestion { ask: "How is it <b>here</b>?".into(), hint: String::new(), by }];
-    pond.lesson.kinds = vec![FIRST_OWN];
-    pond.asked(FIRST_OWN)
+    pond.lesson.kinds = vec![FIRST_OF_A_TEACHER];
+    pond.asked(FIRST_OF_A_TEACHER)
 }
 
 fn asks(quantity: Quantity, at_m: f64, to_m: f64) -> OwnBy {

@@ -30,13 +30,13 @@ pub struct Lesson {
     /// Words to whoever runs it, on the run sheet only.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub run_note: String,
-    /// Kinds in order, by the numbers of `questions/kinds/mod.rs`: 1, 4, 5, 6, 9, 7, 8, 13; from [`FIRST_OWN`] on the
+    /// Kinds in order, by the numbers of `questions/kinds/mod.rs`: 1, 4, 5, 6, 9, 7, 8, 13; from [`FIRST_OF_A_TEACHER`] on the
     /// teacher's own.
     pub kinds: Vec<u8>,
     /// Points by kind; a kind that is not here has [`USUAL_POINTS`].
     #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
     pub points: BTreeMap<u8, u8>,
-    /// The teacher's own questions; the n-th is kind [`FIRST_OWN`] + n.
+    /// The teacher's own questions; the n-th is kind [`FIRST_OF_A_TEACHER`] + n.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub own: Vec<OwnQuestion>,
     /// How much help stands open from the start.
@@ -55,8 +55,10 @@ pub struct Lesson {
     pub method: MethodDoc,
 }
 
+/// The first number of the kinds that a water brings itself (even, unstable, warm today): no lesson lists them.
+pub const FIRST_OF_A_WATER: u8 = 101;
 /// The number of the first of a teacher's own questions.
-pub const FIRST_OWN: u8 = 200;
+pub const FIRST_OF_A_TEACHER: u8 = 200;
 /// Most of them: their numbers end at 255.
 pub const MOST_OWN: usize = 56;
 /// Points of a kind that a lesson says nothing about.
@@ -159,7 +161,7 @@ impl Lesson {
 
     /// The teacher's own question of that number.
     pub fn own_question(&self, kind: u8) -> Option<&OwnQuestion> {
-        self.own.get(usize::from(kind.checked_sub(FIRST_OWN)?))
+        self.own.get(usize::from(kind.checked_sub(FIRST_OF_A_TEACHER)?))
     }
 }
 

@@ -1,6 +1,6 @@
 //! A lesson as a file: written, and opened whatever version of the page wrote it.
 
-use crate::document::{FIRST_OWN, LESSON_SCHEMA, LESSON_VERSION, Lesson, MOST_OWN, is_fit};
+use crate::document::{FIRST_OF_A_TEACHER, LESSON_SCHEMA, LESSON_VERSION, Lesson, MOST_OWN, is_fit};
 use crate::questions::all_kinds;
 use layercast_core::Message;
 use serde_json::Value;
@@ -69,7 +69,7 @@ pub fn open(text: &str) -> Option<OpenedLesson> {
     }
     let ours = serde_json::to_value(&lesson).ok()?;
     let ours = ours.as_object()?;
-    let beyond = numbers.iter().any(|k| *k > 255 || (*k >= u64::from(FIRST_OWN) && !is_known(k)));
+    let beyond = numbers.iter().any(|k| *k > 255 || (*k >= u64::from(FIRST_OF_A_TEACHER) && !is_known(k)));
     let is_rest = |key: &String| !ours.contains_key(key) || (key == "kinds" && beyond);
     let rest: serde_json::Map<String, Value> = (whole.iter())
         .filter(|(key, value)| is_rest(key) && Some(*value) != Lesson::empty_value(key).as_ref())

@@ -2,7 +2,7 @@
 
 use super::view::{LessonView, OpenView, OtherView, OwnView, PlanRow, RuleField, TakenView};
 use super::{LessonAction, MOST_LEVELS, OpenPart, RuleName, name};
-use crate::document::{FIRST_OWN, Lack, Lesson, MOST_OWN, OwnQuestion};
+use crate::document::{FIRST_OF_A_TEACHER, FIRST_OF_A_WATER, Lack, Lesson, MOST_OWN, OwnQuestion};
 use crate::questions::{all_kinds, needs_marks};
 use crate::screens::another_said;
 use crate::view::{Num, Said};
@@ -16,8 +16,6 @@ const MINUTES_BEFORE: usize = 5;
 const MINUTES_MARKS: usize = 6;
 const MINUTES_REPORT: usize = 12;
 const MINUTES_WALL: usize = 10;
-/// Kinds from this number on belong to water without layers: the water brings them, no lesson lists them.
-const FIRST_OF_A_WATER: u8 = 101;
 
 /// Everything the page shows of a lesson.
 pub fn look(lesson: &Lesson) -> LessonView {
@@ -67,7 +65,7 @@ fn plan(lesson: &Lesson) -> Vec<PlanRow> {
 
 fn taken(lesson: &Lesson, at: usize) -> Option<TakenView> {
     let kind = *lesson.kinds.get(at)?;
-    let own = kind.checked_sub(FIRST_OWN).map(usize::from);
+    let own = kind.checked_sub(FIRST_OF_A_TEACHER).map(usize::from);
     let question = lesson.own_question(kind);
     let leave = match own.filter(|_| question.is_some()) {
         Some(own) => LessonAction::RemoveOwn { own },

@@ -58,8 +58,7 @@ pub struct Context<'a> {
 pub struct Asked {
     /// Id, stable for this cast and lesson: the kind and its depths ("4-4.0-5.0"). Key of the answer in the sheet.
     pub id: String,
-    /// The kind's number in `kinds/mod.rs`. Notebooks keep it, so it never changes; kinds for water without layers have 101
-    /// and up.
+    /// The kind's number in `kinds/mod.rs`. Notebooks keep it, so it never changes.
     pub kind: u8,
     /// Depths the question is about, metres; meaning by kind (1: one depth; 4, 5: from, to).
     pub depths_m: Vec<f64>,

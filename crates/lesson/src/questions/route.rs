@@ -4,10 +4,11 @@ use super::kind::Dropped;
 use super::say::decimals;
 use super::water::Water;
 use super::{Asked, Paper, kinds};
+use crate::document::FIRST_OF_A_WATER;
 use layercast_core::{Message, State};
 
-/// Questions of a state's own, asked whatever the lesson lists; of those with a number below 101 only what it lists.
-fn own(state: State) -> &'static [u8] {
+/// Questions of a state's own, asked whatever the lesson lists; of those with a number below [`FIRST_OF_A_WATER`] only what it lists.
+fn of_state(state: State) -> &'static [u8] {
     match state {
         State::Mixed => &[101, 13, 102, 103, 104, 106],
         State::Unstable => &[13, 105, 107],
@@ -21,8 +22,6 @@ fn first(state: State) -> &'static [u8] {
     if state == State::Unstable { &[15] } else { &[] }
 }
 
-/// The first number of kinds that no lesson lists.
-const FIRST_OWN: u8 = 101;
 /// "Will it be here tomorrow morning?"
 const TOMORROW: u8 = 108;
 /// Kinds that read the picture: a state's own questions come after them.
@@ -68,11 +67,11 @@ fn id(kind: u8, depths_m: &[f64]) -> String {
 /// picture.
 fn kinds_of(water: &Water) -> Vec<u8> {
     let lesson = &water.context.lesson.kinds;
-    let (first, own) = (first(water.state()), own(water.state()));
+    let (first, own) = (first(water.state()), of_state(water.state()));
     let on_route = |k: u8| kinds::kind(k).is_some_and(|kind| kind.routes().contains(&water.state()));
     let kept: Vec<u8> =
         lesson.iter().copied().filter(|k| on_route(*k) && !own.contains(k) && !first.contains(k)).collect();
-    let own = own.iter().copied().filter(|k| *k >= FIRST_OWN || lesson.contains(k));
+    let own = own.iter().copied().filter(|k| *k >= FIRST_OF_A_WATER || lesson.contains(k));
     let after = kept.iter().rposition(|k| READING.contains(k)).map_or(0, |at| at + 1);
     let (reading, rest) = kept.split_at_checked(after).unwrap_or((&kept, &[]));
     // A layer of today alone: what becomes of it is asked last.

@@ -39,8 +39,8 @@ pub(crate) mod wrong_or_cooling;
 
 use super::kind::Kind;
 
-/// Every kind with its number, in their order. Lessons and notebooks name kinds by these, so they never change; kinds for
-/// water without layers have 101 and up.
+/// Every kind with its number, in their order. Lessons and notebooks name kinds by these, so they never change; those that a
+/// water brings itself begin at [`FIRST_OF_A_WATER`](crate::document::FIRST_OF_A_WATER).
 pub(crate) const KINDS: &[(u8, &dyn Kind)] = &[
     (1, &temperature_at::TemperatureAt),
     (2, &depth_of::DepthOf),

@@ -1,12 +1,12 @@
-//! Kinds 200 and up: the teacher's own questions. A number is worked out from the group's own readings and judged as the
-//! kinds are that ask the same; no idea is ever named, since nobody has written down which ones it can tell. Words are
-//! kept, and only a person judges them.
+//! Kinds from [`FIRST_OF_A_TEACHER`] on: the teacher's own questions. A number is worked out from the group's own readings
+//! and judged as the kinds are that ask the same; no idea is ever named, since nobody has written down which ones it can
+//! tell. Words are kept, and only a person judges them.
 
 mod number;
 mod sums;
 mod words;
 
-use crate::document::{FIRST_OWN, MOST_OWN, OwnQuestion};
+use crate::document::{FIRST_OF_A_TEACHER, MOST_OWN, OwnQuestion};
 use crate::questions::kind::{
     Accepted, Dropped, EVERY_WATER, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question,
 };
@@ -35,9 +35,9 @@ static ALL: [Own; MOST_OWN] = {
     all
 };
 
-/// The kind of a number from [`FIRST_OWN`] on.
+/// The kind of a number from [`FIRST_OF_A_TEACHER`] on.
 pub(crate) fn kind(number: u8) -> Option<&'static dyn Kind> {
-    let own: &'static Own = ALL.get(usize::from(number.checked_sub(FIRST_OWN)?))?;
+    let own: &'static Own = ALL.get(usize::from(number.checked_sub(FIRST_OF_A_TEACHER)?))?;
     Some(own)
 }
 
