@@ -2,7 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // a test may fail
 
 use crate::common;
-use common::{close, close_option, table};
+use common::{Row, close, close_option, table};
 use layercast_core::water::density::{
     Density, SALTIEST_G_KG, chen_millero_kg_m3, density_kg_m3, eos80_kg_m3, kell_kg_m3,
 };
@@ -205,13 +205,10 @@ fn the_scale_of_1968() {
 }
 
 /// Salt as the tables hold it, with the level's temperature and the exact density at the surface.
-fn salty_levels(cast: &str, salinity: &str) -> Vec<(String, f64, f64, f64)> {
-    let casts = table(&format!("open-data/{cast}.csv"));
-    let same = |a: &common::Row, b: &common::Row| {
-        ["cast", "depth_m", "temperature_c"].iter().all(|c| a.text(c) == b.text(c))
-    };
-    let salt = |level: &common::Row| casts.iter().find(|r| same(r, level)).map(|r| r.sure(salinity));
-    (table(&format!("open-data/{cast}.levels.csv")).iter())
+fn salty_levels(casts: &[Row], levels: &[Row], salinity: &str) -> Vec<(String, f64, f64, f64)> {
+    let same = |a: &Row, b: &Row| ["cast", "depth_m", "temperature_c"].iter().all(|c| a.text(c) == b.text(c));
+    let salt = |level: &Row| casts.iter().find(|r| same(r, level)).map(|r| r.sure(salinity));
+    (levels.iter())
         // Deeper, the water itself is warmed by the weight above it, which these densities know of and ours do not.
         .filter(|level| level.sure("depth_m") <= 120.0)
         .map(|level| {
@@ -224,7 +221,9 @@ fn salty_levels(cast: &str, salinity: &str) -> Vec<(String, f64, f64, f64)> {
 #[test]
 fn measured_salt_water_against_the_gibbs_function() {
     let mut seen = 0;
-    for (cast, temp_c, salt_g_kg, want) in salty_levels("teos10_check_casts", "absolute_salinity_g_kg") {
+    let casts = table("open-data/teos10_check_casts.csv");
+    let levels = table("open-data/teos10_check_casts.levels.csv");
+    for (cast, temp_c, salt_g_kg, want) in salty_levels(&casts, &levels, "absolute_salinity_g_kg") {
         // Salinity of sea water as salt as this.
         let salinity = salt_g_kg * 35.0 / 35.16504;
         let tolerance = if cast == "check3" { 0.004 } else { 0.012 }; // 6 to 11, and 34 to 35 of salinity
@@ -239,7 +238,8 @@ fn measured_salt_water_against_the_gibbs_function() {
 #[test]
 fn salt_of_another_kind_is_approximate_but_its_differences_hold() {
     // The salinity of the Baltic is told from conductivity; its salt is heavier than the sea's.
-    let mut levels = salty_levels("baltic_pairs", "practical_salinity");
+    let casts = table("open-data/baltic_pairs.csv");
+    let mut levels = salty_levels(&casts, &table("open-data/baltic_pairs.levels.csv"), "practical_salinity");
     levels.sort_by(|a, b| a.0.cmp(&b.0));
     assert!(levels.len() >= 320);
     for cast in levels.chunk_by(|a, b| a.0 == b.0) {

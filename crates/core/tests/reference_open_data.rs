@@ -20,10 +20,9 @@ fn downward(rows: &[&Row]) -> Vec<(f64, f64)> {
 }
 
 /// Readings against expected depths; how many were compared.
-fn check_depths(readings: &str, expected: &str, named_by: &str) -> usize {
-    let (readings, expected) = (table(readings), table(expected));
+fn check_depths(readings: &[Row], expected: &[Row], named_by: &str) -> usize {
     let mut compared = 0;
-    for (name, rows) in grouped(&readings, named_by) {
+    for (name, rows) in grouped(readings, named_by) {
         let cast = downward(&rows);
         let levels = levels(&cast, 0.0);
         let steps = steps(&levels);
@@ -66,39 +65,53 @@ fn check_depths(readings: &str, expected: &str, named_by: &str) -> usize {
 #[test]
 fn ten_pairs_of_a_warm_layer_over_a_cold_one() {
     assert_eq!(
-        check_depths("open-data/baltic_pairs.csv", "open-data/baltic_pairs.expected.csv", "cast"),
+        check_depths(
+            &table("open-data/baltic_pairs.csv"),
+            &table("open-data/baltic_pairs.expected.csv"),
+            "cast"
+        ),
         20 * 16
     );
 }
 
 #[test]
 fn a_year_of_monthly_means() {
-    let got = check_depths("open-data/monthly_means.csv", "open-data/monthly_means.expected.csv", "month");
+    let got = check_depths(
+        &table("open-data/monthly_means.csv"),
+        &table("open-data/monthly_means.expected.csv"),
+        "month",
+    );
     assert_eq!(got, 12 * 16);
 }
 
 #[test]
 fn three_check_casts() {
-    let got =
-        check_depths("open-data/teos10_check_casts.csv", "open-data/teos10_check_casts.expected.csv", "cast");
+    let got = check_depths(
+        &table("open-data/teos10_check_casts.csv"),
+        &table("open-data/teos10_check_casts.expected.csv"),
+        "cast",
+    );
     assert_eq!(got, 3 * 16);
 }
 
 #[test]
 fn two_demonstration_casts() {
-    let got =
-        check_depths("open-data/teos10_demo_casts.csv", "open-data/teos10_demo_casts.expected.csv", "cast");
+    let got = check_depths(
+        &table("open-data/teos10_demo_casts.csv"),
+        &table("open-data/teos10_demo_casts.expected.csv"),
+        "cast",
+    );
     assert_eq!(got, 2 * 16);
 }
 
 #[test]
 fn density_of_their_temperatures_as_if_fresh() {
-    for file in [
-        "open-data/baltic_pairs.levels.csv",
-        "open-data/teos10_check_casts.levels.csv",
-        "open-data/teos10_demo_casts.levels.csv",
+    for rows in [
+        table("open-data/baltic_pairs.levels.csv"),
+        table("open-data/teos10_check_casts.levels.csv"),
+        table("open-data/teos10_demo_casts.levels.csv"),
     ] {
-        for row in table(file) {
+        for row in rows {
             let temp_c = row.sure("temperature_c");
             close(&format!("{temp_c} °C"), density_kg_m3(temp_c), row.sure("fresh_rho_kg_m3"), 0.0007);
         }
