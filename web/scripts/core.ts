@@ -90,11 +90,6 @@ export function known_ranges(): string | null {
   return ranges;
 }
 
-/** The notebook after one thing a person did. */
-export function act(notebook: string, action: Action): string {
-  return guarded(`act ${action.do}`, () => wasm.act(notebook, action));
-}
-
 /** The notebook after one thing a person did, and everything the page shows of it. */
 export function step(notebook: string, action: Action): Stepped {
   return guarded(`step ${action.do}`, () => wasm.step(notebook, action, ranges));

@@ -73,7 +73,7 @@ export function do_job(core: Core, job: Job, calculating: () => void): Done[Job[
     case "ranges":
       return core.ranges(job.notebook, job.drawn);
     case "why":
-      return core.class_why(job.book, job.one, job.other, null).why;
+      return core.class_why(job.book, job.one, job.other).why;
     case "otherwise":
       return core.otherwise(job.notebook, job.otherwise, job.drawn, job.ranges);
     case "change": {

@@ -68,7 +68,7 @@ export interface State {
 export type View = Pick<Ui, "theme" | "lang" | "both" | "text_size">;
 
 /** The cast as it was read. */
-export const AS_READ: Otherwise = {
+const AS_READ: Otherwise = {
   marks: "as_read",
   ways: "both",
   wait: "as_read",

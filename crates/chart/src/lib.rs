@@ -28,7 +28,7 @@ pub use class::{
 pub use picture::*;
 pub use small::SmallPicture;
 #[cfg(feature = "svg")]
-pub use svg::{svg, svg_class, svg_small};
+pub use svg::{as_svg, svg};
 pub use theme::Theme;
 pub use ticks::{strip_scale, temperature_scale};
 #[cfg(feature = "svg")]

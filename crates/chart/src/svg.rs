@@ -2,10 +2,8 @@
 
 use plotters::backend::SVGBackend;
 
-use crate::class::{ClassPicture, ClassWords};
 use crate::picture::{Picture, Placement, Size, Surface, Words};
-use crate::small::SmallPicture;
-use crate::{DrawError, Theme, draw, draw_class, draw_small, profile};
+use crate::{DrawError, Theme, draw, profile};
 
 /// Steps of a CSS pixel in a saved picture: lines of 1.25 and 1.5 px keep their weight.
 const SCALE: f64 = 4.0;
@@ -20,30 +18,11 @@ pub fn svg(
     words: &Words,
     title: &str,
 ) -> Result<(String, Placement), DrawError> {
-    on_paper(size, title, |backend, size| draw(backend, picture, theme, size, words, Surface::Svg))
+    as_svg(size, title, |backend, size| draw(backend, picture, theme, size, words, Surface::Svg))
 }
 
-/// Draws the class picture as an SVG document with a title, as [`svg`] does the profile.
-pub fn svg_class(
-    picture: &ClassPicture,
-    theme: Theme,
-    size: Size,
-    words: &ClassWords,
-    title: &str,
-) -> Result<String, DrawError> {
-    let drawn =
-        on_paper(size, title, |backend, size| draw_class(backend, picture, theme, size, words, Surface::Svg));
-    Ok(drawn?.0)
-}
-
-/// Draws a small picture as an SVG document with a title, as [`svg`] does the profile.
-pub fn svg_small(picture: &SmallPicture, theme: Theme, size: Size, title: &str) -> Result<String, DrawError> {
-    let drawn =
-        on_paper(size, title, |backend, size| draw_small(backend, picture, theme, size, Surface::Svg));
-    Ok(drawn?.0)
-}
-
-fn on_paper<T>(
+/// Draws any picture as an SVG document with a title, by what draws it on a backend, as [`svg`] does the profile.
+pub fn as_svg<T>(
     size: Size,
     title: &str,
     draw: impl FnOnce(SVGBackend, Size) -> Result<T, DrawError>,

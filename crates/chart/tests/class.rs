@@ -13,7 +13,7 @@ use std::path::PathBuf;
 use cases::{metalimnion, thermocline, water};
 use layercast_chart::{
     CORES_IN_A_ROW, ClassLevel, ClassPicture, ClassPlacement, ClassWords, Core, Curve, CurveLook, Found,
-    Layout, Size, Theme, svg_class,
+    Layout, Size, Surface, Theme, as_svg, draw_class,
 };
 use layercast_core::State;
 
@@ -24,6 +24,13 @@ fn words() -> ClassWords {
         temperature: "Temperature, °C".to_owned(),
         middle: "middle".to_owned(),
     }
+}
+
+/// The picture as a document, as it is stored.
+fn document(picture: &ClassPicture, theme: Theme, size: Size, title: &str) -> String {
+    as_svg(size, title, |backend, size| draw_class(backend, picture, theme, size, &words(), Surface::Svg))
+        .expect("SVG never fails")
+        .0
 }
 
 fn nothing(state: State) -> Found {
@@ -221,7 +228,7 @@ fn class_pictures_are_as_stored() {
     let mut changed = Vec::new();
     for (name, picture, theme, size) in all() {
         let path = folder.join(format!("{name}.svg"));
-        let document = svg_class(&picture, theme, size, &words(), name).expect("SVG never fails");
+        let document = document(&picture, theme, size, name);
         if rewrite {
             std::fs::create_dir_all(&folder).expect("a folder can be made");
             std::fs::write(&path, &document).expect("the folder of pictures can be written");
@@ -243,8 +250,7 @@ fn placed(cores: Vec<Core>, size: Size) -> ClassPlacement {
     let mut raw = String::new();
     let backend = plotters::backend::SVGBackend::with_string(&mut raw, (2000, 1000));
     let picture = ClassPicture::Cores { cores, shared_m: None };
-    layercast_chart::draw_class(backend, &picture, Theme::Day, size, &words(), layercast_chart::Surface::Svg)
-        .expect("SVG never fails")
+    draw_class(backend, &picture, Theme::Day, size, &words(), Surface::Svg).expect("SVG never fails")
 }
 
 #[test]
@@ -282,12 +288,12 @@ fn wild_numbers_draw_something_and_never_panic() {
             let sizes = [LAPTOP, Size { width_px: a, height_px: b, ..LAPTOP }];
             for size in sizes {
                 let picture = ClassPicture::Cores { cores: vec![one.clone()], shared_m: Some((a, b)) };
-                svg_class(&picture, Theme::Day, size, &words(), "wild").expect("SVG never fails");
+                document(&picture, Theme::Day, size, "wild");
                 let curve =
                     Curve { name: "A".to_owned(), points: vec![(a, b), (b, a)], look: CurveLook::Guess };
                 let level = ClassLevel { depth_m: a, low_c: b, middle_c: a, high_c: b };
                 let picture = ClassPicture::Curves { curves: vec![curve], levels: vec![level; 3] };
-                svg_class(&picture, Theme::Day, size, &words(), "wild").expect("SVG never fails");
+                document(&picture, Theme::Day, size, "wild");
             }
         }
     }

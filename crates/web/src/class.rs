@@ -176,13 +176,8 @@ pub fn class_look(class: &str, against: Option<String>) -> Result<Ts<ClassShown>
 /// # Errors
 /// When the text is no class.
 #[wasm_bindgen]
-pub fn class_why(
-    class: &str,
-    one: &str,
-    other: Option<String>,
-    minutes_apart: Option<f64>,
-) -> Result<Ts<WhyTold>, JsError> {
-    let against = Against { one, other: other.as_deref(), minutes_apart };
+pub fn class_why(class: &str, one: &str, other: Option<String>) -> Result<Ts<WhyTold>, JsError> {
+    let against = Against { one, other: other.as_deref(), minutes_apart: None };
     large_view(&WhyTold { why: why(&read(class)?, against) })
 }
 

@@ -3,3 +3,4 @@
 mod first_words;
 pub mod messages;
 pub mod tidy;
+mod unused;

@@ -1,6 +1,7 @@
-//! The tree is as DEVELOPERS.md says: each folder is in its map, no file is long without a reason, and nothing names the
-//! machine it was written on.
+//! The tree is as DEVELOPERS.md says: each folder is in its map, no file is long without a reason, nothing names the
+//! machine it was written on, and the page has nothing that nobody asks for.
 
+use super::unused;
 use crate::tree::{self, Tree};
 use anyhow::{Result, bail};
 use std::collections::BTreeSet;
@@ -29,6 +30,7 @@ pub fn check(tree: &Tree) -> Result<()> {
     faults.extend(unnamed(&map, &folders));
     faults.extend(not_run(tree)?);
     faults.extend(repeated_ids(&tree::read(&tree.web().join("index.html"))?));
+    faults.extend(unused::faults(tree)?);
     if !faults.is_empty() {
         bail!("{}", faults.join("\n"));
     }
