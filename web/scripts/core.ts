@@ -20,6 +20,7 @@ import type {
   SmallRequest,
   Stepped,
   Taken,
+  YearsAction,
   YearsTaken,
   YearsView,
 } from "../generated/core";
@@ -219,9 +220,9 @@ export function years_add(book: string, files: readonly Uint8Array[]): YearsTake
   return guarded("years_add", () => wasm.years_add(book, [...files]));
 }
 
-/** Gives a cast its day or place, or takes it out. */
-export function years_set(book: string, cast: string, what: "day" | "place" | "out", text: string): string {
-  return guarded("years_set", () => wasm.years_set(book, cast, what, text));
+/** The book after one thing a teacher did. */
+export function years_act(book: string, action: YearsAction): string {
+  return guarded(`years_act ${action.do}`, () => wasm.years_act(book, action));
 }
 
 /** Everything the page shows of a book. */

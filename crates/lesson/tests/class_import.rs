@@ -310,7 +310,7 @@ fn every_reason_has_words_in_both_languages() {
     for language in ["en", "es"] {
         let words = Words::new(language);
         for why in rows.iter().flat_map(|row| &row.why) {
-            assert!(!words.say(&why.clone().into()).is_empty());
+            assert!(!words.say(why).is_empty());
         }
     }
     assert!(table("group_c").contains("Depth"));

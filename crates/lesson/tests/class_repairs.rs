@@ -34,7 +34,7 @@ fn feet_and_fahrenheit_are_suspected_and_set_right() {
         *temp = (*temp * 18.0 + 320.0).round() / 10.0;
     });
     let (class, rows) = taken(&Class::new("", None), &all);
-    let ids: Vec<&str> = rows[4].why.iter().map(|why| why.id).collect();
+    let ids: Vec<&str> = rows[4].why.iter().map(|why| why.id.as_str()).collect();
     assert_eq!(ids, ["class-look-fahrenheit", "class-look-feet"]);
     let repaired = acted(
         &class,

@@ -5,7 +5,19 @@ use crate::support::{Words, notebook, pasted};
 use layercast_exchange::document::content_id;
 use layercast_lesson::hand_in::{file_text, lines};
 use layercast_lesson::view::Said;
-use layercast_lesson::years::{Added, What, YearBook, YearsView, add, look, set, shown};
+use layercast_lesson::years::{Added, YearBook, YearsAction, YearsView, act, add, look, shown};
+
+fn on(book: &YearBook, cast: &str, day: &str) -> YearBook {
+    act(book, &YearsAction::SetDay { cast: cast.to_owned(), text: day.to_owned() })
+}
+
+fn at(book: &YearBook, cast: &str, place: &str) -> YearBook {
+    act(book, &YearsAction::SetPlace { cast: cast.to_owned(), text: place.to_owned() })
+}
+
+fn out(book: &YearBook, cast: &str) -> YearBook {
+    act(book, &YearsAction::TakeOut { cast: cast.to_owned() })
+}
 
 /// A book of waters with their days, at one place.
 fn book(waters: &[(&str, &str)]) -> YearBook {
@@ -15,7 +27,7 @@ fn book(waters: &[(&str, &str)]) -> YearBook {
     assert_eq!(added.new, waters.len());
     for (water, day) in waters {
         let id = content_id(&notebook(water).cast);
-        book = set(&set(&book, &id, What::Day, day), &id, What::Place, "the dock");
+        book = at(&on(&book, &id, day), &id, "the dock");
     }
     book
 }
@@ -87,7 +99,7 @@ fn a_trend_is_spoken_of_only_where_one_place_has_ten_years() {
     let trend = |places: &dyn Fn(usize) -> &'static str| {
         let dated = waters.iter().enumerate().fold(book.clone(), |book, (i, water)| {
             let id = content_id(&water.cast);
-            set(&set(&book, &id, What::Day, &format!("{}-06-01", 2010 + i)), &id, What::Place, places(i))
+            at(&on(&book, &id, &format!("{}-06-01", 2010 + i)), &id, places(i))
         });
         look(&dated, None).trend.id
     };
@@ -103,7 +115,7 @@ fn ranges_that_meet_show_no_difference() {
     let view = look(&one, Some(&id));
     let said = pair(&view);
     assert!(said.contains(&"years-pair-same") && said.contains(&"years-pair-alike"), "{said:?}");
-    let away = set(&one, &content_id(&notebook("group_b").cast), What::Place, "the inlet");
+    let away = at(&one, &content_id(&notebook("group_b").cast), "the inlet");
     assert!(look(&away, Some(&id)).pairs.is_empty());
 }
 
@@ -145,8 +157,8 @@ fn what_is_no_book_is_refused() {
     for text in ["", "{}", "[]", r#"{"schema":"layercast-years","version":2,"casts":[]}"#] {
         assert_eq!(YearBook::from_json(text), None, "{text}");
     }
-    let unknown = set(&summer_and_autumn(), "nobody", What::Out, "");
+    let unknown = out(&summer_and_autumn(), "nobody");
     assert_eq!(unknown, summer_and_autumn());
     let id = content_id(&notebook("mixed").cast);
-    assert_eq!(set(&summer_and_autumn(), &id, What::Out, "").casts.len(), 1);
+    assert_eq!(out(&summer_and_autumn(), &id).casts.len(), 1);
 }

@@ -5,12 +5,11 @@ use crate::view::large_view;
 use js_sys::{Array, Uint8Array};
 use layercast_exchange::write::zip;
 use layercast_lesson::class::export::{self, Options, Slip};
-use layercast_lesson::class::import::{Counts, Dropped, Outcome, import_seen};
+use layercast_lesson::class::import::{Counts, Dropped, TakenRow, import_seen};
 use layercast_lesson::class::view::ClassView;
 use layercast_lesson::class::why::{Against, WhyView, why};
 use layercast_lesson::class::{self, AnswerTold, Class, ClassAction, Room};
 use layercast_lesson::maker;
-use layercast_lesson::view::Said;
 use serde::Serialize;
 use tsify::{Ts, Tsify};
 use wasm_bindgen::prelude::*;
@@ -52,37 +51,8 @@ pub struct Taken {
     pub shown: ClassShown,
     /// One row for each thing.
     pub rows: Vec<TakenRow>,
-    /// New, same again, newer than, needs a look, not ours.
-    pub counts: [usize; 5],
-}
-
-/// One thing that was dropped.
-#[derive(Clone, Debug, PartialEq, Serialize, Tsify)]
-#[tsify(missing_as_null)]
-pub struct TakenRow {
-    /// Its name, with the zips it was in.
-    pub name: String,
-    /// What became of it.
-    pub outcome: OutcomeName,
-    /// Why, most important first.
-    pub why: Vec<Said>,
-}
-
-/// What became of a thing.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Tsify)]
-#[tsify(missing_as_null)]
-#[serde(rename_all = "snake_case")]
-pub enum OutcomeName {
-    /// New.
-    New,
-    /// Here already.
-    SameAgain,
-    /// A newer copy.
-    NewerThan,
-    /// To be looked at.
-    NeedsALook,
-    /// Not a hand-in of this class and lesson.
-    NotOurs,
+    /// How many of each outcome.
+    pub counts: Counts,
 }
 
 /// An empty class.
@@ -114,24 +84,7 @@ pub fn class_take(
     let see = &mut |room: &Room| shown = Some(ClassShown::of(room, against.as_deref()));
     let (class, rows) = import_seen(&read(class)?, &batch, see);
     let shown = shown.ok_or_else(|| JsError::new("the class was not looked at"))?;
-    let Counts { new, same_again, newer_than, needs_a_look, not_ours } = Counts::of(&rows);
-    let row = |row: class::import::Row| TakenRow {
-        name: row.name,
-        outcome: match row.outcome {
-            Outcome::New => OutcomeName::New,
-            Outcome::SameAgain => OutcomeName::SameAgain,
-            Outcome::NewerThan => OutcomeName::NewerThan,
-            Outcome::NeedsALook => OutcomeName::NeedsALook,
-            Outcome::NotOurs => OutcomeName::NotOurs,
-        },
-        why: row.why.into_iter().map(Said::from).collect(),
-    };
-    large_view(&Taken {
-        class: class.to_json(),
-        shown,
-        rows: rows.into_iter().map(row).collect(),
-        counts: [new, same_again, newer_than, needs_a_look, not_ours],
-    })
+    large_view(&Taken { class: class.to_json(), shown, counts: Counts::of(&rows), rows })
 }
 
 /// Does one thing to a class and gives the new one.

@@ -249,7 +249,7 @@ mod tests {
 
     #[test]
     fn a_lesson_is_a_lesson() {
-        let lesson = crate::lesson_of_ours(true);
+        let lesson = crate::lesson::lesson_of_ours(true);
         assert!(matches!(opened(lesson.as_bytes()), Opened::Lesson { said, .. } if said.is_empty()));
     }
 

@@ -2,7 +2,7 @@
 
 use crate::view::large_view;
 use js_sys::{Array, Uint8Array};
-use layercast_lesson::years::{self, What, YearBook, YearsView};
+use layercast_lesson::years::{self, Added, YearBook, YearsAction, YearsView};
 use serde::Serialize;
 use tsify::{Ts, Tsify};
 use wasm_bindgen::prelude::*;
@@ -13,8 +13,8 @@ use wasm_bindgen::prelude::*;
 pub struct YearsTaken {
     /// The book with their casts.
     pub book: String,
-    /// Casts that are new, that were there, and things without a cast.
-    pub counts: [usize; 3],
+    /// How many of what.
+    pub added: Added,
 }
 
 /// Adds the casts of files (each a `Uint8Array`). `book`: empty for a new one.
@@ -22,18 +22,16 @@ pub struct YearsTaken {
 pub fn years_add(book: &str, files: &Array) -> Result<Ts<YearsTaken>, JsError> {
     let bytes: Vec<Vec<u8>> = files.iter().map(|file| Uint8Array::new(&file).to_vec()).collect();
     let (book, added) = years::add(&read(book), &bytes);
-    large_view(&YearsTaken { book: book.to_json(), counts: [added.new, added.same, added.not_ours] })
+    large_view(&YearsTaken { book: book.to_json(), added })
 }
 
-/// Gives a cast its day ("day") or place ("place"), or takes it out ("out").
+/// The book after one thing a teacher did.
+///
+/// # Errors
+/// When the action is none of ours.
 #[wasm_bindgen]
-pub fn years_set(book: &str, cast: &str, what: &str, text: &str) -> String {
-    let what = match what {
-        "day" => What::Day,
-        "out" => What::Out,
-        _ => What::Place,
-    };
-    years::set(&read(book), cast, what, text).to_json()
+pub fn years_act(book: &str, action: Ts<YearsAction>) -> Result<String, JsError> {
+    Ok(years::act(&read(book), &action.to_rust()?).to_json())
 }
 
 /// Everything the page shows of a book. `chosen`: content id of the cast in hand.

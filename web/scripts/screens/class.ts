@@ -1,6 +1,6 @@
 // Class: eight groups on one axis, what to say of them, what came in, what they know, and their marks.
 
-import type { CastRow, OutcomeName } from "../../generated/core";
+import type { CastRow, Outcome } from "../../generated/core";
 import {
   type ClassPanel,
   class_book,
@@ -241,11 +241,11 @@ function mount_add(el: HTMLElement): void {
 function said_counts(): string {
   const { taken } = class_book();
   if (taken === null) return "";
-  const [fresh, again, newer, look, not_ours] = taken.counts;
-  return t("class-counts", { all: taken.rows.length, fresh, again, newer, look, other: not_ours });
+  const { new: fresh, same_again: again, newer_than: newer, needs_a_look: look, not_ours: other } = taken.counts;
+  return t("class-counts", { all: taken.rows.length, fresh, again, newer, look, other });
 }
 
-const OUTCOMES: Record<OutcomeName, string> = {
+const OUTCOMES: Record<Outcome, string> = {
   new: "class-outcome-new",
   same_again: "class-outcome-same-again",
   newer_than: "class-outcome-newer-than",

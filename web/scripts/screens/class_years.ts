@@ -1,7 +1,7 @@
 // Class, the years: casts of one place over days and years, and what two of them can show.
 
 import type { YearRow, YearsView } from "../../generated/core";
-import { years_add, years_drawing, years_look, years_set } from "../core";
+import { years_act, years_add, years_drawing, years_look } from "../core";
 import { by_id, list, part, set_attr, set_text, set_value, template, toggle } from "../dom";
 import { save_file } from "../files";
 import { num, say, say_into, speak, t } from "../say";
@@ -43,9 +43,8 @@ export function years_picture(): { drawing: string; empty: boolean } {
 
 /** Takes the casts of files in. */
 export function take_years(bytes: readonly Uint8Array[]): void {
-  const { book: text, counts } = years_add(now().text, bytes);
-  const [fresh, same, not_ours] = counts;
-  added = t("years-added", { new: fresh, same, not_ours });
+  const { book: text, added: what } = years_add(now().text, bytes);
+  added = t("years-added", { ...what });
   speak(added);
   put(text);
 }
@@ -76,15 +75,17 @@ export function mount_years(el: HTMLElement): void {
     show();
     if (now().chosen !== "" && !one.is_day) by_id("years-day").focus();
   });
-  for (const [id, what] of [
-    ["years-day", "day"],
-    ["years-place", "place"],
+  for (const [id, action] of [
+    ["years-day", "set_day"],
+    ["years-place", "set_place"],
   ] as const) {
     const field = by_id<HTMLInputElement>(id);
-    field.addEventListener("change", () => put(years_set(now().text, now().chosen, what, field.value)));
+    field.addEventListener("change", () =>
+      put(years_act(now().text, { do: action, cast: now().chosen, text: field.value })),
+    );
   }
   part(el, "out").addEventListener("click", () => {
-    put(years_set(now().text, now().chosen, "out", ""), "");
+    put(years_act(now().text, { do: "take_out", cast: now().chosen }), "");
     part(el, "title").focus();
   });
 }

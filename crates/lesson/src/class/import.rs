@@ -7,8 +7,10 @@ use super::repairs::Repair;
 use super::room::Room;
 use crate::document::Lesson;
 use crate::hand_in::{self, HandIn, Opened, Refused};
+use crate::view::Said;
 use layercast_core::Message;
 use layercast_exchange::zip::{self, Refusal};
+use serde::Serialize;
 
 /// Something dropped: a file, or a pasted text.
 #[derive(Clone, Copy, Debug)]
@@ -20,7 +22,9 @@ pub struct Dropped<'a> {
 }
 
 /// What became of a thing.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+#[serde(rename_all = "snake_case")]
 pub enum Outcome {
     /// New.
     New,
@@ -35,8 +39,9 @@ pub enum Outcome {
 }
 
 /// One thing that was dropped.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Row {
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct TakenRow {
     /// Which of the dropped, from 0.
     pub dropped: usize,
     /// Its name, with the zips it was in.
@@ -44,13 +49,14 @@ pub struct Row {
     /// What became of it.
     pub outcome: Outcome,
     /// Why, most important first.
-    pub why: Vec<Message>,
+    pub why: Vec<Said>,
     /// Key of the member it is or belongs to.
     pub member: Option<String>,
 }
 
 /// How many of each; they add up to the number of rows.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
 pub struct Counts {
     /// [`Outcome::New`].
     pub new: usize,
@@ -66,7 +72,7 @@ pub struct Counts {
 
 impl Counts {
     /// Counts rows.
-    pub fn of(rows: &[Row]) -> Self {
+    pub fn of(rows: &[TakenRow]) -> Self {
         let count = |outcome: Outcome| rows.iter().filter(|row| row.outcome == outcome).count();
         Self {
             new: count(Outcome::New),
@@ -94,16 +100,16 @@ struct Thing {
 /// it) is one, each hand-in of a paste is one.
 ///
 /// A class without a code or a lesson takes those that most of the first hand-ins have. Undone in one step.
-pub fn import(class: &Class, batch: &[Dropped]) -> (Class, Vec<Row>) {
+pub fn import(class: &Class, batch: &[Dropped]) -> (Class, Vec<TakenRow>) {
     import_seen(class, batch, &mut |_| {})
 }
 
 /// [`import`], and `see` is shown the class that came of it, computed: whoever looks at it next need not do so again.
-pub fn import_seen(class: &Class, batch: &[Dropped], see: &mut dyn FnMut(&Room)) -> (Class, Vec<Row>) {
+pub fn import_seen(class: &Class, batch: &[Dropped], see: &mut dyn FnMut(&Room)) -> (Class, Vec<TakenRow>) {
     let things: Vec<Thing> = batch.iter().enumerate().flat_map(|(at, dropped)| things(at, dropped)).collect();
     let mut next = class.clone();
     adopt(&mut next, &things);
-    let mut rows: Vec<Row> = things.into_iter().map(|thing| take(&mut next, thing)).collect();
+    let mut rows: Vec<TakenRow> = things.into_iter().map(|thing| take(&mut next, thing)).collect();
     next.remember(UndoWhat::Import, class);
     let room = Room::of(&next);
     look_again(&room, &mut rows);
@@ -227,17 +233,19 @@ fn put(class: &mut Class, key: &str, aside: Option<Aside>) {
     }
 }
 
-fn take(class: &mut Class, thing: Thing) -> Row {
-    let row =
-        |outcome, why, member| Row { dropped: thing.dropped, name: thing.name.clone(), outcome, why, member };
+fn take(class: &mut Class, thing: Thing) -> TakenRow {
+    let row = |outcome, why: Option<Message>, member| {
+        let why = why.into_iter().map(Into::into).collect();
+        TakenRow { dropped: thing.dropped, name: thing.name.clone(), outcome, why, member }
+    };
     let opened = match thing.found {
         Ok(opened) => opened,
-        Err(Refused::NotOurs(why)) => return row(Outcome::NotOurs, vec![why], None),
-        Err(Refused::Broken(why)) => return row(Outcome::NeedsALook, vec![why], None),
+        Err(Refused::NotOurs(why)) => return row(Outcome::NotOurs, Some(why), None),
+        Err(Refused::Broken(why)) => return row(Outcome::NeedsALook, Some(why), None),
         Err(Refused::Newer { version, .. }) => {
             let version = usize::try_from(version).unwrap_or(usize::MAX);
             let why = Message::new("class-why-newer").count("version", version);
-            return row(Outcome::NeedsALook, vec![why], None);
+            return row(Outcome::NeedsALook, Some(why), None);
         }
     };
     let hand_in = &opened.hand_in;
@@ -245,46 +253,46 @@ fn take(class: &mut Class, thing: Thing) -> Row {
     if let Some(member) = class.now.members.iter().find(|m| m.paper == id || m.older.contains(&id)) {
         let why = if member.paper == id { "class-row-same" } else { "class-row-older" };
         let key = Some(member.key.clone());
-        return row(Outcome::SameAgain, vec![Message::new(why)], key);
+        return row(Outcome::SameAgain, Some(Message::new(why)), key);
     }
     if class.papers.len() >= MOST_PAPERS {
-        return row(Outcome::NotOurs, vec![Message::new("class-why-too-many")], None);
+        return row(Outcome::NotOurs, Some(Message::new("class-why-too-many")), None);
     }
     let paper = Paper { hand_in: hand_in.clone(), form: opened.form, check: opened.check };
     let lesson_id = class.lesson.as_ref().map(|lesson| lesson.id.clone()).unwrap_or_default();
     if !is_class(class, hand_in) {
         let why = Message::new("class-row-other-class").text("code", hand_in.sheet.class.trim());
-        return row(Outcome::NotOurs, vec![why], Some(add(class, id, paper, Some(Aside::OtherClass))));
+        return row(Outcome::NotOurs, Some(why), Some(add(class, id, paper, Some(Aside::OtherClass))));
     }
     if hand_in.lesson.id != lesson_id {
         let why = Message::new("class-row-other-lesson").text("lesson", hand_in.lesson.id.clone());
-        return row(Outcome::NotOurs, vec![why], Some(add(class, id, paper, Some(Aside::OtherLesson))));
+        return row(Outcome::NotOurs, Some(why), Some(add(class, id, paper, Some(Aside::OtherLesson))));
     }
     let who = owner(hand_in, &hand_in.sheet.seat);
     let held =
         held_by(class, &who).and_then(|member| Some((member.key.clone(), class.paper(member)?.clone())));
     let Some((key, old)) = held else {
         let key = add(class, id, paper, None);
-        return row(Outcome::New, Vec::new(), Some(key));
+        return row(Outcome::New, None, Some(key));
     };
     let (new_sheet, old_sheet) = (&hand_in.sheet, &old.hand_in.sheet);
     let same_cast = hand_in.cast_id() == old.hand_in.cast_id();
     if same_cast && is_same_work(new_sheet, old_sheet) {
         set_aside_copy(class, &key, id, paper);
-        return row(Outcome::SameAgain, vec![Message::new("class-row-same-work")], Some(key));
+        return row(Outcome::SameAgain, Some(Message::new("class-row-same-work")), Some(key));
     }
     match (holds_all(new_sheet, old_sheet), holds_all(old_sheet, new_sheet)) {
         (true, false) => {
             replace(class, &key, id, paper);
-            row(Outcome::NewerThan, vec![Message::new("class-row-newer")], Some(key))
+            row(Outcome::NewerThan, Some(Message::new("class-row-newer")), Some(key))
         }
         (false, true) => {
             set_aside_copy(class, &key, id, paper);
-            row(Outcome::SameAgain, vec![Message::new("class-row-older")], Some(key))
+            row(Outcome::SameAgain, Some(Message::new("class-row-older")), Some(key))
         }
         _ => {
             let beside = add(class, id, paper, Some(Aside::Beside(key)));
-            row(Outcome::NeedsALook, vec![Message::new("class-row-beside")], Some(beside))
+            row(Outcome::NeedsALook, Some(Message::new("class-row-beside")), Some(beside))
         }
     }
 }
@@ -328,7 +336,7 @@ fn replace(class: &mut Class, key: &str, id: String, paper: Paper) {
 }
 
 /// Rows of new members that need a look, seen beside the whole class.
-fn look_again(room: &Room, rows: &mut [Row]) {
+fn look_again(room: &Room, rows: &mut [TakenRow]) {
     let sights = Sights::of(room);
     for row in rows.iter_mut().filter(|row| matches!(row.outcome, Outcome::New | Outcome::NewerThan)) {
         let seat = row.member.as_deref().and_then(|key| room.seat_of(key));
@@ -336,7 +344,7 @@ fn look_again(room: &Room, rows: &mut [Row]) {
         if !looks.is_empty() {
             row.outcome = Outcome::NeedsALook;
             let more = std::mem::take(&mut row.why);
-            row.why = looks.into_iter().map(|look| look.said).chain(more).collect();
+            row.why = looks.into_iter().map(|look| look.said.into()).chain(more).collect();
         }
     }
 }

@@ -1,5 +1,6 @@
 //! The document: casts with their days and places.
 
+use super::action::YearsAction;
 use super::day::Day;
 use crate::class::Class;
 use crate::document::{is_short, is_sound_cast};
@@ -72,10 +73,16 @@ impl YearBook {
                 .all(|one| is_sound_cast(&one.cast) && is_short(&one.day) && is_short(&one.place));
         (is_ours && is_sound).then_some(book)
     }
+
+    /// The cast of a content id.
+    fn of(&mut self, id: &str) -> Option<&mut YearCast> {
+        self.casts.iter_mut().find(|one| one.id() == id)
+    }
 }
 
 /// What came of files that were added.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
 pub struct Added {
     /// Casts that are new.
     pub new: usize,
@@ -155,28 +162,18 @@ impl YearCast {
     }
 }
 
-/// What of a cast is set.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum What {
-    /// Its day.
-    Day,
-    /// Its place.
-    Place,
-    /// It is taken out of the book.
-    Out,
-}
-
-/// The book with a cast's day or place set, or without it. An unknown cast changes nothing.
-pub fn set(book: &YearBook, cast: &str, what: What, text: &str) -> YearBook {
+/// The book after one thing a teacher did. An unknown cast changes nothing.
+pub fn act(book: &YearBook, action: &YearsAction) -> YearBook {
     let mut next = book.clone();
-    let text: String = text.chars().take(MOST_SIGNS).collect();
-    if what == What::Out {
-        next.casts.retain(|one| one.id() != cast);
-    } else if let Some(one) = next.casts.iter_mut().find(|one| one.id() == cast) {
-        match what {
-            What::Day => one.day = text,
-            _ => one.place = text,
+    let kept = |text: &str| text.chars().take(MOST_SIGNS).collect();
+    match action {
+        YearsAction::SetDay { cast, text } => {
+            next.of(cast).into_iter().for_each(|one| one.day = kept(text));
         }
+        YearsAction::SetPlace { cast, text } => {
+            next.of(cast).into_iter().for_each(|one| one.place = kept(text));
+        }
+        YearsAction::TakeOut { cast } => next.casts.retain(|one| one.id() != *cast),
     }
     by_day(&mut next);
     next

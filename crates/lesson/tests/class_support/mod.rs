@@ -3,7 +3,7 @@
 
 use crate::support::{doing, notebook};
 use layercast_lesson::action::Action;
-use layercast_lesson::class::import::{Dropped, Outcome, Row, import};
+use layercast_lesson::class::import::{Dropped, Outcome, TakenRow, import};
 use layercast_lesson::class::{Class, ClassAction, act};
 use layercast_lesson::document::Notebook;
 use layercast_lesson::hand_in::file_text;
@@ -83,34 +83,34 @@ pub fn retyped(notebook: &Notebook, change: impl Fn(&mut f64, &mut f64)) -> Note
 }
 
 /// Hand-ins dropped into a class, each as a file with a name that says nothing.
-pub fn taken(class: &Class, hand_ins: &[Notebook]) -> (Class, Vec<Row>) {
+pub fn taken(class: &Class, hand_ins: &[Notebook]) -> (Class, Vec<TakenRow>) {
     let files: Vec<Vec<u8>> = hand_ins.iter().map(|notebook| file_text(notebook).into_bytes()).collect();
     dropped(class, &files)
 }
 
 /// Bytes dropped into a class.
-pub fn dropped(class: &Class, files: &[Vec<u8>]) -> (Class, Vec<Row>) {
+pub fn dropped(class: &Class, files: &[Vec<u8>]) -> (Class, Vec<TakenRow>) {
     let batch: Vec<Dropped> = files.iter().map(|bytes| Dropped { name: "file", bytes }).collect();
     import(class, &batch)
 }
 
 /// The class of the eight groups A to H, one seat each: "01" to "08".
-pub fn eight() -> (Class, Vec<Row>) {
+pub fn eight() -> (Class, Vec<TakenRow>) {
     let all: Vec<Notebook> = eight_seats();
     taken(&Class::new("", None), &all)
 }
 
 /// What became of each.
-pub fn outcomes(rows: &[Row]) -> Vec<Outcome> {
+pub fn outcomes(rows: &[TakenRow]) -> Vec<Outcome> {
     rows.iter().map(|row| row.outcome).collect()
 }
 
 /// One row of this outcome, for this reason.
 #[track_caller]
-pub fn one(rows: &[Row], outcome: Outcome, id: &str) {
+pub fn one(rows: &[TakenRow], outcome: Outcome, id: &str) {
     assert_eq!(rows.len(), 1, "{rows:?}");
     assert_eq!(rows[0].outcome, outcome, "{rows:?}");
-    assert_eq!(rows[0].why.first().map_or("", |why| why.id), id);
+    assert_eq!(rows[0].why.first().map_or("", |why| why.id.as_str()), id);
 }
 
 /// A class with one seat of group C.
