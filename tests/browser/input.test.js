@@ -2,9 +2,8 @@
 // in words, stays quick, keeps what was typed, and runs nothing that stands in a text.
 
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { start } from "./browser.js";
-import { Folder, rows } from "./on_disk.js";
+import { test } from "node:test";
+import { rows, with_files } from "./on_disk.js";
 import * as steps from "./steps.js";
 
 // How long the page was without a sign of life is printed, not asserted: it depends on the machine. The aim is a second.
@@ -26,20 +25,11 @@ const FILES = {
   "a newer notebook.json": '{"schema":"layercast-notebook","version":9,"code":"C-4T7K","news":[1,2,3]}',
 };
 
-let folder;
-let browser;
-before(async () => {
-  browser = await start();
-  folder = new Folder(FILES);
-});
-after(async () => {
-  await browser.close();
-  folder.drop();
-});
+const tools = with_files(FILES);
 
 /** The page in a store of its own. */
 async function opened() {
-  const page = await browser.apart();
+  const page = await tools.browser.apart();
   page.hurry = true;
   page.patience_ms = 120_000;
   await page.go();
@@ -68,7 +58,7 @@ for (const name of Object.keys(FILES)) {
         }).observe(busy, { attributes: true });
       });
       const before = await page.text("#app");
-      await page.give_file("#file-field", folder.file(name));
+      await page.give_file("#file-field", tools.folder.file(name));
       await page.until((was) => {
         const now = document.getElementById("app").innerText.replace(/\s+/g, " ").trim();
         return now !== was && !document.getElementById("busy").checkVisibility();
@@ -111,7 +101,7 @@ test("no text becomes markup or a formula", { timeout: 120_000 }, async () => {
 });
 
 test("a stop of the calculation is said, and the work goes on", { timeout: 120_000 }, async () => {
-  const page = await browser.apart();
+  const page = await tools.browser.apart();
   page.hurry = true;
   // As a panic looks from outside: the next call that changes a notebook ends in a RuntimeError.
   await page.inner.evaluateOnNewDocument(() => {

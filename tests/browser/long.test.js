@@ -2,9 +2,8 @@
 // all as it was before. How long the work takes depends on the machine and is not asserted.
 
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { start } from "./browser.js";
-import { Folder, rows } from "./on_disk.js";
+import { test } from "node:test";
+import { rows, with_files } from "./on_disk.js";
 import * as steps from "./steps.js";
 
 const FILES = {
@@ -17,20 +16,11 @@ const FILES = {
 const AIM_MS = 1000;
 const AIM_KEYS = 25;
 
-let folder;
-let browser;
-before(async () => {
-  browser = await start();
-  folder = new Folder(FILES);
-});
-after(async () => {
-  await browser.close();
-  folder.drop();
-});
+const tools = with_files(FILES);
 
 /** The page with an example in it and a heart that beats: every gap between two beats without the busy line is noted. */
 async function opened() {
-  const page = await browser.apart();
+  const page = await tools.browser.apart();
   page.hurry = true;
   page.patience_ms = 240_000;
   await page.go();
@@ -82,7 +72,7 @@ for (const name of Object.keys(FILES)) {
   test(`${name}: said within a second, and Stop leaves all as it was`, { timeout: 300_000 }, async () => {
     const page = await opened();
     const work = await page.text("#log-main");
-    await page.give_file("#file-field", folder.file(name));
+    await page.give_file("#file-field", tools.folder.file(name));
     await page.until(shows);
     assert.match(await page.text("#busy"), /Step [1-3] of 3/);
     // It is heard, and it is reached by keyboard.
@@ -104,7 +94,7 @@ for (const name of Object.keys(FILES)) {
 
 test("Esc stops too, and a small table afterwards is read as ever", { timeout: 300_000 }, async () => {
   const page = await opened();
-  await page.give_file("#file-field", folder.file("20 MB of junk.csv"));
+  await page.give_file("#file-field", tools.folder.file("20 MB of junk.csv"));
   await page.until(shows);
   await page.press("Escape");
   await page.until(rests);
@@ -116,8 +106,8 @@ test("Esc stops too, and a small table afterwards is read as ever", { timeout: 3
 
 test("a large table is read, a window of it stands in the page, and no key of what follows is lost", { timeout: 600_000 }, async () => {
   const page = await opened();
-  folder.write("large.csv", `Depth (m),Temp (°C)\n${rows(20_000, (i) => `${(i / 200).toFixed(3)},${(20 - i / 2000).toFixed(2)}`)}\n`);
-  await page.give_file("#file-field", folder.file("large.csv"));
+  tools.folder.write("large.csv", `Depth (m),Temp (°C)\n${rows(20_000, (i) => `${(i / 200).toFixed(3)},${(20 - i / 2000).toFixed(2)}`)}\n`);
+  await page.give_file("#file-field", tools.folder.file("large.csv"));
   await page.until(shows);
   // 20,000 rows, of which the first 2,000 are listed.
   await page.sees("#log-more-rows", "18,000");

@@ -3,6 +3,8 @@
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { after, before } from "node:test";
+import { start } from "./browser.js";
 
 /** As many lines as wanted, each made from its number. */
 export const rows = (count, row) => Array.from({ length: count }, (_, i) => row(i)).join("\n");
@@ -26,4 +28,18 @@ export class Folder {
   drop() {
     rmSync(this.path, { recursive: true, force: true });
   }
+}
+
+/** A browser and a folder with these files, from before the first test of a file to after the last. */
+export function with_files(files) {
+  const tools = { browser: null, folder: null };
+  before(async () => {
+    tools.browser = await start();
+    tools.folder = new Folder(files);
+  });
+  after(async () => {
+    await tools.browser.close();
+    tools.folder.drop();
+  });
+  return tools;
 }

@@ -24,7 +24,7 @@ pub mod why;
 
 pub use act::act;
 pub use action::ClassAction;
-pub use document::{Aside, Class, Decided, Mark, Member, Named, Paper, SCHEMA, UndoWhat, Undone, VERSION};
+pub use document::{Aside, Class, Decided, Grade, Member, Named, Paper, SCHEMA, UndoWhat, Undone, VERSION};
 pub use looks::LookAt;
 pub use repairs::Repair;
 pub use room::{AnswerState, Answered, Room, Seat, Work};

@@ -1,5 +1,6 @@
-//! The notebook of one group: what a person can do to it, how its three screens look, the questions with their verdicts,
-//! hints and credit, and what may be shown.
+//! The notebook of one group: what a person can do to it, how its screens look (Log, Profile, Questions, Report), the
+//! questions with their verdicts, hints and credit, and what may be shown. And what a teacher has beside it: the class
+//! ([`class`]), a lesson in the making ([`maker`]), casts over the years ([`years`]).
 //!
 //! A [`document::Notebook`] is all that is known of one group. [`act::act`] returns the notebook after one thing a person
 //! did ([`act::step`] with how it looks then); [`screens::look`] says what the page shows of it; [`scene::scene`] what its

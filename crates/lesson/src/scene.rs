@@ -46,7 +46,7 @@ pub struct Scene {
     pub strip: bool,
     /// The cover says "until you have it" (Questions) instead of "until you check".
     pub until_you_have_it: bool,
-    /// A step in hand: index into `Analysis::steps`, or a longer stretch by its depths.
+    /// A step or a longer stretch in hand: its top and bottom, metres.
     pub step_m: Option<(f64, f64)>,
     /// Stretches lit with a letter each, from A: (top, bottom) in metres.
     pub lit_m: Vec<(f64, f64)>,

@@ -116,19 +116,26 @@ fn the_questions_of_the_class_are_counted() {
     let first = view.questions.iter().position(|row| row.idea.is_some()).unwrap();
     let row = &view.questions[first];
     assert_eq!(
-        (row.asked, row.right_first, row.right_later, row.not_yet, row.blank, row.cannot_tell),
+        (
+            row.seats.asked,
+            row.seats.right_first,
+            row.seats.right_later,
+            row.seats.not_yet,
+            row.seats.blank,
+            row.seats.cannot_tell
+        ),
         (6, 2, 2, 1, 1, 0)
     );
     for row in &view.questions {
         assert_eq!(
-            row.asked,
-            row.right_first
-                + row.right_later
-                + row.not_yet
-                + row.blank
-                + row.cannot_tell
-                + row.written
-                + row.marked
+            row.seats.asked,
+            row.seats.right_first
+                + row.seats.right_later
+                + row.seats.not_yet
+                + row.seats.blank
+                + row.seats.cannot_tell
+                + row.seats.written
+                + row.seats.marked
         );
     }
     let words = Words::new("en");
@@ -166,7 +173,7 @@ fn practice_is_counted_apart() {
     let class = class();
     let apart = acted(&class, &[ClassAction::Practice { member: key(&class, "03"), on: true }]);
     let view = look(&apart, None);
-    assert_eq!((view.questions[0].asked, view.sheets.len()), (5, 6));
+    assert_eq!((view.questions[0].seats.asked, view.sheets.len()), (5, 6));
     let rows = cells(&long(&apart, &Options::default()), ',');
     assert_eq!(column(&rows, "practice").iter().filter(|text| *text == "yes").count(), 8);
 }
@@ -266,7 +273,7 @@ fn an_answer_in_words_is_not_yet_marked_until_it_has_its_level() {
     let (class, question) = with_words();
     let of = |class: &Class| {
         let row = look(class, None).questions.remove(1);
-        (row.right_first, row.blank, row.written, row.marked)
+        (row.seats.right_first, row.seats.blank, row.seats.written, row.seats.marked)
     };
     assert_eq!(of(&class), (0, 1, 1, 0));
     let sheet = &look(&class, None).sheets[0];

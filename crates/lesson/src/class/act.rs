@@ -1,7 +1,7 @@
 //! One thing a teacher did, and the class after it.
 
 use super::action::ClassAction;
-use super::document::{Aside, Class, Mark, Member, UndoWhat};
+use super::document::{Aside, Class, Grade, Member, UndoWhat};
 use super::import::rename;
 use layercast_exchange::number::quantity;
 
@@ -126,12 +126,12 @@ fn repair(class: &mut Class, key: &str, change: impl FnOnce(&mut super::repairs:
     UndoWhat::Repair
 }
 
-fn mark(class: &mut Class, key: &str, question: &str, change: impl FnOnce(&mut Mark)) -> UndoWhat {
+fn mark(class: &mut Class, key: &str, question: &str, change: impl FnOnce(&mut Grade)) -> UndoWhat {
     with(class, key, |member| {
         if member.marks.len() < 2_000 || member.marks.contains_key(question) {
             let mark = member.marks.entry(question.to_owned()).or_default();
             change(mark);
-            if *mark == Mark::default() {
+            if *mark == Grade::default() {
                 member.marks.remove(question);
             }
         }

@@ -104,7 +104,7 @@ pub struct Member {
     pub practice: bool,
     /// The teacher's marks by question id.
     #[serde(default)]
-    pub marks: BTreeMap<String, Mark>,
+    pub marks: BTreeMap<String, Grade>,
 }
 
 /// Why a member does not count.
@@ -123,7 +123,7 @@ pub enum Aside {
 
 /// What a teacher gave a question by hand.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-pub struct Mark {
+pub struct Grade {
     /// Level of the prose, 0 to 3.
     #[serde(default)]
     pub level: Option<u8>,

@@ -4,6 +4,7 @@
 use super::room::{AnswerState, Answered, Room, Seat};
 use layercast_core::Message;
 use layercast_core::order::sort_by;
+use serde::Serialize;
 use std::collections::BTreeSet;
 
 /// One question over the class, every group at its own depths.
@@ -15,6 +16,18 @@ pub struct QuestionSum {
     pub ask: Message,
     /// Asked at other depths of other groups.
     pub varies: bool,
+    /// How many stand where.
+    pub seats: Standing,
+    /// Wrong ideas by how many students had them, most first.
+    pub ideas: Vec<IdeaSum>,
+    /// A right answer and one with the commonest idea, of nobody in particular.
+    pub pair: Option<(AnAnswer, AnAnswer)>,
+}
+
+/// How many seats stand where with a question.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(tsify::Tsify), tsify(missing_as_null))]
+pub struct Standing {
     /// Seats it was asked of; the seven below add up to it.
     pub asked: usize,
     /// Right at the first try.
@@ -31,10 +44,6 @@ pub struct QuestionSum {
     pub written: usize,
     /// Words that the teacher has marked.
     pub marked: usize,
-    /// Wrong ideas by how many students had them, most first.
-    pub ideas: Vec<IdeaSum>,
-    /// A right answer and one with the commonest idea, of nobody in particular.
-    pub pair: Option<(AnAnswer, AnAnswer)>,
 }
 
 /// A wrong idea over the class.
@@ -84,14 +93,16 @@ fn sum(room: &Room, kind: u8) -> Option<QuestionSum> {
         kind,
         ask: usual.record.ask.clone(),
         varies: all.iter().any(|(_, answered)| answered.record.id != usual.record.id),
-        asked: all.len(),
-        right_first: count(AnswerState::RightFirst),
-        right_later: count(AnswerState::RightLater),
-        not_yet: count(AnswerState::NotYet),
-        blank: count(AnswerState::Blank),
-        cannot_tell: count(AnswerState::CannotTell),
-        written: count(AnswerState::Written),
-        marked: count(AnswerState::Marked),
+        seats: Standing {
+            asked: all.len(),
+            right_first: count(AnswerState::RightFirst),
+            right_later: count(AnswerState::RightLater),
+            not_yet: count(AnswerState::NotYet),
+            blank: count(AnswerState::Blank),
+            cannot_tell: count(AnswerState::CannotTell),
+            written: count(AnswerState::Written),
+            marked: count(AnswerState::Marked),
+        },
         pair: ideas.first().and_then(|idea| pair(&all, idea.key)),
         ideas,
     })
@@ -147,11 +158,12 @@ fn fullest(answers: Vec<AnAnswer>) -> Option<AnAnswer> {
 /// answers.
 pub fn next(sums: &[QuestionSum]) -> Option<(Option<usize>, Message)> {
     let students = |sum: &QuestionSum| sum.ideas.first().map_or(0, |idea| idea.students);
+    let missed = |sum: &QuestionSum| sum.seats.not_yet + sum.seats.right_later;
     let first_most = |of: &dyn Fn(&QuestionSum) -> usize| {
         let most = sums.iter().map(of).max().filter(|most| *most > 0)?;
         sums.iter().position(|sum| of(sum) == most)
     };
-    if sums.iter().all(|sum| sum.blank == sum.asked) {
+    if sums.iter().all(|sum| sum.seats.blank == sum.seats.asked) {
         return None;
     }
     if let Some(at) = first_most(&students).filter(|at| sums.get(*at).is_some_and(|sum| students(sum) >= 2)) {
@@ -163,11 +175,10 @@ pub fn next(sums: &[QuestionSum]) -> Option<(Option<usize>, Message)> {
             .count("groups", idea.groups);
         return Some((Some(at), said));
     }
-    if let Some(at) = first_most(&|sum: &QuestionSum| sum.not_yet + sum.right_later) {
+    if let Some(at) = first_most(&missed) {
         let sum = sums.get(at)?;
-        let said = Message::new("class-next-not-yet")
-            .message("ask", sum.ask.clone())
-            .count("students", sum.not_yet + sum.right_later);
+        let said =
+            Message::new("class-next-not-yet").message("ask", sum.ask.clone()).count("students", missed(sum));
         return Some((Some(at), said));
     }
     Some((None, Message::new("class-next-why")))

@@ -1,7 +1,7 @@
 //! Points: what was computed, what the teacher gave instead, and what it adds up to.
 
 use super::act::MOST_LEVEL;
-use super::document::Mark;
+use super::document::Grade;
 use super::room::{AnswerState, Answered, Room, Seat};
 use crate::document::{Lesson, ReportPart, USUAL_POINTS};
 
@@ -74,7 +74,7 @@ pub fn points(lesson: &Lesson, seat: &Seat) -> Vec<Points> {
     seat.answers.iter().map(of).chain(report).collect()
 }
 
-fn of_level(mark: &Mark, max: f64) -> Option<f64> {
+fn of_level(mark: &Grade, max: f64) -> Option<f64> {
     mark.level.map(|level| max * f64::from(level.min(MOST_LEVEL)) / f64::from(MOST_LEVEL))
 }
 

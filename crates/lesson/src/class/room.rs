@@ -1,6 +1,6 @@
 //! Everything of a class computed again: each cast once, each sheet by the teacher's lesson.
 
-use super::document::{Class, Mark, Member, Paper};
+use super::document::{Class, Grade, Member, Paper};
 use super::wall::natural;
 use crate::document::{Lesson, Sheet};
 use crate::prepared::oxygen;
@@ -263,7 +263,7 @@ fn asked(context: &Context) -> questions::Paper {
     paper
 }
 
-fn state(record: &Record, mark: Option<&Mark>) -> AnswerState {
+fn state(record: &Record, mark: Option<&Grade>) -> AnswerState {
     let is_words = |judged: &Judgement| judged.verdict == Verdict::Kept;
     let is_judged = |judged: &Judgement| judged.verdict.is_right() || judged.verdict.is_miss();
     if record.judgements.iter().any(is_words) && !record.judgements.iter().any(is_judged) {

@@ -1,6 +1,7 @@
 //! What the Class screen shows: plain values, words as messages, switches with their actions.
 
 use super::action::ClassAction;
+use super::ideas::Standing;
 use super::looks::LookAt;
 use crate::view::{Num, Said};
 use serde::Serialize;
@@ -241,22 +242,8 @@ pub struct QuestionRow {
     pub ask: Said,
     /// Every group at its own depths.
     pub varies: bool,
-    /// Sheets it was asked of.
-    pub asked: usize,
-    /// Right at the first try.
-    pub right_first: usize,
-    /// Right after a miss.
-    pub right_later: usize,
-    /// Not yet.
-    pub not_yet: usize,
-    /// Blank.
-    pub blank: usize,
-    /// Cannot be told.
-    pub cannot_tell: usize,
-    /// Words that are not marked yet.
-    pub written: usize,
-    /// Words that are marked.
-    pub marked: usize,
+    /// How many stand where.
+    pub seats: Standing,
     /// The commonest idea.
     pub idea: Option<IdeaRow>,
     /// Two answers without names: what was answered, and the reason. The first is right.

@@ -237,6 +237,18 @@ impl<'a> Water<'a> {
         self.steep().is_some_and(|s| overlaps(stretch_m, s.step_m))
     }
 
+    /// Whether the readings cannot tell which step changes fastest.
+    pub fn is_untellable(&self) -> bool {
+        self.steep().is_some_and(|steep| !steep.tellable)
+    }
+
+    /// Ends of the step that changes fastest of those apart from the steepest step and whatever ties with it, metres.
+    pub fn fastest_elsewhere_m(&self) -> Option<(f64, f64)> {
+        let away = |step: &&Step| !self.holds_member((step.top_m, step.bottom_m));
+        let best = self.steps().iter().filter(away).max_by(|a, b| self.rate(a).total_cmp(&self.rate(b)))?;
+        Some((best.top_m, best.bottom_m))
+    }
+
     /// Whether a stretch holds a step that counts as steepest.
     pub fn holds_member(&self, stretch_m: (f64, f64)) -> bool {
         let first = self.members.partition_point(|s| s.bottom_m <= stretch_m.0 + SAME_MARK_M);

@@ -316,7 +316,7 @@ impl Kind for SteepestStep {
     }
 
     fn cannot_be_told(&self, q: &Question) -> bool {
-        q.water.steep().is_some_and(|s| !s.tellable)
+        q.water.is_untellable()
     }
 
     fn needs_marks(&self) -> bool {

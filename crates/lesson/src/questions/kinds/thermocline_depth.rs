@@ -242,7 +242,7 @@ impl Kind for ThermoclineDepth {
     }
 
     fn cannot_be_told(&self, q: &Question) -> bool {
-        q.water.steep().is_some_and(|s| !s.tellable)
+        q.water.is_untellable()
     }
 
     fn needs_marks(&self) -> bool {
@@ -250,10 +250,7 @@ impl Kind for ThermoclineDepth {
     }
 
     fn elsewhere_m(&self, q: &Question) -> Option<(f64, f64)> {
-        let away = |s: &&layercast_core::Step| !q.water.holds_member((s.top_m, s.bottom_m));
-        let best =
-            q.water.steps().iter().filter(away).max_by(|a, b| q.water.rate(a).total_cmp(&q.water.rate(b)))?;
-        Some((best.top_m, best.bottom_m))
+        q.water.fastest_elsewhere_m()
     }
 
     fn first_answer(&self, q: &Question) -> Option<Fields> {
