@@ -3,7 +3,7 @@
 use crate::page::{self, Kind};
 use crate::tree::{self, Tree};
 use anyhow::{Result, bail};
-use std::time::{Duration, SystemTime};
+use std::time::{Duration, Instant, SystemTime};
 use tiny_http::{Header, Response, Server};
 
 const FIRST_PORT: u16 = 8046;
@@ -17,12 +17,20 @@ pub fn serve(tree: &Tree) -> Result<()> {
         let newest = newest(tree)?;
         if seen != Some(newest) {
             seen = Some(newest);
-            match page::page(tree, Kind::Served, false) {
-                Ok(html) => shown = Shown { html, build: shown.build + 1 },
-                // The page of before stays; the next change tries again.
-                Err(error) => eprintln!("{error:#}"),
+            match shown.build {
+                0 => println!("building the page: the first time some minutes …"),
+                _ => println!("building …"),
             }
-            println!("http://localhost:{port}/  (Ctrl+C ends it)");
+            let begun = Instant::now();
+            match page::page(tree, Kind::Served, false) {
+                Ok(html) => {
+                    shown = Shown { html, build: shown.build + 1 };
+                    let took_s = begun.elapsed().as_secs();
+                    println!("ready after {took_s} s: http://localhost:{port}/  (Ctrl+C ends it)");
+                }
+                // The page of before stays; the next change tries again.
+                Err(error) => eprintln!("{error:#}\nnot built: the next change tries again (Ctrl+C ends it)"),
+            }
         }
         if let Some(request) = server.recv_timeout(Duration::from_millis(400))? {
             answer(request, &shown)?;
