@@ -50,3 +50,22 @@ test("words are kept as written, and two casts are compared", { timeout: 180_000
   assert.deepEqual(page.faults, []);
   await page.inner.close();
 });
+
+test("a lesson opens in its language, one without a language in the reader's", { timeout: 60_000 }, async () => {
+  const page = await browser.open();
+  page.hurry = true;
+  const seen = () => page.run(() => [document.documentElement.lang, document.querySelector('[data-say="page-bar-questions"]').innerText]);
+  const taken = async (language) => {
+    await steps.paste(page, JSON.stringify({ ...JSON.parse(steps.LESSON_OF_GROUPS), id: `in ${language}`, language }));
+    await page.push("#lesson-take");
+    await page.until(() => !document.getElementById("log-lesson").checkVisibility());
+    return seen();
+  };
+  assert.deepEqual(await taken(""), ["en", "Questions"]);
+  assert.deepEqual(await taken("es"), ["es", "Preguntas"]);
+  // Left as it is, not set back.
+  assert.deepEqual(await taken(""), ["es", "Preguntas"]);
+  assert.deepEqual(await taken("en"), ["en", "Questions"]);
+  assert.deepEqual(page.faults, []);
+  await page.inner.close();
+});

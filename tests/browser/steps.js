@@ -35,7 +35,8 @@ const FOLDER = fileURLToPath(new URL("hand_ins/", import.meta.url));
 /** Goes to Class and drops everything of `hand_ins/` at once; by its name the older copy of A comes first. */
 export async function drop_hand_ins(page) {
   await go(page, "class");
-  const files = readdirSync(FOLDER).map((name) => ({ name, base64: readFileSync(FOLDER + name).toString("base64") }));
+  const names = readdirSync(FOLDER).sort();
+  const files = names.map((name) => ({ name, base64: readFileSync(FOLDER + name).toString("base64") }));
   await drop(page, files);
   await page.until(() => document.querySelector('#class-panel [data-view="add"] [data-part="counts"]')?.checkVisibility());
 }
