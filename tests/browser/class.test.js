@@ -159,7 +159,7 @@ test("a saved class opens again with its marks: into an empty one at once, over 
   await click(`${marks} [data-part="new-yes"]`);
   assert.equal(await page.run(() => document.getElementById("class-students").value), "", "a new class forgets the names");
   await page.until(() => document.querySelectorAll('#class-panel [data-part="casts"] tr').length === 0);
-  const anywhere = () => page.run(() => [document.body.innerHTML, ...[...document.querySelectorAll("input, textarea")].map((one) => one.value)].join("\n"));
+  const anywhere = () => page.run(() => [document.getElementById("app").innerHTML, ...[...document.querySelectorAll("input, textarea")].map((one) => one.value)].join("\n"));
   assert.ok(!(await anywhere()).includes("Kim"), "a name is on the page");
   assert.ok(!(await kept(page)).includes("Kim"), "a name is in the store");
 

@@ -52,11 +52,13 @@ test("words are kept as written, and two casts are compared", { timeout: 180_000
 });
 
 test("a lesson opens in its language, one without a language in the reader's", { timeout: 60_000 }, async () => {
-  const page = await browser.open();
+  const page = await browser.apart();
   page.hurry = true;
+  await page.go();
   const seen = () => page.run(() => [document.documentElement.lang, document.querySelector('[data-say="page-bar-questions"]').innerText]);
   const taken = async (language) => {
     await steps.paste(page, JSON.stringify({ ...JSON.parse(steps.LESSON_OF_GROUPS), id: `in ${language}`, language }));
+    await page.until(() => document.getElementById("log-lesson").checkVisibility());
     await page.push("#lesson-take");
     await page.until(() => !document.getElementById("log-lesson").checkVisibility());
     return seen();
@@ -67,5 +69,5 @@ test("a lesson opens in its language, one without a language in the reader's", {
   assert.deepEqual(await taken(""), ["es", "Preguntas"]);
   assert.deepEqual(await taken("en"), ["en", "Questions"]);
   assert.deepEqual(page.faults, []);
-  await page.inner.close();
+  await page.close();
 });
