@@ -279,7 +279,7 @@ function show_answers(el: HTMLElement): void {
   const question = class_book().question ?? view.next_question ?? 0;
   toggle(part(el, "next"), view.next !== null);
   if (view.next !== null) say_into(part(el, "next"), view.next);
-  const no_words = view.questions.every((one) => one.written + one.marked === 0);
+  const no_words = view.questions.every(({ seats }) => seats.written + seats.marked === 0);
   part(el, "rows").parentElement?.classList.toggle("no-words", no_words);
   list(part(el, "rows"), template("template-class-question"), view.questions, (row, one, index) => {
     say_into(part(row, "ask"), one.name);
