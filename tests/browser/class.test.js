@@ -270,6 +270,29 @@ test("the wall goes from step to step, says last why two differ, and never shows
   await page.go();
   await STATES["class-why"](page);
   const why = await page.text('#class-panel [data-view="why"] [data-part="said"]');
+  // Against one other the time between can be given; what is no time is said.
+  const panel = '#class-panel [data-view="why"]';
+  const choose = (id, value) =>
+    page.run(
+      (id, value) => {
+        const field = document.getElementById(id);
+        field.value = value ?? field.options[1].value;
+        field.dispatchEvent(new Event("change", { bubbles: true }));
+      },
+      id,
+      value,
+    );
+  assert.ok(!(await page.run((clock) => document.querySelector(clock).checkVisibility(), `${panel} [data-part="clock"]`)));
+  await choose("class-other", null);
+  await page.until((clock) => document.querySelector(clock).checkVisibility(), `${panel} [data-part="clock"]`);
+  await choose("class-minutes", "soon");
+  await page.sees(`${panel} [data-part="said"]`, "“soon” is not a number of minutes");
+  await choose("class-when", "earlier");
+  await choose("class-minutes", "1");
+  await page.sees(`${panel} [data-part="said"]`, "W/m²");
+  await choose("class-minutes", "");
+  await choose("class-other", "");
+  await page.until((panel, why) => document.querySelector(panel).innerText.replace(/\s+/g, " ").includes(why.slice(0, 40)), `${panel} [data-part="said"]`, why);
   await page.push('#class-panel [data-view="why"] [data-part="to-list"]');
   await page.push('#class-panel [data-part="to-notes"]');
   const notes = await page.run(() =>

@@ -36,7 +36,7 @@ export type Job =
   | { do: "words"; notebook: string; screen: Screen; ranges: string | null }
   | { do: "trials"; notebook: string; otherwise: Otherwise | null; from: number; count: number }
   | { do: "ranges"; notebook: string; drawn: Float64Array }
-  | { do: "why"; book: string; one: string; other: string | null }
+  | { do: "why"; book: string; one: string; other: string | null; minutes: string; later: boolean }
   | { do: "otherwise"; notebook: string; otherwise: Otherwise; drawn: Float64Array; ranges: string | null };
 
 /** What each job gives. */
@@ -73,7 +73,7 @@ export function do_job(core: Core, job: Job, calculating: () => void): Done[Job[
     case "ranges":
       return core.ranges(job.notebook, job.drawn);
     case "why":
-      return core.class_why(job.book, job.one, job.other).why;
+      return core.class_why(job.book, job.one, job.other, job.minutes, job.later).why;
     case "otherwise":
       return core.otherwise(job.notebook, job.otherwise, job.drawn, job.ranges);
     case "change": {

@@ -86,7 +86,7 @@ fn main() {
     });
     let ids: Vec<String> = look(&class, None).casts.into_iter().map(|cast| cast.cast_id).collect();
     let (Some(first), Some(second)) = (ids.first(), ids.get(1)) else { return };
-    let against = Against { one: first, other: Some(second), minutes_apart: None };
+    let against = Against { one: first, other: Some(second), minutes: "", later: true };
     let told = fastest_ms(3, || {
         black_box(why(&class, against));
     });

@@ -147,7 +147,7 @@ fn why_two_groups_differ_is_said_with_what_cannot_be_told() {
     let (class, _) = taken(&Class::new("", None), &[c, d, same]);
     let ids: Vec<String> = look(&class, None).casts.into_iter().map(|cast| cast.cast_id).collect();
     let words = Words::new("en");
-    let view = why(&class, Against { one: &ids[1], other: Some(&ids[0]), minutes_apart: None }).unwrap();
+    let view = why(&class, Against { one: &ids[1], other: Some(&ids[0]), minutes: "", later: true }).unwrap();
     assert_eq!(words.say(&view.title), "D and C");
     let said: Vec<String> = view.said.iter().map(|said| words.say(said)).collect();
     // Their layers stand alike: what is said first is that there is nothing to contradict.
@@ -160,22 +160,23 @@ fn why_two_groups_differ_is_said_with_what_cannot_be_told() {
     );
     assert_eq!(view.causes.len(), 5);
     assert!(view.causes[0].possible);
-    let back = why(&class, Against { one: &ids[0], other: Some(&ids[1]), minutes_apart: None }).unwrap();
+    let back = why(&class, Against { one: &ids[0], other: Some(&ids[1]), minutes: "", later: true }).unwrap();
     assert!(
         words
             .say(&back.said[2])
             .starts_with("Fits best: If the probe of group C read 0.60\u{a0}°C less than that of group D,")
     );
-    let chance = why(&class, Against { one: &ids[2], other: Some(&ids[0]), minutes_apart: None }).unwrap();
+    let chance =
+        why(&class, Against { one: &ids[2], other: Some(&ids[0]), minutes: "", later: true }).unwrap();
     assert!(words.say(&chance.said[2]).starts_with("Nothing but chance"));
-    let rest = why(&class, Against { one: &ids[1], other: None, minutes_apart: None }).unwrap();
+    let rest = why(&class, Against { one: &ids[1], other: None, minutes: "", later: true }).unwrap();
     assert_eq!(words.say(&rest.title), "D and the rest");
     let of_rest = words.say(&rest.said[2]);
     assert!(of_rest.starts_with("Fits best: If the probe of group D read"), "{of_rest}");
     assert!(of_rest.contains("more than that of the rest,"), "{of_rest}");
     let key = class.now.members[1].key.clone();
     let moved = act(&class, &ClassAction::OtherStation { member: key, on: true });
-    let away = why(&moved, Against { one: &ids[0], other: Some(&ids[1]), minutes_apart: None }).unwrap();
+    let away = why(&moved, Against { one: &ids[0], other: Some(&ids[1]), minutes: "", later: true }).unwrap();
     assert!(words.say(&away.said[0]).starts_with("D measured at another place."), "{:?}", away.said);
     // No size is given that reads as nothing.
     for view in [&view, &back, &chance, &rest, &away] {
@@ -183,7 +184,7 @@ fn why_two_groups_differ_is_said_with_what_cannot_be_told() {
             assert!(!words.say(&cause.said).contains(" 0.0\u{a0}m"), "{:?}", words.say(&cause.said));
         }
     }
-    assert_eq!(why(&class, Against { one: "nobody", other: None, minutes_apart: None }), None);
+    assert_eq!(why(&class, Against { one: "nobody", other: None, minutes: "", later: true }), None);
     for language in ["en", "es"] {
         let words = Words::new(language);
         view.causes.iter().for_each(|cause| {
@@ -271,7 +272,7 @@ fn a_planted_cause_is_told_in_its_direction() {
         let ids: Vec<String> = look(&class, None).casts.into_iter().map(|cast| cast.cast_id).collect();
         let told = |one: usize, other: Option<usize>| {
             let other = other.map(|other| ids[other].as_str());
-            let view = why(&class, Against { one: &ids[one], other, minutes_apart: None }).unwrap();
+            let view = why(&class, Against { one: &ids[one], other, minutes: "", later: true }).unwrap();
             words.say(&view.causes.iter().find(|cause| cause.name.id == id).unwrap().said)
         };
         for (said, [begin, then]) in [(told(1, Some(0)), from_d), (told(0, Some(1)), from_c)] {
@@ -280,5 +281,45 @@ fn a_planted_cause_is_told_in_its_direction() {
         // One group is all the rest there is: the same direction, and no name.
         let rest = told(1, None);
         assert!(rest.starts_with(from_d[0]) && rest.contains("the rest, that would explain"), "{id}: {rest}");
+    }
+}
+
+/// Job row C, worked there by hand: 0.3 °C more through 8 m in one hour is 2,787 W/m², which no sun gives.
+#[test]
+fn minutes_between_two_casts_tell_whether_the_sun_could_have_done_it() {
+    let water = |depth: f64| 15.0 - 7.0 * libm::tanh((depth - 4.0) / 1.5);
+    let seats = |more_c: fn(f64) -> f64| {
+        let c = retyped(&seat("group_c", "C", "03"), |depth, temp| *temp = water(*depth));
+        let d = retyped(&seat("group_c", "D", "04"), |depth, temp| *temp = water(*depth) + more_c(*depth));
+        taken(&Class::new("", None), &[c, d]).0
+    };
+    let words = Words::new("en");
+    let told = |class: &Class, minutes: &str, later: bool| {
+        let ids: Vec<String> = look(class, None).casts.into_iter().map(|cast| cast.cast_id).collect();
+        let view = why(class, Against { one: &ids[1], other: Some(&ids[0]), minutes, later }).unwrap();
+        let sun = view.said.iter().find(|said| said.id.contains("sun") || said.id.contains("clock"));
+        (sun.map(|said| words.say(said)), words.say(&view.said[0]))
+    };
+    let everywhere = seats(|_| 0.3);
+    let deep_m = 9.5;
+    let (Some(said), _) = told(&everywhere, "60", true) else { panic!("nothing of the sun") };
+    let power: f64 = said.chars().filter(char::is_ascii_digit).collect::<String>().parse().unwrap();
+    assert!((power / (2787.0 * deep_m / 8.0) - 1.0).abs() < 0.05, "{said}");
+    assert!(said.ends_with("the sun cannot have done it."), "{said}");
+    // A whole day is time enough, and without a time nothing is said of what is no warm top.
+    assert_eq!(told(&everywhere, "1440", true).0, None);
+    assert_eq!(told(&everywhere, "", true).0, None);
+
+    let top = seats(|depth| 1.5 * libm::exp(-depth / 0.8));
+    assert!(told(&top, "", true).0.is_some_and(|said| said.contains("write the minutes above")));
+    assert!(told(&top, "240", true).0.is_some_and(|said| said.starts_with("The sun could have done it")));
+    assert!(told(&top, "10", true).0.is_some_and(|said| said.starts_with("The sun cannot have done it")));
+    // Read the other way round in time, the later cast is the colder one.
+    assert!(
+        told(&top, "240", false).0.is_some_and(|said| said.starts_with("The later cast holds less heat"))
+    );
+    for odd in ["soon", "-5", "0", "4-5", "4 m", "99999"] {
+        let (_, first) = told(&top, odd, true);
+        assert!(first.starts_with(&format!("“{odd}” is not a number of minutes")), "{first}");
     }
 }

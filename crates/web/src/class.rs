@@ -124,13 +124,20 @@ pub fn class_look(class: &str, against: Option<String>) -> Result<Ts<ClassShown>
     large_view(&ClassShown::of(&Room::of(&read(class)?), against.as_deref()))
 }
 
-/// Why two casts differ, or one and the rest (`other` is not given).
+/// Why two casts differ, or one and the rest (`other` is not given). `minutes`: as it was typed how long after the other one
+/// was read, or before it where `later` is false.
 ///
 /// # Errors
 /// When the text is no class.
 #[wasm_bindgen]
-pub fn class_why(class: &str, one: &str, other: Option<String>) -> Result<Ts<WhyTold>, JsError> {
-    let against = Against { one, other: other.as_deref(), minutes_apart: None };
+pub fn class_why(
+    class: &str,
+    one: &str,
+    other: Option<String>,
+    minutes: &str,
+    later: bool,
+) -> Result<Ts<WhyTold>, JsError> {
+    let against = Against { one, other: other.as_deref(), minutes, later };
     large_view(&WhyTold { why: why(&read(class)?, against) })
 }
 

@@ -4,7 +4,8 @@ import type { WhyView } from "../../generated/core";
 import { begin_busy } from "../busy";
 import { class_book } from "../class_state";
 import { Stopped } from "../core";
-import { by_id, list, part, set_text, template } from "../dom";
+import { by_id, list, part, set_text, template, toggle } from "../dom";
+import type { Job } from "../jobs";
 import { beside, Halted } from "../long";
 import { say, say_into, t } from "../say";
 import { show } from "../state";
@@ -44,11 +45,17 @@ export function show_why(el: HTMLElement): void {
   options(one, casts);
   // Nothing differs from itself.
   options(other, [["", t("class-why-rest")], ...casts.filter(([id]) => id !== one.value)]);
-  const key = `${one.value} ${other.value} ${stamp()}`;
+  // How long lies between one and many others, nobody can say.
+  toggle(part(el, "clock"), other.value !== "");
+  const minutes = by_id<HTMLInputElement>("class-minutes").value;
+  const later = by_id<HTMLSelectElement>("class-when").value === "later";
+  const key = `${one.value} ${other.value} ${minutes} ${later} ${stamp()}`;
   if (key !== asked) {
     asked = key;
     told = null;
-    if (one.value !== "" && other.value !== one.value) void find_out(key, text, one.value, other.value || null);
+    if (one.value !== "" && other.value !== one.value) {
+      void find_out(key, { do: "why", book: text, one: one.value, other: other.value || null, minutes, later });
+    }
   }
   set_text(part(el, "pair"), told === null ? "" : say(told.title));
   list(part(el, "said"), template("template-line"), told?.said ?? [], (line, said) => say_into(line, said));
@@ -60,10 +67,10 @@ export function show_why(el: HTMLElement): void {
 }
 
 /** Thousands of casts drawn by chance take a while: the worker compares. */
-async function find_out(key: string, book: string, one: string, other: string | null): Promise<void> {
+async function find_out(key: string, job: Extract<Job, { do: "why" }>): Promise<void> {
   const busy = begin_busy(["sure"], null, { quiet: true });
   try {
-    const found = await beside({ do: "why", book, one, other }, busy, "sure");
+    const found = await beside(job, busy, "sure");
     if (key !== asked) return;
     told = found;
     show();

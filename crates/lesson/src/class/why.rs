@@ -8,6 +8,7 @@ use layercast_core::compare::{
     Cause, Comparison, Fit, NotTried, Options, Pair, Refusal, Side, Sun, TRIALS, Verdict,
 };
 use layercast_core::{Level, Message};
+use layercast_exchange::number::{Quantity, quantity};
 use serde::Serialize;
 
 /// Why two casts differ.
@@ -41,9 +42,29 @@ pub struct Against<'a> {
     pub one: &'a str,
     /// Content id of the other; `None`: the middle of the rest.
     pub other: Option<&'a str>,
-    /// Minutes from the one to the other, where clocks were read.
-    pub minutes_apart: Option<f64>,
+    /// How many minutes lie between them, as it was typed; empty where nobody knows. Against the rest it says nothing.
+    pub minutes: &'a str,
+    /// The one was read after the other.
+    pub later: bool,
 }
+
+impl Against<'_> {
+    /// Minutes from the other to the one; an error where something else was typed.
+    fn minutes(&self) -> Result<Option<f64>, Message> {
+        if self.other.is_none() || self.minutes.trim().is_empty() {
+            return Ok(None);
+        }
+        match quantity(self.minutes) {
+            Some(Quantity { value, to: None, unit: None, .. }) if value > 0.0 && value <= MOST_MINUTES => {
+                Ok(Some(if self.later { value } else { -value }))
+            }
+            _ => Err(Message::new("class-why-minutes-not").text("text", self.minutes.trim())),
+        }
+    }
+}
+
+/// Over more than a week the weather decides, not one number of watts.
+const MOST_MINUTES: f64 = 7.0 * 24.0 * 60.0;
 
 /// Why they differ; `None` for casts that are not there. Values are those of the one less the other.
 pub fn why(class: &super::Class, against: Against) -> Option<WhyView> {
@@ -61,8 +82,12 @@ pub fn why(class: &super::Class, against: Against) -> Option<WhyView> {
     let title = Message::new("class-why-title")
         .text("one", names.one)
         .message("other", names.other("class-why-group"));
-    let before = before(&cores, one_core, against.other);
-    let options = Options { minutes_apart: against.minutes_apart.map(|m| -m), ..Options::default() };
+    let mut before = before(&cores, one_core, against.other);
+    let minutes_apart = against.minutes().unwrap_or_else(|not| {
+        before.insert(0, not);
+        None
+    });
+    let options = Options { minutes_apart, ..Options::default() };
     // b less a: the other is a, so that the values are those of the one.
     let view = match Pair::new(&other, &one, &options) {
         Err(refusal) => {
@@ -166,8 +191,14 @@ fn sentences(found: &Comparison, names: Names) -> Vec<Message> {
             }
         }
     }
+    if let Some(heat) = found.heat.filter(|heat| heat.sun == Sun::Cannot)
+        && !matches!(found.verdict, Some(Verdict::Cause(Cause::WarmTop) | Verdict::Chance) | None)
+    {
+        said.push(Message::new("class-why-sun-whole").number("power", heat.power_w_m2.round(), 0));
+    }
     if let (None, true) = (found.heat, found.verdict == Some(Verdict::Cause(Cause::WarmTop))) {
-        said.push(Message::new("class-why-no-clock"));
+        let id = if names.other.is_some() { "class-why-no-clock" } else { "class-why-no-clock-rest" };
+        said.push(Message::new(id));
     }
     said
 }
