@@ -54,7 +54,7 @@ test("casts of other days are set beside one another, and no line is drawn throu
   await page.sees(`${YEARS} [data-part="pairs"]`, "2 days apart in the year.");
   await page.sees(`${YEARS} [data-part="pairs"]`, "on average");
   await page.sees(`${YEARS} [data-part="trend"]`, "No trend is offered");
-  assert.equal(await page.run((at) => document.querySelector(`${at} tbody tr button`).textContent, YEARS), "2024-10-12");
+  assert.equal(await page.run((at) => document.querySelector(`${at} tbody tr button`).textContent, YEARS), "2024-10-12 · G · the dock");
   const inked = await page.run(() => {
     const canvas = document.querySelector("#class-picture canvas");
     const { data } = canvas.getContext("2d").getImageData(0, 0, canvas.width, canvas.height);

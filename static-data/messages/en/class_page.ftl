@@ -48,7 +48,8 @@ class-shuffle-not = In order again
 class-wall-back = Back
 class-wall-next = Next
 class-wall-leave = Close
-class-wall-keys = Arrow keys: back and next · B: dark · Esc: close
+class-wall-keys = Arrows: back and next · a letter: that group’s curve · point: dark · Esc: close
+class-wall-why = { $pair }. { $said }
 class-wall-curves = What each group read
 class-wall-marks = Where each group put the thermocline
 class-wall-middle = The middle of the class, and how far the groups lie apart
@@ -213,7 +214,7 @@ class-run-after-lines =
 ## What to ask at the wall
 
 class-to-notes = What to ask
-class-notes-about = Only you see these, here and on paper. Arrow keys go from step to step; B makes the wall dark.
+class-notes-about = Only you see these, here and on paper. Arrow keys go from step to step; over the curves a letter lights its group, and the point makes the wall dark.
 class-notes-print = Print them
 class-wall-guesses = What each group guessed before the first reading
 class-note-guesses = Ask: what made you think so? Leave every guess as it is; nobody grades them.
@@ -235,3 +236,7 @@ class-open-yes = Open it
 # Where nothing is drawn yet.
 class-nothing = The groups will stand here side by side.
 class-nothing-years = Your casts will stand here side by side, the earliest first.
+
+# Over two answers side by side.
+class-pair-right = right for its water
+class-pair-idea = with this idea

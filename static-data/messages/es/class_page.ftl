@@ -48,7 +48,8 @@ class-shuffle-not = En orden otra vez
 class-wall-back = Atrás
 class-wall-next = Siguiente
 class-wall-leave = Cerrar
-class-wall-keys = Flechas: atrás y siguiente · B: oscuro · Esc: cerrar
+class-wall-keys = Flechas: atrás y siguiente · una letra: la curva de ese grupo · punto: oscuro · Esc: cerrar
+class-wall-why = { $pair }. { $said }
 class-wall-curves = Lo que leyó cada grupo
 class-wall-marks = Dónde puso cada grupo la termoclina
 class-wall-middle = El centro de la clase, y cuánto se separan los grupos
@@ -213,7 +214,7 @@ class-run-after-lines =
 ## Qué preguntar durante la proyección
 
 class-to-notes = Qué preguntar
-class-notes-about = Estas preguntas solo las ves tú, aquí y en papel. Las flechas van de paso en paso; B oscurece la proyección.
+class-notes-about = Estas preguntas solo las ves tú, aquí y en papel. Las flechas van de paso en paso; sobre las curvas, una letra resalta su grupo y el punto oscurece la proyección.
 class-notes-print = Imprimirlas
 class-wall-guesses = Lo que supuso cada grupo antes de la primera lectura
 class-note-guesses = Pregunta: ¿de dónde salió esa idea? Deja cada suposición como está; nadie las califica.
@@ -235,3 +236,7 @@ class-open-yes = Abrirla
 # Where nothing is drawn yet.
 class-nothing = Aquí estarán los grupos, uno junto a otro.
 class-nothing-years = Aquí estarán tus mediciones, una junto a otra, primero la más antigua.
+
+# Over two answers side by side.
+class-pair-right = acertada para su agua
+class-pair-idea = con esta idea

@@ -356,7 +356,9 @@ function fill_own(el: HTMLElement, own: OwnView, name: string): void {
     const field = part<HTMLInputElement>(el, field_name);
     toggle(field, text !== undefined);
     if (text !== undefined && document.activeElement !== field) set_value(field, text);
-    set_attr(field, "placeholder", t(words));
+    const of = part(el, `${field_name}-of`);
+    toggle(of, text !== undefined);
+    set_text(of, t(words));
     set_attr(field, "aria-label", `${t(words)}: ${name}`);
   }
   list(part(el, "levels"), template("template-lesson-level"), own.rubric, (line, words, index) => {

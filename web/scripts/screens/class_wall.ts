@@ -57,6 +57,9 @@ function key_does(key: string): (() => void) | null {
   if (key === "ArrowRight" || key === "PageDown") return () => step(1);
   if (key === "ArrowLeft" || key === "PageUp") return () => step(-1);
   if (key === "Escape") return leave_wall;
+  // Among curves a letter is a group; the point makes dark all the same.
+  const lit = light(key);
+  if (lit !== null) return lit;
   if (DARK.has(key)) return () => set_class({ blank: !class_book().blank });
   return null;
 }
@@ -71,12 +74,25 @@ function step(by: number): void {
   if (next === undefined) return;
   const why = next === "why";
   keys_told = true;
-  set_class({ part: why ? "curves" : next, why, against: why ? (why_told()?.one ?? null) : null, blank: false });
+  set_class({ part: why ? "curves" : next, why, against: why ? (why_told()?.one ?? null) : lit_before, blank: false });
   speak(said_of(next));
+}
+
+/** The cast that was in hand before the wall. */
+let lit_before: string | null = null;
+
+/** Lights the group of this letter among the others, and lets it go again. */
+function light(letter: string): (() => void) | null {
+  const { view, against, part, why } = class_book();
+  const named = (name: string): boolean => name.toUpperCase() === letter.toUpperCase();
+  const cast = view.casts.find(({ name }) => named(name));
+  if (cast === undefined || why || part !== "curves") return null;
+  return () => set_class({ against: against === cast.cast_id ? null : cast.cast_id });
 }
 
 /** Shows the class to the room: large, in the projector's colours, alone on the screen where the browser allows it. */
 export function to_wall(): void {
+  lit_before = class_book().against;
   set_class({ wall: true, why: false, blank: false });
   apply_view({ ...state().ui, theme: "projector" });
   void document.documentElement.requestFullscreen?.().catch(() => {});
@@ -84,7 +100,7 @@ export function to_wall(): void {
 }
 
 function leave_wall(): void {
-  set_class({ wall: false, why: false, blank: false });
+  set_class({ wall: false, why: false, blank: false, against: lit_before });
   apply_view(state().ui);
   if (document.fullscreenElement !== null) void document.exitFullscreen();
   by_id("class-panel").querySelector<HTMLElement>("[data-part=wall]")?.focus();
@@ -97,7 +113,8 @@ export function said_of(step: WallStep): string {
       return t("class-wall-guesses");
     case "why": {
       const told = why_told();
-      return told === null ? "" : [say(told.view.title), ...told.view.said.slice(0, 2).map(say)].join(" ");
+      if (told === null) return "";
+      return t("class-wall-why", { pair: say(told.view.title), said: say(told.view.short ?? told.view.title) });
     }
     case "curves":
       return t("class-wall-curves");

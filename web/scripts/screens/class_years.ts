@@ -124,7 +124,7 @@ export function show_years(el: HTMLElement): void {
 function fill_row(row: HTMLElement, one: YearRow, chosen: string): void {
   row.classList.toggle("on", one.cast === chosen);
   const name = part(row, "name");
-  set_text(name, one.is_day ? one.day : one.group || one.place || "?");
+  set_text(name, [one.is_day ? one.day : "", one.group, one.place].filter(Boolean).join(" · ") || "?");
   set_attr(name, "aria-pressed", String(one.cast === chosen));
   set_text(part(row, "value"), one.value === null ? "" : num(one.value));
   say_into(part(row, "said"), one.said);

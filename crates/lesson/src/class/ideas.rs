@@ -68,7 +68,8 @@ pub struct AnAnswer {
     pub reason: String,
 }
 
-/// Every question that was asked of somebody, in the order of the papers. Practice does not count.
+/// Every question that was asked of somebody, in the order of the lesson; those of a water's own come after it. Practice
+/// does not count.
 pub fn questions(room: &Room) -> Vec<QuestionSum> {
     let mut kinds: Vec<u8> = Vec::new();
     for answered in room.counted().flat_map(|seat| &seat.answers) {
@@ -76,6 +77,8 @@ pub fn questions(room: &Room) -> Vec<QuestionSum> {
             kinds.push(answered.record.kind);
         }
     }
+    let place = |kind: &u8| room.lesson.kinds.iter().position(|one| one == kind).unwrap_or(usize::MAX);
+    sort_by(&mut kinds, |a, b| place(a).cmp(&place(b)));
     kinds.into_iter().filter_map(|kind| sum(room, kind)).collect()
 }
 

@@ -175,6 +175,12 @@ fn adopt(class: &mut Class, things: &[Thing]) {
     }
 }
 
+/// What a lesson is called: by its teacher, else by its id.
+fn named(lesson: &Lesson) -> String {
+    let title = lesson.title.trim();
+    if title.is_empty() { lesson.id.clone() } else { format!("“{title}”") }
+}
+
 /// It says this class, or none.
 fn is_class(class: &Class, hand_in: &HandIn) -> bool {
     let code = hand_in.sheet.class.trim();
@@ -265,7 +271,7 @@ fn take(class: &mut Class, thing: Thing) -> TakenRow {
         return row(Outcome::NotOurs, Some(why), Some(add(class, id, paper, Some(Aside::OtherClass))));
     }
     if hand_in.lesson.id != lesson_id {
-        let why = Message::new("class-row-other-lesson").text("lesson", hand_in.lesson.id.clone());
+        let why = Message::new("class-row-other-lesson").text("lesson", named(&hand_in.lesson));
         return row(Outcome::NotOurs, Some(why), Some(add(class, id, paper, Some(Aside::OtherLesson))));
     }
     let who = owner(hand_in, &hand_in.sheet.seat);

@@ -19,6 +19,8 @@ pub struct WhyView {
     pub title: Said,
     /// What the readings say, most important first.
     pub said: Vec<Said>,
+    /// The one of them that a room needs: the cause, or that there is none.
+    pub short: Option<Said>,
     /// Each cause that was tried.
     pub causes: Vec<CauseView>,
 }
@@ -96,12 +98,15 @@ pub fn why(class: &super::Class, against: Against) -> Option<WhyView> {
                 Refusal::TooLittleWater => "class-why-too-little",
             };
             let said = before.into_iter().chain([Message::new(id)]).map(Into::into).collect();
-            WhyView { title: title.into(), said, causes: Vec::new() }
+            WhyView { title: title.into(), said, short: Some(Message::new(id).into()), causes: Vec::new() }
         }
         Ok(pair) => {
             let found = pair.comparison(&pair.chance(0, TRIALS));
-            let said = before.into_iter().chain(sentences(&found, names)).map(Into::into).collect();
-            WhyView { title: title.into(), said, causes: causes(&found, names) }
+            let sentences = sentences(&found, names);
+            // How far apart they are stands first, what it comes to behind it.
+            let short = sentences.get(1).cloned().map(Into::into);
+            let said = before.into_iter().chain(sentences).map(Into::into).collect();
+            WhyView { title: title.into(), said, short, causes: causes(&found, names) }
         }
     };
     Some(view)
@@ -175,6 +180,9 @@ fn sentences(found: &Comparison, names: Names) -> Vec<Message> {
             let fit = found.fit(cause);
             let best = fit.map_or_else(|| name(cause), |fit| sized(cause, fit, names));
             said.push(Message::new("class-why-best").message("cause", best));
+            if let Some(more) = explains_more(found, cause) {
+                said.push(Message::new("class-why-simpler").message("cause", name(more)));
+            }
             for other in &found.cannot_be_told_from {
                 said.push(Message::new("class-why-cannot-be-told").message("cause", name(*other)));
             }
@@ -201,6 +209,16 @@ fn sentences(found: &Comparison, names: Names) -> Vec<Message> {
         said.push(Message::new(id));
     }
     said
+}
+
+/// The cause that explains clearly more than the one that is named, and is not named for what it needs to do so.
+fn explains_more(found: &Comparison, named: Cause) -> Option<Cause> {
+    let explains = |cause| found.fit(cause).map_or(0.0, |fit| (100.0 * fit.explains).round());
+    let others = found.explanations.iter().map(|one| one.cause).filter(|cause| *cause != named);
+    let (best, most) = others
+        .map(|cause| (cause, explains(cause)))
+        .fold((named, explains(named)), |a, b| if b.1 > a.1 { b } else { a });
+    (best != named && most >= explains(named) + 1.0).then_some(best)
 }
 
 fn causes(found: &Comparison, names: Names) -> Vec<CauseView> {

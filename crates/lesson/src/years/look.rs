@@ -130,7 +130,7 @@ pub fn look(book: &YearBook, chosen: Option<&str>) -> YearsView {
     }
 }
 
-/// Names ("2025-10", or the group before there is a day, "25-10" where there are many), analyses and slack depths in order, for the picture.
+/// Names ("2025-10", "2025-10 A" where two share a month, or the group before there is a day, "25-10" where there are many), analyses and slack depths in order, for the picture.
 pub fn shown(book: &YearBook) -> Vec<(String, Analysis, Option<f64>)> {
     let from = if book.casts.len() > ROOMY { 2 } else { 0 };
     let name = |one: &YearCast| match Day::read(&one.day) {
@@ -138,7 +138,17 @@ pub fn shown(book: &YearBook) -> Vec<(String, Analysis, Option<f64>)> {
         None if one.cast.group.trim().is_empty() => "?".to_owned(),
         None => one.cast.group.trim().chars().take(3).collect(),
     };
-    read(book).into_iter().map(|one| (name(one.one), one.analysis, one.one.cast.bed_m)).collect()
+    let all = read(book);
+    let names: Vec<String> = all.iter().map(|one| name(one.one)).collect();
+    // Two of one month are told apart by their groups.
+    let full = |at: usize, group: &str| {
+        let name = names.get(at).cloned().unwrap_or_default();
+        let again = names.iter().filter(|other| **other == name).count() > 1;
+        let group: String = group.trim().chars().take(3).collect();
+        if again && !group.is_empty() && group != name { format!("{name} {group}") } else { name }
+    };
+    let named: Vec<String> = all.iter().enumerate().map(|(at, one)| full(at, &one.one.cast.group)).collect();
+    named.into_iter().zip(all).map(|(name, one)| (name, one.analysis, one.one.cast.bed_m)).collect()
 }
 
 fn row(all: &[Read], read: &Read) -> YearRow {
