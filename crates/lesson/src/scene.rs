@@ -127,7 +127,8 @@ pub fn early(context: &Context, paper: &Paper) -> Vec<(usize, String)> {
         Told::Steps => !now.steps,
         Told::MixedLayer => !now.mixed_layer,
         Told::DeepLayer => !now.deep_layer,
-        Told::Verdicts => true,
+        // Even where the thermocline is open: what is answered after the check earns nothing.
+        Told::Verdicts | Told::Thermocline => true,
     };
     let told = questions::revealed_by_check(context, paper).into_iter();
     let covered = told.filter(|(_, told)| still_covered(*told)).map(|(i, _)| i);

@@ -5,7 +5,7 @@ use crate::support::{Words, doing};
 use layercast_lesson::action::Action;
 use layercast_lesson::class::export::{Options, harmless, long, slips, wide};
 use layercast_lesson::class::{Class, ClassAction, look};
-use layercast_lesson::document::{Notebook, ReportPart};
+use layercast_lesson::document::{MarkName, Notebook, ReportPart};
 
 /// Six seats of three groups on question 1, which gives four points. By hand:
 ///
@@ -395,4 +395,44 @@ fn formulas_are_made_harmless_and_numbers_are_left_alone() {
     let class = taken(&Class::new("", None), &[notebook]).0;
     let rows = cells(&long(&class, &Options::default()), ',');
     assert_eq!((rows[1][1].as_str(), rows[1][2].as_str()), ("'=1+\"1", "a;b,c\n@d"));
+}
+
+#[test]
+fn a_right_answer_after_it_was_shown_says_why_it_has_no_points() {
+    let mark = |mark, text: &str| Action::TypeMark { mark, text: text.into() };
+    let mut all = vec![seat("group_c", "C", "01"), seat("group_c", "C", "02")];
+    for one in &mut all {
+        one.lesson.kinds = vec![7];
+        *one = doing(
+            one,
+            &[mark(MarkName::Mixed, "2.5"), mark(MarkName::Thermocline, "4"), mark(MarkName::Deep, "6")],
+        );
+    }
+    let tried = |notebook: &Notebook, depth: &str| {
+        let set = Action::SetField { question: 0, field: "depth".into(), text: depth.into() };
+        doing(notebook, &[set, Action::Check { question: 0 }])
+    };
+    let check = Action::CheckMarks { early: true };
+    all[0] = tried(&doing(&tried(&all[0], "8"), std::slice::from_ref(&check)), "3.8");
+    all[1] = doing(&tried(&tried(&all[1], "8"), "3.8"), &[check]);
+    let class = taken(&Class::new("", None), &all).0;
+    let words = [Words::new("en"), Words::new("es")];
+    let said = |said: &Option<layercast_lesson::view::Said>| {
+        said.as_ref().map(|said| words.each_ref().map(|words| words.say(said)))
+    };
+    let why = ["after it was shown: no points", "después de mostrarse: sin puntos"].map(str::to_owned);
+    let view = look(&class, None);
+    let of = |at: usize| &view.sheets[at].answers[0];
+    assert_eq!((of(0).points.value, said(&of(0).after_shown)), (0.0, Some(why.clone())));
+    assert_eq!((of(1).points.value, said(&of(1).after_shown)), (4.0, None));
+    let slips = slips(&class);
+    assert_eq!((slips[0].points.value, said(&slips[0].lines[0].after_shown)), (0.0, Some(why)));
+    assert_eq!(said(&slips[1].lines[0].after_shown), None);
+    // Points that the teacher gave instead need no such reason.
+    let set = ClassAction::SetPoints {
+        member: key(&class, "01"),
+        question: of(0).question.clone(),
+        text: "2".into(),
+    };
+    assert_eq!(said(&look(&acted(&class, &[set]), None).sheets[0].answers[0].after_shown), None);
 }

@@ -5,7 +5,7 @@ use crate::support;
 
 use layercast_lesson::action::Action;
 use layercast_lesson::document::{Lesson, MarkName, Notebook, Open, Screen};
-use layercast_lesson::{act, look, prepare, scene};
+use layercast_lesson::{act, look, prepare, questions, scene};
 use serde_json::Value;
 use support::{NAMES, checked, doing, notebook};
 
@@ -235,13 +235,63 @@ fn an_early_check_names_its_questions_first_and_takes_their_credit() {
     );
     let early = look(&marked).profile.early.expect("an early check would show something");
     let words = support::Words::new("en");
-    // Kind 5 is the third question; here it asks a single step, whose bar the strip would show.
-    assert_eq!(words.say(&early.said), "Checking now shows the answers to questions 3, 4 and 5.");
-    assert_eq!(words.say(&early.ways[0].label), "Answer 3, 4 and 5 first");
+    // Kind 5 is the third question; here it asks a single step, whose bar the strip would show. The mark answers the
+    // sixth, but has no give or take that would answer the seventh.
+    assert_eq!(words.say(&early.said), "Checking now shows the answers to questions 3, 4, 5 and 7.");
+    assert_eq!(words.say(&early.ways[0].label), "Answer 3, 4, 5 and 7 first");
     assert_eq!(early.ways[0].action, Action::Go { screen: Screen::Questions, question: Some(2) });
     let waited = act(&marked, &Action::CheckMarks { early: false });
     assert!(waited.sheets[0].first_marks.is_none(), "the page asks first");
     let checked = act(&marked, &Action::CheckMarks { early: true });
-    assert_eq!(checked.sheets[0].revealed_early.len(), 3);
+    assert_eq!(checked.sheets[0].revealed_early.len(), 4);
     assert!(look(&checked).profile.early.is_none());
+}
+
+#[test]
+fn a_thermocline_that_was_missed_is_named_before_the_check_and_says_afterwards_why_it_earns_nothing() {
+    let mut marked = notebook("group_c");
+    marked.lesson.kinds = vec![7];
+    let mark = |mark, text: &str| Action::TypeMark { mark, text: text.into() };
+    let marked = doing(
+        &marked,
+        &[mark(MarkName::Mixed, "2.5"), mark(MarkName::Thermocline, "4"), mark(MarkName::Deep, "6")],
+    );
+    let words = support::Words::new("en");
+    // Untried, the mark itself is what the check takes for the answer.
+    assert!(look(&marked).profile.early.is_none());
+    let tried = |notebook: &Notebook, depth: &str| {
+        let set = Action::SetField { question: 0, field: "depth".into(), text: depth.into() };
+        doing(notebook, &[set, Action::Check { question: 0 }])
+    };
+    let missed = tried(&marked, "8");
+    let early = look(&missed).profile.early.expect("the check would show it");
+    assert_eq!(words.say(&early.said), "Checking now shows the answer to question 1.");
+    assert_eq!(act(&missed, &Action::CheckMarks { early: false }), missed, "the page asks first");
+    let notes = |notebook: &Notebook| {
+        let at = act(notebook, &Action::Go { screen: Screen::Questions, question: Some(0) });
+        let question = look(&at).questions.current.expect("a question");
+        question.notes.iter().map(|note| note.id.clone()).collect::<Vec<_>>()
+    };
+    let is_told = |notebook: &Notebook| notes(notebook).contains(&"ask-note-revealed".to_owned());
+    assert!(!is_told(&missed));
+    let checked = act(&missed, &Action::CheckMarks { early: true });
+    assert!(is_told(&checked), "{:?}", notes(&checked));
+    let right = tried(&checked, "3.8");
+    assert!(is_told(&right), "{:?}", notes(&right));
+    let credit = |notebook: &Notebook| {
+        let prepared = prepare(notebook);
+        let context = prepared.context(notebook);
+        let asked = questions::paper(&context).asked.remove(0);
+        let got = questions::standing(&context, &asked, context.sheet.answers.get(&asked.id));
+        (got.right, got.credit)
+    };
+    assert_eq!(credit(&right), (true, 0.0));
+    // Of sheets that a page checked without a word the reason is told too.
+    let mut unwarned = checked;
+    unwarned.sheets[0].revealed_early.clear();
+    assert!(is_told(&unwarned) && is_told(&tried(&unwarned, "3.8")));
+    // Before the check the same answer earns points, and nothing is said.
+    let before = tried(&missed, "3.8");
+    assert_eq!(credit(&before), (true, 1.0));
+    assert!(look(&before).profile.early.is_none() && !is_told(&before));
 }

@@ -139,6 +139,7 @@ class-right-later = right later
 class-not-yet = not yet
 class-blank = blank
 class-cannot-tell = cannot be told
+class-after-shown = after it was shown: no points
 class-written = not graded yet
 class-marked = graded
 class-try-right = right

@@ -139,6 +139,7 @@ class-right-later = bien después
 class-not-yet = todavía no
 class-blank = en blanco
 class-cannot-tell = no se puede saber
+class-after-shown = después de mostrarse: sin puntos
 class-written = sin calificar
 class-marked = calificada
 class-try-right = bien

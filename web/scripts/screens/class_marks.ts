@@ -105,7 +105,7 @@ function show_slips(): { slips: HTMLElement[]; names: string[] } {
       set_text(part(line, "ask"), say(one.ask));
       set_text(part(line, "given"), one.given.map(say).join(" · "));
       const points = t("class-points-of", { points: num(one.points), max: num(one.max) });
-      const said = [one.state, one.said].map((text) => (text === null ? "" : say(text)));
+      const said = [one.after_shown, one.state, one.said].map((text) => (text === null ? "" : say(text)));
       set_text(part(line, "state"), [points, ...said].filter(Boolean).join(" · "));
       const words = [one.why, one.comment].filter(Boolean).join(" · ");
       set_text(part(line, "comment"), words && t("class-slip-comment", { words }));

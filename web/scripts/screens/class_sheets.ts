@@ -267,7 +267,8 @@ export function show_seat(el: HTMLElement): void {
     const no = refused !== null && refused.key === sheet.key && refused.question === answer.question;
     const not = no ? t("class-points-not", { text: refused?.text ?? "", points: num(answer.points) }) : "";
     const of = t(answer.by_hand ? over : "class-of-max", { max: num(answer.max) });
-    set_text(part(card, "max"), [of, not].filter(Boolean).join(". "));
+    const after = answer.after_shown === null ? "" : say(answer.after_shown);
+    set_text(part(card, "max"), [[of, after].filter(Boolean).join(" · "), not].filter(Boolean).join(". "));
     list(part(card, "levels"), template("template-class-level"), answer.levels, (label, one) => {
       set_text(part(label, "name"), one.name === null ? t("class-level") : say(one.name));
       const select = part<HTMLSelectElement>(label, "level");

@@ -23,11 +23,18 @@ pub(super) fn answer_row(lesson: &Lesson, seat: &Seat, points: &Points) -> Answe
         reason: answered.map(|answered| answered.reason.clone()).unwrap_or_default(),
         points: points_num(points.counts()),
         max: num(points.max, 0),
+        after_shown: after_shown(points, answered),
         by_hand: points.instead.is_some(),
         levels: levels(lesson, seat, answered),
         why: given.reason,
         comment: given.comment,
     }
+}
+
+/// Why a right answer has no points, where it was given only after it was shown.
+pub(super) fn after_shown(points: &Points, answered: Option<&Answered>) -> Option<Said> {
+    let is = answered.is_some_and(|answered| answered.record.after_shown) && points.counts() <= 0.0;
+    (is && points.instead.is_none()).then(|| Message::new("class-after-shown").into())
 }
 
 /// A report is words: marked, or not yet.

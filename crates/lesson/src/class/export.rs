@@ -1,6 +1,6 @@
 //! What leaves the class: marks as CSV, slips for the students. A list of students is joined here and stored nowhere.
 
-use super::answers::{given_said, state_said};
+use super::answers::{after_shown, given_said, state_said};
 use super::document::Class;
 use super::points::{Points, REPORT, REPORT_PARTS, any_report, points, total};
 use super::room::{Answered, Room, Seat};
@@ -298,6 +298,8 @@ pub struct SlipLine {
     pub state: Option<Said>,
     /// What was said to it.
     pub said: Option<Said>,
+    /// Why a right answer has no points, if it was given only after it was shown.
+    pub after_shown: Option<Said>,
     /// Points.
     pub points: Num,
     /// Most points.
@@ -327,6 +329,7 @@ fn slip(room: &Room, seat: &Seat) -> Slip {
             given: given_said(seat, answered),
             state: answered.map(|answered| state_said(answered.state).into()),
             said: last.map(|judged| judged.said.clone().into()),
+            after_shown: after_shown(points, answered),
             points: points_num(points.counts()),
             max: num(points.max, 0),
             why: mark.reason,

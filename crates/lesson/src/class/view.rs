@@ -160,6 +160,8 @@ pub struct AnswerRow {
     pub points: Num,
     /// Most points.
     pub max: Num,
+    /// Why a right answer has no points, if it was given only after it was shown.
+    pub after_shown: Option<Said>,
     /// Computed points were replaced.
     pub by_hand: bool,
     /// Levels, one for each text that gets one; empty where all was judged here.

@@ -150,10 +150,13 @@ pub enum Told {
     DeepLayer,
     /// What is said about the water.
     Verdicts,
+    /// The thermocline, which its mark no longer answers.
+    Thermocline,
 }
 
 /// Questions (indices into the paper) whose answers an early check of the marks would show, and by what: not settled yet,
-/// and told by the strip or by what the rules found. Kinds whose first answer is a mark are not among them.
+/// and told by the strip or by what the rules found. Kinds whose first answer is a mark are among them once they were
+/// tried, or where no mark stands for an answer: else the check takes the mark for it.
 pub fn revealed_by_check(context: &Context, paper: &Paper) -> Vec<(usize, Told)> {
     let water = water::Water::new(context);
     let told = |asked: &Asked| {

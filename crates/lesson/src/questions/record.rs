@@ -26,6 +26,8 @@ pub struct Record {
     pub shown: bool,
     /// Credit, 0 to 1.
     pub credit: f64,
+    /// What is right in it came only after the check of the marks had shown it: it earned nothing.
+    pub after_shown: bool,
     /// Its verdicts, part by part, each in the order of the tries.
     pub judgements: Vec<Judgement>,
 }
@@ -70,6 +72,7 @@ pub fn records(context: &Context, paper: &Paper) -> Vec<Record> {
             right: first.right(),
             shown: first.shown,
             credit: replay.credit(),
+            after_shown: replay.right_after_shown(),
             judgements: first.parts.iter().enumerate().flat_map(of_part).collect(),
         })
     };

@@ -103,6 +103,11 @@ impl Replay {
         let parts = judged().count();
         if parts == 0 { 0.0 } else { judged().map(|p| p.credit).sum::<f64>() / parts as f64 }
     }
+
+    /// What is right in the first answer was given only after it was shown: it earns nothing.
+    pub fn right_after_shown(&self) -> bool {
+        self.credit() <= 0.0 && self.first.parts.iter().any(|p| p.right && !p.kept)
+    }
 }
 
 /// Goes through an answer again.

@@ -353,9 +353,21 @@ impl Desk<'_> {
         Some((said(self.explain(part).own_words), self.answer.own_words.clone()))
     }
 
+    /// The check told the answer before it was given: what is right now earns nothing.
+    fn was_revealed(&self) -> bool {
+        let sheet = self.water.context.sheet;
+        let by_the_mark = || {
+            let judged = || self.replay.first.parts.iter().any(|p| !p.verdicts.is_empty());
+            let open = self.replay.latest.is_none() && !self.replay.first.settled();
+            let missed = judged() || self.kind.first_answer(&self.question()).is_none();
+            sheet.first_marks.is_some() && self.kind.is_answered_by_a_mark() && open && missed
+        };
+        sheet.revealed_early.contains(&self.asked.id) || self.replay.right_after_shown() || by_the_mark()
+    }
+
     fn notes(&self) -> Vec<crate::view::Said> {
         let mut notes = Vec::new();
-        if self.water.context.sheet.revealed_early.contains(&self.asked.id) {
+        if self.was_revealed() {
             notes.push(Message::new("ask-note-revealed"));
         }
         if !self.replay.open() {

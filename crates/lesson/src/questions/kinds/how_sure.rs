@@ -5,6 +5,7 @@
 
 use super::super::replay::{first_round, replay};
 use crate::document::{MarkDoc, MarkDocs};
+use crate::questions::Told;
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, LAYERED, Line, Plan, Question, Uncovers,
 };
@@ -65,6 +66,11 @@ fn texts_of(water: &Water, mark: &MarkDoc) -> Option<MarkTexts> {
     let depth = if depth_text.trim().is_empty() { write(depth_m) } else { depth_text.trim().to_owned() };
     let range = give_m.map(|give| (write(depth_m - give), write(depth_m + give)));
     Some(MarkTexts { depth, range })
+}
+
+/// Something was answered: a mark that is checked now is no first answer any more.
+pub(crate) fn was_tried(q: &Question) -> bool {
+    q.water.context.sheet.answers.get(&q.asked.id).is_some_and(|answer| !answer.tries.is_empty())
 }
 
 /// Whether the other of kinds 7 and 8 is settled, or not asked: only then may the thermocline's line with its span show.
@@ -275,5 +281,9 @@ impl Kind for HowSure {
 
     fn is_answered_by_a_mark(&self) -> bool {
         true
+    }
+
+    fn told_by_check(&self, q: &Question) -> Option<Told> {
+        (was_tried(q) || self.first_answer(q).is_none()).then_some(Told::Thermocline)
     }
 }

@@ -4,8 +4,9 @@
 //! It starts at the mark of Profile: once it is checked there, that is the first answer. Under the ice it asks where the
 //! water warms fastest, and where a day's warming is the only layer, how deep that lies.
 
-use super::how_sure::{first_mark_texts, mark_texts, other_is_settled};
+use super::how_sure::{first_mark_texts, mark_texts, other_is_settled, was_tried};
 use super::steepest_step::look_between;
+use crate::questions::Told;
 use crate::questions::kind::{
     Accepted, Dropped, Explained, Field, Hint, Idea, Judged, Kind, Line, Plan, Question, Uncovers, Verdict,
     only,
@@ -265,6 +266,10 @@ impl Kind for ThermoclineDepth {
 
     fn is_answered_by_a_mark(&self) -> bool {
         true
+    }
+
+    fn told_by_check(&self, q: &Question) -> Option<Told> {
+        (was_tried(q) || self.first_answer(q).is_none()).then_some(Told::Thermocline)
     }
 
     fn seeks(&self) -> Option<Sought> {
