@@ -247,7 +247,8 @@ fn prose_is_marked_in_four_levels() {
         assert_eq!(total(&acted(&class, &[set])), points, "{level}");
     }
     let across = cells(&wide(&class, &Options::default()), ',');
-    assert_eq!(column(&across, "report"), ["", "", "", "", "", ""]);
+    // Where nothing was written nothing waits: 0.
+    assert_eq!(column(&across, "report"), ["", "0", "0", "0", "0", "0"]);
 }
 
 /// The question of words alone ("When or where would this answer mean nothing?") on two seats, written on one.
@@ -435,4 +436,58 @@ fn a_right_answer_after_it_was_shown_says_why_it_has_no_points() {
         text: "2".into(),
     };
     assert_eq!(said(&look(&acted(&class, &[set]), None).sheets[0].answers[0].after_shown), None);
+}
+
+/// Six seats have eight questions of 4 points: 32. A report has 4 more.
+#[test]
+fn one_report_gives_everybody_the_same_most() {
+    let write = |notebook: &Notebook| {
+        doing(notebook, &[Action::SetReport { part: ReportPart::Claim, text: "It is layered.".into() }])
+    };
+    let most =
+        |class: &Class| look(class, None).sheets.iter().map(|sheet| sheet.max.value).collect::<Vec<_>>();
+    assert_eq!(most(&class()), [32.0; 6]);
+    let none = cells(&wide(&class(), &Options::default()), ',');
+    assert!(!none[0].contains(&"report".to_owned()));
+
+    let mut all = six();
+    all[1] = write(&all[1]);
+    let class = taken(&Class::new("", None), &all).0;
+    assert_eq!(most(&class), [36.0; 6]);
+    assert_eq!(slips(&class).iter().map(|slip| slip.max.value).collect::<Vec<_>>(), [36.0; 6]);
+    let across = cells(&wide(&class, &Options::default()), ',');
+    assert_eq!(column(&across, "max"), ["36"; 6]);
+    // Each has a line of 4 points in the long table, too: 6 × 36.
+    let rows = cells(&long(&class, &Options::default()), ',');
+    assert_eq!(sum(&column(&rows, "max")), 216.0);
+    let of_report = |rows: &[Vec<String>]| {
+        let lines = rows.iter().filter(|row| row[4] == "report");
+        lines.map(|row| format!("{} {} {}", row[5], row[6], row[13])).collect::<Vec<_>>()
+    };
+    assert_eq!(
+        of_report(&rows),
+        ["0 4 blank", " 4 not_yet_marked", "0 4 blank", "0 4 blank", "0 4 blank", "0 4 blank"]
+    );
+    let words = Words::new("en");
+    let view = look(&class, None);
+    let state = |at: usize| words.say(&view.sheets[at].answers.last().unwrap().state);
+    assert_eq!((state(0).as_str(), state(1).as_str()), ("blank", "not graded yet"));
+    assert_eq!(view.sheets.iter().map(|sheet| sheet.to_read).collect::<Vec<_>>(), [0, 1, 0, 0, 0, 0]);
+
+    // Graded 2 of 3: 4 × 2 ÷ 3 beside the 3 of question 1. A word to who wrote nothing leaves it blank.
+    let set = ClassAction::SetLevel { member: key(&class, "02"), question: "report".into(), level: Some(2) };
+    let word = ClassAction::SetComment {
+        member: key(&class, "01"),
+        question: "report".into(),
+        text: "Where is yours?".into(),
+    };
+    let graded = acted(&class, &[set, word]);
+    let sums = look(&graded, None).sheets.iter().map(|sheet| sheet.points.value).collect::<Vec<_>>();
+    assert_eq!(sums, [4.0, 5.67, 0.0, 4.0, 0.0, 4.0]);
+    let rows = cells(&long(&graded, &Options::default()), ',');
+    assert_eq!(of_report(&rows)[..2], ["0 4 blank", "2.67 4 marked"]);
+
+    // A sheet of practice has its own report and gives the others none.
+    let practice = acted(&class, &[ClassAction::Practice { member: key(&class, "02"), on: true }]);
+    assert_eq!(most(&practice), [32.0, 36.0, 32.0, 32.0, 32.0, 32.0]);
 }

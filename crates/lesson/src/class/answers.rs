@@ -1,7 +1,7 @@
 //! The answers of a sheet as the Class screen lays them out: how each stands, what was given, its points and levels.
 
 use super::act::MOST_LEVEL;
-use super::points::{Points, REPORT_PARTS};
+use super::points::{Points, REPORT_PARTS, wrote_report};
 use super::room::{AnswerState, Answered, Seat};
 use super::screen::{num, points_num};
 use super::view::{AnswerRow, LevelRow};
@@ -17,7 +17,7 @@ pub(super) fn answer_row(lesson: &Lesson, seat: &Seat, points: &Points) -> Answe
     AnswerRow {
         question: points.question.clone(),
         ask: answered.map_or(Message::new("class-report"), |answered| answered.record.ask.clone()).into(),
-        state: state_said(answered.map_or(report_state(points), |answered| answered.state)).into(),
+        state: state_said(answered.map_or(report_state(seat, points), |answered| answered.state)).into(),
         given: given_said(seat, answered),
         said: answered.and_then(|a| a.record.judgements.last()).map(|judged| judged.said.clone().into()),
         reason: answered.map(|answered| answered.reason.clone()).unwrap_or_default(),
@@ -37,9 +37,15 @@ pub(super) fn after_shown(points: &Points, answered: Option<&Answered>) -> Optio
     (is && points.instead.is_none()).then(|| Message::new("class-after-shown").into())
 }
 
-/// A report is words: marked, or not yet.
-fn report_state(points: &Points) -> AnswerState {
-    if points.known().is_some() { AnswerState::Marked } else { AnswerState::Written }
+/// A report is words: marked, or not yet; or nothing was written.
+pub(super) fn report_state(seat: &Seat, points: &Points) -> AnswerState {
+    if !wrote_report(seat) && points.instead.is_none() && points.counts() <= 0.0 {
+        AnswerState::Blank
+    } else if points.known().is_some() {
+        AnswerState::Marked
+    } else {
+        AnswerState::Written
+    }
 }
 
 /// What was answered last; without an answer the texts of the report, each under its name.

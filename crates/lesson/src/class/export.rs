@@ -1,9 +1,9 @@
 //! What leaves the class: marks as CSV, slips for the students. A list of students is joined here and stored nowhere.
 
-use super::answers::{after_shown, given_said, state_said};
+use super::answers::{after_shown, given_said, report_state, state_said};
 use super::document::Class;
-use super::points::{Points, REPORT, REPORT_PARTS, any_report, points, total};
-use super::room::{Answered, Room, Seat};
+use super::points::{Points, REPORT, REPORT_PARTS, has_report, points, total};
+use super::room::{AnswerState, Answered, Room, Seat};
 use super::screen::points_num;
 use super::wall::cores;
 use crate::hand_in::Check;
@@ -46,7 +46,7 @@ pub fn long(class: &Class, options: &Options) -> String {
     let head = "class,seat,group,cast,question,points,max,tries,hints,idea,override,rule,lesson_version,state,late,practice,edited,level,comment";
     table.head(&head.split(',').map(str::to_owned).collect::<Vec<_>>());
     for seat in room.in_order() {
-        for points in points(&room.lesson, seat) {
+        for points in points(&room, seat) {
             let answered = seat.answers.iter().find(|answered| answered.record.id == points.question);
             let line = table.line(seat, &points, answered);
             table.row(seat, line);
@@ -65,14 +65,14 @@ pub fn wide(class: &Class, options: &Options) -> String {
             kinds.push(answered.record.kind);
         }
     }
-    let with_report = any_report(&room);
+    let with_report = room.seats.iter().any(has_report);
     let mut head: Vec<String> = ["class", "seat", "group", "cast"].map(str::to_owned).to_vec();
     head.extend(kinds.iter().map(|kind| options.head(*kind)));
     head.extend(with_report.then(|| REPORT.to_owned()));
     head.extend(["total", "max", "late", "practice"].map(str::to_owned));
     table.head(&head);
     for seat in room.in_order() {
-        let all = points(&room.lesson, seat);
+        let all = points(&room, seat);
         let mut line = table.who(seat);
         for kind in &kinds {
             // A kind may be asked once of a cast; where it is not, the cell is empty.
@@ -175,7 +175,8 @@ impl Table {
         });
         line.push(self.rule.clone());
         line.push(self.lesson_version.clone());
-        line.push(answered.map(|a| state_word(a).to_owned()).unwrap_or_default());
+        let state = answered.map_or(report_state(seat, points), |answered| answered.state);
+        line.push(state_word(state).to_owned());
         let edited = seat.paper.check == Check::Edited;
         line.extend([yes(seat.member.late), yes(seat.member.practice), yes(edited)]);
         line.push(levels(seat, &points.question));
@@ -206,9 +207,9 @@ fn levels(seat: &Seat, question: &str) -> String {
 }
 
 /// Words of the file, the same in every language: programs read them.
-fn state_word(answered: &Answered) -> &'static str {
-    use super::room::AnswerState as S;
-    match answered.state {
+fn state_word(state: AnswerState) -> &'static str {
+    use AnswerState as S;
+    match state {
         S::RightFirst => "right_first",
         S::RightLater => "right_later",
         S::NotYet => "not_yet",
@@ -295,7 +296,7 @@ pub struct SlipLine {
     /// What was answered last.
     pub given: Vec<Said>,
     /// How it stands.
-    pub state: Option<Said>,
+    pub state: Said,
     /// What was said to it.
     pub said: Option<Said>,
     /// Why a right answer has no points, if it was given only after it was shown.
@@ -317,7 +318,7 @@ pub fn slips(class: &Class) -> Vec<Slip> {
 }
 
 fn slip(room: &Room, seat: &Seat) -> Slip {
-    let all = points(&room.lesson, seat);
+    let all = points(room, seat);
     let (sum, max) = total(&all);
     let num = |value: f64, decimals| Num { value: crate::numbers::rounded(value, decimals), decimals };
     let line = |points: &Points| {
@@ -327,7 +328,7 @@ fn slip(room: &Room, seat: &Seat) -> Slip {
         SlipLine {
             ask: answered.map_or(Message::new("class-report"), |a| a.record.ask.clone()).into(),
             given: given_said(seat, answered),
-            state: answered.map(|answered| state_said(answered.state).into()),
+            state: state_said(answered.map_or(report_state(seat, points), |a| a.state)).into(),
             said: last.map(|judged| judged.said.clone().into()),
             after_shown: after_shown(points, answered),
             points: points_num(points.counts()),

@@ -3,7 +3,7 @@
 use super::act::MOST_LEVEL;
 use super::document::Grade;
 use super::room::{AnswerState, Answered, Room, Seat};
-use crate::document::{Lesson, ReportPart, USUAL_POINTS};
+use crate::document::{ReportPart, USUAL_POINTS};
 
 /// Stands for the report among the questions.
 pub const REPORT: &str = "report";
@@ -40,8 +40,10 @@ impl Points {
     }
 }
 
-/// Points of every question of a seat in order, and of its report where it wrote one.
-pub fn points(lesson: &Lesson, seat: &Seat) -> Vec<Points> {
+/// Points of every question of a seat in order, and of its report where anybody of the class wrote one: all have the same
+/// most then.
+pub fn points(room: &Room, seat: &Seat) -> Vec<Points> {
+    let lesson = &room.lesson;
     let mark = |question: &str| seat.member.marks.get(question);
     let of = |answered: &Answered| {
         let given = mark(&answered.record.id);
@@ -60,15 +62,19 @@ pub fn points(lesson: &Lesson, seat: &Seat) -> Vec<Points> {
         }
     };
     let of_report = f64::from(USUAL_POINTS);
-    let report = has_report(seat).then(|| Points {
-        question: REPORT.to_owned(),
-        max: of_report,
-        computed: mark(REPORT).and_then(|mark| of_level(mark, of_report)).or_else(|| {
+    let by_words = || {
+        mark(REPORT).and_then(|mark| of_level(mark, of_report)).or_else(|| {
             let parts = REPORT_PARTS.map(|(id, _)| mark(id).and_then(|mark| of_level(mark, of_report)));
             // Known once each of the three has its level.
             let sum = parts.into_iter().try_fold(0.0, |sum, points| Some(sum + points?));
             sum.map(|sum| sum / REPORT_PARTS.len() as f64)
-        }),
+        })
+    };
+    let report = (any_report(room) || has_report(seat)).then(|| Points {
+        question: REPORT.to_owned(),
+        max: of_report,
+        // Where nothing was written nothing waits to be read.
+        computed: by_words().or_else(|| (!wrote_report(seat)).then_some(0.0)),
         instead: mark(REPORT).and_then(|mark| mark.points),
     });
     seat.answers.iter().map(of).chain(report).collect()
@@ -78,10 +84,14 @@ fn of_level(mark: &Grade, max: f64) -> Option<f64> {
     mark.level.map(|level| max * f64::from(level.min(MOST_LEVEL)) / f64::from(MOST_LEVEL))
 }
 
+/// Something stands in the report.
+pub fn wrote_report(seat: &Seat) -> bool {
+    seat.paper.hand_in.sheet.report != crate::document::ReportText::default()
+}
+
 /// Something stands in the report, or the teacher marked that nothing does.
 pub fn has_report(seat: &Seat) -> bool {
-    seat.paper.hand_in.sheet.report != crate::document::ReportText::default()
-        || seat.member.marks.keys().any(|question| question.starts_with(REPORT))
+    wrote_report(seat) || seat.member.marks.keys().any(|question| question.starts_with(REPORT))
 }
 
 /// Sum and most of a list.
@@ -91,7 +101,7 @@ pub fn total(points: &[Points]) -> (f64, f64) {
     (sum(Points::counts), sum(|p| p.max))
 }
 
-/// Any seat of the room wrote a report.
+/// Any seat that counts wrote a report.
 pub fn any_report(room: &Room) -> bool {
-    room.seats.iter().any(has_report)
+    room.counted().any(has_report)
 }

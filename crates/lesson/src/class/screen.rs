@@ -177,7 +177,7 @@ fn talk(room: &Room, cores: &[Core]) -> Vec<Said> {
 }
 
 fn sheet_row(room: &Room, sights: &Sights, seat: &Seat) -> SheetRow {
-    let all = points(&room.lesson, seat);
+    let all = points(room, seat);
     let (sum, max) = total(&all);
     use AnswerState as S;
     let right =
