@@ -169,3 +169,28 @@ fn marks_that_are_placed_and_not_checked_are_said_to_be_that() {
     assert_eq!(marks(&all), "report-marks-not-checked");
     assert_eq!(marks(&checked(&all, ["2.7", "3.8", "6.5"])), "report-marks-yes");
 }
+
+#[test]
+fn the_page_says_whose_it_is_as_far_as_that_is_given() {
+    let who = |class: &str, seat: &str| {
+        let notebook = doing(
+            &notebook("group_c"),
+            &[
+                Action::SetGroup { text: "C".into() },
+                Action::SetClass { text: class.into() },
+                Action::SetSeat { text: seat.into() },
+            ],
+        );
+        ["en", "es"].map(|language| {
+            let words = Words::new(language);
+            let who = report(&notebook).page.who;
+            // The last two are the code of the work and the day.
+            let named = who[..who.len() - 2].iter().map(|said| words.say(said));
+            named.collect::<Vec<_>>().join(" · ")
+        })
+    };
+    assert_eq!(who("9b", "11"), ["group C · 9b · 11", "grupo C · 9b · 11"]);
+    assert_eq!(who("9b", "")[0], "group C · 9b");
+    assert_eq!(who("", " 11 ")[0], "group C · 11");
+    assert_eq!(who("", "")[0], "group C");
+}

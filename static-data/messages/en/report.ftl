@@ -85,6 +85,7 @@ report-no-names = Your group letter is enough. Please leave names out.
 
 report-page = The page as it will print
 report-bed = { $depth } m deep
+report-class-or-seat = { $text }
 report-code = notebook { $code }
 report-date = date: . . . . . . . . . . . . .
 report-no-title = Our water

@@ -85,6 +85,7 @@ report-no-names = Basta con la letra de tu grupo. No pongas nombres.
 
 report-page = La página como se imprimirá
 report-bed = { $depth } m de profundidad
+report-class-or-seat = { $text }
 report-code = cuaderno { $code }
 report-date = fecha: . . . . . . . . . . . . .
 report-no-title = Nuestra agua

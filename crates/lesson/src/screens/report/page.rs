@@ -42,7 +42,11 @@ fn who(sight: &Sight) -> Vec<Message> {
     let named =
         (!group.trim().is_empty()).then(|| Message::new("page-bar-group").text("group", group.as_str()));
     let code = Message::new("report-code").text("code", sight.notebook.code.as_str());
-    named.into_iter().chain([code, Message::new("report-date")]).collect()
+    let sheet = sight.context.sheet;
+    let codes = [&sheet.class, &sheet.seat].map(|text| text.trim());
+    let codes = codes.into_iter().filter(|text| !text.is_empty());
+    let codes = codes.map(|text| Message::new("report-class-or-seat").text("text", text));
+    named.into_iter().chain(codes).chain([code, Message::new("report-date")]).collect()
 }
 
 fn caption(sight: &Sight) -> Message {
