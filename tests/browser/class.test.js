@@ -258,6 +258,8 @@ test("words get their level, comments are used again, and feedback goes back", {
   await alone.inner.goto(pathToFileURL(file).href, { waitUntil: "load" });
   await alone.sees("article", WILD);
   await alone.sees("article", "3.50 of 4");
+  await alone.sees("article", "What did you find? 3: all of it");
+  await alone.sees("article", "Which of your readings show it? 2: most of it");
   await alone.sees("article", "said it aloud · Look up. Say by which rule.");
   assert.equal(await alone.run(() => document.querySelectorAll("img, script").length), 0);
   assert.deepEqual(alone.faults, []);

@@ -52,14 +52,6 @@ test("a report is written, printed on one page, and saved with its data", { time
   await page.type(" </script><b>&amp;");
   await page.sees("#report-page .said", "Warm water on cold </script><b>&amp;");
 
-  if (NAME === "chromium") {
-    for (const format of ["A4", "Letter"]) {
-      const { pages, kb } = await printed(page, format);
-      assert.equal(pages, 1, format);
-      assert.ok(kb < 150, `${kb} KB`);
-    }
-  }
-
   // Codes of class and seat: a friendly word without them, and they travel with the work.
   await page.sees("#report-codes", "You can hand in without");
   await page.tab_to("#report-class");
@@ -67,6 +59,15 @@ test("a report is written, printed on one page, and saved with its data", { time
   await page.tab_to("#report-seat");
   await page.type("07");
   await page.sees("#report-codes", "The codes tell");
+  await page.sees('#report-page [data-part="who"]', "9B · 07");
+
+  if (NAME === "chromium") {
+    for (const format of ["A4", "Letter"]) {
+      const { pages, kb } = await printed(page, format);
+      assert.equal(pages, 1, format);
+      assert.ok(kb < 150, `${kb} KB`);
+    }
+  }
 
   await page.push('#report-hand-in [data-part="save"]');
   const hand_in = JSON.parse(readFileSync(await browser.saved("-hand-in.json"), "utf8"));

@@ -328,6 +328,25 @@ fn a_report_has_a_level_for_claim_evidence_and_reasoning() {
     let rows = cells(&long(&three, &Options::default()), ',');
     let line = rows.iter().find(|row| row[1] == "01" && row[4] == "report").unwrap();
     assert_eq!((line[5].as_str(), line[17].as_str()), ("2.22", "claim 3 evidence 2 reasoning 0"));
+    // The slip has each level beside its text, and none before it was given.
+    let on_slip = |class: &Class| {
+        let line = slips(class).remove(0).lines.pop().unwrap();
+        let level = |row: &layercast_lesson::class::view::LevelRow| {
+            (words.say(row.name.as_ref().unwrap()), row.level.unwrap())
+        };
+        line.levels.iter().map(level).collect::<Vec<_>>()
+    };
+    let named = |level: &str, at: u8| (level.to_owned(), at);
+    assert_eq!(on_slip(&class), []);
+    assert_eq!(
+        on_slip(&three),
+        [
+            named("What did you find?", 3),
+            named("Which of your readings show it?", 2),
+            named("Why do they show it, and how sure are you?", 0)
+        ]
+    );
+    assert!(slips(&three).remove(0).lines[0].levels.is_empty(), "all of question 1 is judged here");
 }
 
 #[test]

@@ -3,8 +3,9 @@
 use crate::class_support::{
     acted, answers, eight, eight_seats, key, one, outcomes, retyped, seat, taken, with_one,
 };
-use crate::support::doing;
+use crate::support::{Words, doing};
 use layercast_lesson::action::Action;
+use layercast_lesson::class::export::slips;
 use layercast_lesson::class::import::Outcome;
 use layercast_lesson::class::{Class, ClassAction, LookAt, act, look};
 use layercast_lesson::document::Notebook;
@@ -61,6 +62,20 @@ fn feet_and_fahrenheit_are_suspected_and_set_right() {
     assert_eq!(look(&half, None).sheets[4].looks.len(), 1);
     // The hand-in itself is as it came.
     assert_eq!(repaired.papers, class.papers);
+    // Questions are asked of the water as the seat held it, which had none: the sheet and its slip say so.
+    let words = ["en", "es"].map(Words::new);
+    let said = |said: &layercast_lesson::view::Said| words.each_ref().map(|words| words.say(said));
+    let why = [
+        "No question could be asked of the readings as they were handed in.",
+        "Con las lecturas tal como se entregaron no se pudo hacer ninguna pregunta.",
+    ]
+    .map(str::to_owned);
+    let view = look(&repaired, None);
+    assert_eq!((view.sheets[4].asked, view.sheets[4].unasked.as_ref().map(said)), (0, Some(why.clone())));
+    assert!(view.sheets.iter().enumerate().all(|(at, sheet)| at == 4 || sheet.unasked.is_none()));
+    let slips = slips(&repaired);
+    assert_eq!(slips[4].notes.iter().map(said).collect::<Vec<_>>(), [why]);
+    assert!(slips[3].notes.is_empty());
 }
 
 #[test]

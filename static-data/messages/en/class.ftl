@@ -140,6 +140,7 @@ class-not-yet = not yet
 class-blank = blank
 class-cannot-tell = cannot be told
 class-after-shown = after it was shown: no points
+class-unasked = No question could be asked of the readings as they were handed in.
 class-written = not graded yet
 class-marked = graded
 class-try-right = right

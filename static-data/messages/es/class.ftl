@@ -140,6 +140,7 @@ class-not-yet = todavía no
 class-blank = en blanco
 class-cannot-tell = no se puede saber
 class-after-shown = después de mostrarse: sin puntos
+class-unasked = Con las lecturas tal como se entregaron no se pudo hacer ninguna pregunta.
 class-written = sin calificar
 class-marked = calificada
 class-try-right = bien

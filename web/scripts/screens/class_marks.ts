@@ -7,6 +7,7 @@ import { by_id, list, part, set_text, template, toggle } from "../dom";
 import { save_file } from "../files";
 import { page_file } from "../page_file";
 import { num, say, t } from "../say";
+import { level_given } from "./class_sheets";
 
 /** Wires the panel. */
 export function mount_marks(el: HTMLElement): void {
@@ -106,7 +107,7 @@ function show_slips(): { slips: HTMLElement[]; names: string[] } {
       set_text(part(line, "given"), one.given.map(say).join(" · "));
       const points = t("class-points-of", { points: num(one.points), max: num(one.max) });
       const said = [one.after_shown, one.state, one.said].map((text) => (text === null ? "" : say(text)));
-      set_text(part(line, "state"), [points, ...said].filter(Boolean).join(" · "));
+      set_text(part(line, "state"), [points, ...said, ...one.levels.map(level_given)].filter(Boolean).join(" · "));
       const words = [one.why, one.comment].filter(Boolean).join(" · ");
       set_text(part(line, "comment"), words && t("class-slip-comment", { words }));
     });

@@ -1,6 +1,15 @@
 // Class, the sheets: what must be looked at with its ways out, every sheet with its points, and one sheet answer by answer.
 
-import type { AnswerRow, AnswerTold, ClassAction, ClassWay, PartTold, SheetRow, TryTold } from "../../generated/core";
+import type {
+  AnswerRow,
+  AnswerTold,
+  ClassAction,
+  ClassWay,
+  LevelRow,
+  PartTold,
+  SheetRow,
+  TryTold,
+} from "../../generated/core";
 import { class_book, class_do, set_class } from "../class_state";
 import { class_told } from "../core";
 import { by_id, list, part, set_attr, set_text, set_value, template, toggle } from "../dom";
@@ -123,6 +132,14 @@ function answer_of(
 
 const LEVELS = ["class-level-none", "class-level-0", "class-level-1", "class-level-2", "class-level-3"] as const;
 
+/** The level that a text was given, by the name it was chosen by. */
+export function level_given(one: LevelRow): string {
+  if (one.level === null) return "";
+  const name = one.name === null ? t("class-level") : say(one.name);
+  const id = LEVELS[one.level + 1] ?? LEVELS[0];
+  return `${name} ${words_of_level(one.words[one.level], one.level) ?? t(id)}`;
+}
+
 /** Value and words of a choice. */
 export type Option = [value: string, words: string];
 
@@ -176,6 +193,7 @@ export function show_sheets(el: HTMLElement): void {
     const notes = [
       sheet.late ? t("class-late") : "",
       sheet.practice ? t("class-practice") : "",
+      sheet.unasked === null ? "" : say(sheet.unasked),
       ...sheet.repairs.map((one) => say(one.label)),
     ];
     set_text(part(row, "notes"), notes.filter(Boolean).join(" · "));
@@ -254,6 +272,8 @@ export function show_seat(el: HTMLElement): void {
     set_text(part(row, "text"), text);
     part(row, "drop").dataset.text = text;
   });
+  toggle(part(el, "unasked"), sheet.unasked !== null);
+  set_text(part(el, "unasked"), sheet.unasked === null ? "" : say(sheet.unasked));
   const beside = told_of(sheet.key);
   list(part(el, "answers"), template("template-class-answer"), sheet.answers, (card, answer) => {
     const parts = beside.find((one) => one.question === answer.question)?.parts ?? [];

@@ -37,6 +37,11 @@ pub(super) fn after_shown(points: &Points, answered: Option<&Answered>) -> Optio
     (is && points.instead.is_none()).then(|| Message::new("class-after-shown").into())
 }
 
+/// Said of a sheet whose water, as the seat held it, had nothing to ask.
+pub(super) fn unasked(lesson: &Lesson, seat: &Seat) -> Option<Message> {
+    (seat.answers.is_empty() && !lesson.kinds.is_empty()).then(|| Message::new("class-unasked"))
+}
+
 /// A report is words: marked, or not yet; or nothing was written.
 pub(super) fn report_state(seat: &Seat, points: &Points) -> AnswerState {
     if !wrote_report(seat) && points.instead.is_none() && points.counts() <= 0.0 {
@@ -62,7 +67,7 @@ pub(super) fn given_said(seat: &Seat, answered: Option<&Answered>) -> Vec<Said> 
     }
 }
 
-fn levels(lesson: &Lesson, seat: &Seat, answered: Option<&Answered>) -> Vec<LevelRow> {
+pub(super) fn levels(lesson: &Lesson, seat: &Seat, answered: Option<&Answered>) -> Vec<LevelRow> {
     let level = |question: &str| seat.member.marks.get(question).and_then(|mark| mark.level);
     let of_part = |(id, part): &(&str, ReportPart)| LevelRow {
         question: (*id).to_owned(),

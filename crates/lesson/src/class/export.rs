@@ -1,10 +1,11 @@
 //! What leaves the class: marks as CSV, slips for the students. A list of students is joined here and stored nowhere.
 
-use super::answers::{after_shown, given_said, report_state, state_said};
+use super::answers::{after_shown, given_said, levels as levels_of, report_state, state_said, unasked};
 use super::document::Class;
 use super::points::{Points, REPORT, REPORT_PARTS, has_report, points, total};
 use super::room::{AnswerState, Answered, Room, Seat};
 use super::screen::points_num;
+use super::view::LevelRow;
 use super::wall::cores;
 use crate::hand_in::Check;
 use crate::view::{Num, Said};
@@ -299,6 +300,8 @@ pub struct SlipLine {
     pub state: Said,
     /// What was said to it.
     pub said: Option<Said>,
+    /// Levels of its words that were given; empty where all was judged here.
+    pub levels: Vec<LevelRow>,
     /// Why a right answer has no points, if it was given only after it was shown.
     pub after_shown: Option<Said>,
     /// Points.
@@ -317,6 +320,10 @@ pub fn slips(class: &Class) -> Vec<Slip> {
     room.in_order().into_iter().map(|seat| slip(&room, seat)).collect()
 }
 
+fn given_levels(room: &Room, seat: &Seat, answered: Option<&Answered>) -> Vec<LevelRow> {
+    levels_of(&room.lesson, seat, answered).into_iter().filter(|row| row.level.is_some()).collect()
+}
+
 fn slip(room: &Room, seat: &Seat) -> Slip {
     let all = points(room, seat);
     let (sum, max) = total(&all);
@@ -330,6 +337,7 @@ fn slip(room: &Room, seat: &Seat) -> Slip {
             given: given_said(seat, answered),
             state: state_said(answered.map_or(report_state(seat, points), |a| a.state)).into(),
             said: last.map(|judged| judged.said.clone().into()),
+            levels: given_levels(room, seat, answered),
             after_shown: after_shown(points, answered),
             points: points_num(points.counts()),
             max: num(points.max, 0),
@@ -338,6 +346,7 @@ fn slip(room: &Room, seat: &Seat) -> Slip {
         }
     };
     let notes = [(seat.member.late, "class-note-late"), (seat.member.practice, "class-note-practice")];
+    let notes = notes.into_iter().filter(|(is, _)| *is).map(|(_, id)| Message::new(id));
     Slip {
         class: room.class.code.clone(),
         seat: seat.seat.clone(),
@@ -346,6 +355,6 @@ fn slip(room: &Room, seat: &Seat) -> Slip {
         lines: all.iter().map(line).collect(),
         points: points_num(sum),
         max: num(max, 0),
-        notes: notes.into_iter().filter(|(is, _)| *is).map(|(_, id)| Message::new(id).into()).collect(),
+        notes: notes.chain(unasked(&room.lesson, seat)).map(Into::into).collect(),
     }
 }

@@ -1,7 +1,7 @@
 //! The Class screen laid out: table, list beside the wall, questions.
 
 use super::action::ClassAction as A;
-use super::answers::answer_row;
+use super::answers::{answer_row, unasked};
 use super::document::{Aside, Class, Member, UndoWhat};
 use super::ideas::{self, AnAnswer, QuestionSum};
 use super::looks::{LookAt, Sights, differences};
@@ -199,6 +199,7 @@ fn sheet_row(room: &Room, sights: &Sights, seat: &Seat) -> SheetRow {
         asked: seat.answers.len(),
         to_read: all.iter().filter(|points| points.known().is_none()).count(),
         older: seat.member.older.len(),
+        unasked: unasked(&room.lesson, seat).map(Into::into),
         answers: all.iter().map(|points| answer_row(&room.lesson, seat, points)).collect(),
     }
 }

@@ -136,6 +136,8 @@ pub struct SheetRow {
     pub to_read: usize,
     /// Older copies that do not count.
     pub older: usize,
+    /// Why it has no question at all, if it has none.
+    pub unasked: Option<Said>,
     /// Its answers in order.
     pub answers: Vec<AnswerRow>,
 }
