@@ -78,6 +78,39 @@ for (const name of Object.keys(FILES)) {
   });
 }
 
+test("readings typed in °F are asked about once, read so, and taken back", { timeout: 120_000 }, async () => {
+  const page = await opened();
+  page.hurry = false;
+  const cells = () => page.run(() => [...document.querySelectorAll('#log-rows [data-col="down"]')].map((cell) => cell.value));
+  const heads = () => page.run(() => [...document.querySelectorAll("#log-table th .unit")].map((unit) => unit.textContent));
+  const typed = ["74.3", "73.6", "63.9", "50.4"];
+  await page.push("#log-type");
+  for (const text of typed) {
+    await page.type(text);
+    await page.press("Enter");
+  }
+  await page.sees("#log-title", "Are these °F?");
+  await page.sees("#log-doubt-0", "Most of these look like °F.");
+  assert.equal(await page.run(() => document.querySelectorAll("#log-doubts .doubt").length), 5);
+  await page.push("#log-doubt-0 button:first-of-type");
+  await page.until(() => document.querySelectorAll("#log-doubts .doubt").length === 0);
+  await page.sees("#log-settled", "All temperatures, read as °F");
+  assert.deepEqual((await cells()).slice(0, 4), typed, "what was written stays");
+  assert.deepEqual(await heads(), ["m", "°F", "°F", "°C"]);
+  await page.tab_to("#log-undo");
+  assert.equal(await page.text("#log-undo"), "Undo reading as °F");
+  await page.press("Enter");
+  await page.sees("#log-doubt-0", "Most of these look like °F.");
+  assert.deepEqual((await cells()).slice(0, 4), typed);
+  assert.deepEqual(await heads(), ["m", "°C", "°C", "°C"]);
+  // The second way leaves the single doubts as they are.
+  await page.push("#log-doubt-0 button:nth-of-type(2)");
+  await page.until(() => document.querySelectorAll("#log-doubts .doubt").length === 4);
+  await page.sees("#log-doubts", "Lake water is never 74.3 °C");
+  assert.deepEqual(page.faults, []);
+  await page.close();
+});
+
 test("no text becomes markup or a formula", { timeout: 120_000 }, async () => {
   const nasty = '<img src=x onerror="document.title=\'run\'"><b>x</b>';
   const page = await opened();

@@ -43,6 +43,8 @@ pub enum Action {
     DropTable,
     /// Types into a cell of the log's table. `entry`: the reading, if there is one already.
     SetCell { entry: Option<usize>, depth_m: f64, leg: LegDoc, text: String },
+    /// Reads all temperatures that stand without a unit as °F or as °C.
+    ReadTemps { unit: Unit },
     /// Types into a depth cell: moves all readings of that row.
     SetDepth { entries: Vec<usize>, text: String },
     /// Settles a doubted temperature with a value (button "Make it 17.7").

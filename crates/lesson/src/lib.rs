@@ -18,6 +18,7 @@ pub mod numbers;
 pub mod prepared;
 pub mod questions;
 pub mod ranges;
+mod scale;
 pub mod scene;
 pub mod screens;
 pub mod sound;

@@ -159,6 +159,8 @@ pub struct LogView {
     pub undo: Option<Way>,
     /// One temperature column (way unknown or a single leg) instead of two.
     pub one_column: bool,
+    /// The temperatures of the table stand in °F, and are typed in it.
+    pub fahrenheit: bool,
     /// The rows of the table.
     pub rows: Vec<LogRow>,
     /// Doubts not settled yet, in the order of the rows.

@@ -37,6 +37,7 @@ mod questions_views;
 mod questions_wording;
 mod questions_words;
 mod report;
+mod scale;
 mod support;
 mod three_bars;
 mod wild;

@@ -120,6 +120,7 @@ fn action() -> impl Strategy<Value = Action> {
             .prop_map(|(column, role)| Action::SetRole { column, role }),
         1 => (0..5_usize, select(vec![Unit::M, Unit::Cm, Unit::Ft, Unit::C, Unit::F]))
             .prop_map(|(column, unit)| Action::SetUnit { column, unit }),
+        1 => select(vec![Unit::C, Unit::F, Unit::Ft]).prop_map(|unit| Action::ReadTemps { unit }),
         1 => (0..4_usize).prop_map(|way| Action::AnswerTable { way }),
         1 => select(vec![LegChoice::Down, LegChoice::Up, LegChoice::Open, LegChoice::DownThenUp])
             .prop_map(|leg| Action::SetLeg { leg }),

@@ -30,6 +30,7 @@ log-title-settled =
 log-title-not-yet = Nothing to draw yet
 log-title-one-temperature = One temperature at each mark
 log-title-question = One question first
+log-title-fahrenheit = Are these °F?
 log-title-table = What we read
 log-title-no-table = This is not a table
 
@@ -58,6 +59,7 @@ log-undo-example = Put the example away
 log-leave-as-it-was = Leave it as it was
 log-undo-cell = Undo the typing
 log-undo-settle = Undo the last decision
+log-undo-fahrenheit = Undo reading as °F
 log-undo-change = Undo the last change
 
 ## Which way a single series was read
@@ -82,6 +84,8 @@ log-place-line-down = Line { $line }, going down
 log-place-line-up = Line { $line }, coming up
 log-place-line-one = Line { $line }, temperature
 log-place-no-depth = A reading without a depth
+log-place-temps = From { $low } to { $high }
+log-place-all-temps = All temperatures
 
 ## Why it is doubted
 
@@ -118,6 +122,7 @@ log-doubt-warmer-on-top =
 log-both-ways-agree = Going down and coming up agree, so it is not one slip.
 log-both-ways-differ = Going down and coming up do not agree there, so one of them may be a slip.
 log-one-way-only = A second reading there would show whether it is a slip.
+log-doubt-fahrenheit = Most of these look like °F. Lake water is never that hot; as °F they are { $low } to { $high } °C.
 
 ## Ways out
 
@@ -129,6 +134,8 @@ log-leave-out-up = Leave out coming up
 log-leave-out-upper = Leave out the upper one
 log-leave-out-lower = Leave out the lower one
 log-it-was-like-that = It was like that
+log-read-as-fahrenheit = Read all as °F
+log-they-are-celsius = They are °C
 log-look-at-the-table = Look at the table
 log-take-back = Take it back
 
@@ -139,6 +146,8 @@ log-settled-depth = depth <cell>{ $was }</cell> made { $is }
 log-settled-added = { $is } added
 log-settled-out = <cell>{ $was }</cell> left out
 log-settled-kept = <cell>{ $was }</cell>: it was like that
+log-settled-fahrenheit = read as °F, and so is what you type here from now on
+log-settled-celsius = read as °C
 
 ## Long casts
 

@@ -30,6 +30,7 @@ log-title-settled =
 log-title-not-yet = Todavía no hay nada que dibujar
 log-title-one-temperature = Una temperatura en cada marca
 log-title-question = Antes, una pregunta
+log-title-fahrenheit = ¿Son °F?
 log-title-table = Lo que hemos leído
 log-title-no-table = Esto no es una tabla
 
@@ -58,6 +59,7 @@ log-undo-example = Quitar el ejemplo
 log-leave-as-it-was = Dejarlo como estaba
 log-undo-cell = Deshacer lo escrito
 log-undo-settle = Deshacer la última decisión
+log-undo-fahrenheit = Deshacer la lectura en °F
 log-undo-change = Deshacer el último cambio
 
 ## En qué sentido se leyó una sola serie
@@ -82,6 +84,8 @@ log-place-line-down = Línea { $line }, al bajar
 log-place-line-up = Línea { $line }, al subir
 log-place-line-one = Línea { $line }, temperatura
 log-place-no-depth = Una lectura sin profundidad
+log-place-temps = De { $low } a { $high }
+log-place-all-temps = Todas las temperaturas
 
 ## Por qué se duda
 
@@ -118,6 +122,7 @@ log-doubt-warmer-on-top =
 log-both-ways-agree = Las lecturas al bajar y al subir coinciden, así que no es un solo descuido.
 log-both-ways-differ = Al bajar y al subir no se leyó lo mismo allí, así que una de las dos puede ser un descuido.
 log-one-way-only = Una segunda lectura allí diría si es un descuido.
+log-doubt-fahrenheit = La mayoría parecen °F. El agua de un lago nunca está tan caliente; si son °F, van de { $low } a { $high } °C.
 
 ## Salidas
 
@@ -129,6 +134,8 @@ log-leave-out-up = Apartar la de subida
 log-leave-out-upper = Apartar la de arriba
 log-leave-out-lower = Apartar la de abajo
 log-it-was-like-that = Era así
+log-read-as-fahrenheit = Leerlas todas en °F
+log-they-are-celsius = Son °C
 log-look-at-the-table = Mirar la tabla
 log-take-back = Volver atrás
 
@@ -139,6 +146,8 @@ log-settled-depth = profundidad: en lugar de <cell>{ $was }</cell>, { $is }
 log-settled-added = añadido: { $is }
 log-settled-out = <cell>{ $was }</cell>, apartada
 log-settled-kept = <cell>{ $was }</cell>: era así
+log-settled-fahrenheit = leídas en °F, y también lo que escribas aquí desde ahora
+log-settled-celsius = leídas en °C
 
 ## Mediciones largas
 

@@ -193,6 +193,8 @@ export function show_log_table(s: Readonly<State>): void {
   by_id("log-cells").classList.toggle("corrected", corrected);
   set_text(by_id("log-head-depth"), t(corrected ? "page-log-head-mark" : "page-log-head-depth"));
   set_text(by_id("log-head-down"), t(log.one_column ? "page-log-head-one" : "page-log-head-down"));
+  for (const el of by_id("log-table").querySelectorAll<HTMLElement>("[data-temps]"))
+    set_text(el, log.fahrenheit ? "°F" : "°C");
   for (const el of by_id("log-table").querySelectorAll<HTMLElement>("[data-two]")) toggle(el, !log.one_column);
   show_window(from);
 }

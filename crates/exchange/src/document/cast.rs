@@ -2,9 +2,9 @@
 
 use super::{
     CastDoc, Cell, Choices, Companions, DoubtedCell, Entry, LegDoc, SCHEMA, SettledCell, Source, SwitchDoc,
-    VERSION, cell_doubts,
+    Unit, VERSION, cell_doubts,
 };
-use crate::number::quantity;
+use crate::number::{Quantity, quantity};
 use crate::read::TableRead;
 use layercast_core::{Cast, Leg, Reading, Switch};
 
@@ -20,6 +20,7 @@ pub fn new_doc(water: &str, group: &str) -> CastDoc {
         group: group.to_owned(),
         entries: Vec::new(),
         digit_c: 0.0,
+        temps_in: None,
         bed_m: None,
         corrections: Vec::new(),
         companions: Companions::default(),
@@ -90,7 +91,15 @@ pub fn typed_depth(text: &str) -> SettledCell {
 
 /// A temperature as a person types it: °C unless a unit is written. Text that is no temperature is kept and doubted.
 pub fn typed_temp(text: &str) -> SettledCell {
-    let value = quantity(text).filter(|temp| temp.to.is_none()).and_then(|temp| temp.in_c());
+    typed_temp_in(text, None)
+}
+
+/// As [`typed_temp`], with the unit of a number that stands alone (see [`CastDoc::temps_in`]).
+pub fn typed_temp_in(text: &str, alone: Option<Unit>) -> SettledCell {
+    // A document from elsewhere may name any unit.
+    let alone = alone.filter(|unit| *unit == Unit::F);
+    let read = quantity(text).filter(|temp| temp.to.is_none());
+    let value = read.and_then(|temp| Quantity { unit: temp.unit.or(alone), ..temp }.in_c());
     SettledCell { text: text.to_owned(), value }
 }
 
@@ -133,6 +142,18 @@ mod tests {
             (cast.readings[0].leg, cast.readings[0].switch, cast.bed_m),
             (Leg::Up, Switch::Kept, Some(2.0))
         );
+    }
+
+    #[test]
+    fn a_number_alone_is_read_in_the_unit_that_was_said() {
+        let in_f = |text: &str| typed_temp_in(text, Some(Unit::F)).value;
+        assert!((in_f("74,3").unwrap() - 23.5).abs() < 1e-9);
+        assert_eq!((in_f("18 °C"), in_f("4 m"), in_f("warm")), (Some(18.0), None, None));
+        for other in [Unit::C, Unit::M] {
+            assert_eq!(typed_temp_in("18", Some(other)), typed_temp("18"));
+        }
+        // Older documents say nothing, and nothing is written where nothing was said.
+        assert!(!crate::document::to_json(&new_doc("", "")).contains("temps_in"));
     }
 
     #[test]

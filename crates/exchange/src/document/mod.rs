@@ -9,7 +9,7 @@ mod open;
 
 use serde::{Deserialize, Serialize};
 
-pub use cast::{new_doc, to_cast, typed_depth, typed_temp};
+pub use cast::{new_doc, to_cast, typed_depth, typed_temp, typed_temp_in};
 pub(crate) use companions::without_oxygen_unit;
 pub use companions::{
     CompanionField, Companions, MOST_OXYGEN_MG_L, MOST_SECCHI_M, oxygen_mg_l, typed_oxygen,
@@ -45,6 +45,10 @@ pub struct CastDoc {
     /// Last decimal place of the temperatures as written, in °C; 0 if unknown.
     #[serde(default)]
     pub digit_c: f64,
+    /// What temperatures without a unit are read as, where a person said so: °F or °C. The texts stay as they were
+    /// written, the values are °C in any case.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub temps_in: Option<Unit>,
     /// Depth at which the line went slack, metres.
     #[serde(default)]
     pub bed_m: Option<f64>,

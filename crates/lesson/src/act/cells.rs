@@ -5,14 +5,14 @@ use super::undo::{remember, remember_typing};
 use crate::document::{MOST_CELL_CHARS, MOST_ENTRIES, Notebook, UndoWhat};
 use crate::marks::depth_text;
 use layercast_exchange::document::{
-    CastDoc, Cell, Entry, LegDoc, SettledCell, SwitchDoc, typed_depth, typed_temp,
+    CastDoc, Cell, Entry, LegDoc, SettledCell, SwitchDoc, Unit, typed_depth, typed_temp_in,
 };
 use layercast_exchange::number::quantity;
 
 /// Types into a temperature cell: of a reading, or of a new one at a depth.
 pub fn set_cell(notebook: &mut Notebook, entry: Option<usize>, depth_m: f64, leg: LegDoc, text: &str) {
     let before = notebook.cast.clone();
-    let typed = typed_temp(&kept(text, MOST_CELL_CHARS));
+    let typed = typed_temp_in(&kept(text, MOST_CELL_CHARS), before.temps_in);
     let index = match entry {
         Some(index) => {
             let Some(entry) = notebook.cast.entries.get_mut(index) else { return };
@@ -68,7 +68,7 @@ fn type_into(cell: &mut Cell, is_typed: bool, typed: SettledCell) {
 }
 
 /// The last decimal place of typed temperatures; that of a table stays as it was read.
-fn note_digit(cast: &mut CastDoc) {
+pub(super) fn note_digit(cast: &mut CastDoc) {
     if cast.entries.iter().any(|entry| entry.line.is_some()) {
         return;
     }
@@ -83,6 +83,9 @@ fn note_digit(cast: &mut CastDoc) {
         Some(2) => 0.01,
         Some(_) => 0.001,
     };
+    if cast.temps_in == Some(Unit::F) {
+        cast.digit_c /= 1.8;
+    }
 }
 
 /// Puts a temperature in place of a doubted one.

@@ -11,6 +11,7 @@ mod lesson;
 mod marks;
 mod other;
 pub(crate) use other::cast_in;
+mod scale;
 mod table;
 mod undo;
 
@@ -91,6 +92,7 @@ fn act_with(mut next: Notebook, action: &Action, ready: &mut Ready) -> Notebook 
         Action::SetCell { entry, depth_m, leg, text } => {
             cells::set_cell(&mut next, *entry, *depth_m, *leg, text)
         }
+        Action::ReadTemps { unit } => scale::read_temps(&mut next, *unit),
         Action::SetDepth { entries, text } => cells::set_depth(&mut next, entries, text),
         Action::MakeTemp { entry, value_c, text } => cells::make_temp(&mut next, *entry, *value_c, text),
         Action::MakeDepth { entry, value_m, text } => cells::make_depth(&mut next, *entry, *value_m, text),
@@ -170,6 +172,7 @@ fn changes_cast(action: &Action) -> bool {
         | Action::SetLeg { .. }
         | Action::UseTable
         | Action::SetCell { .. }
+        | Action::ReadTemps { .. }
         | Action::SetDepth { .. }
         | Action::MakeTemp { .. }
         | Action::MakeDepth { .. }

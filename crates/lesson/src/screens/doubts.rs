@@ -46,6 +46,11 @@ fn at_depth(by_depth: &ByDepth, depth_m: f64) -> &[usize] {
 }
 
 impl Block {
+    /// About all temperatures: no single cell carries its sign.
+    pub fn of_all(view: DoubtView) -> Self {
+        Self { entries: Vec::new(), view, depth_m: 0.0, of_water: false }
+    }
+
     /// About the water (heavier on top), not about a cell or a pair.
     pub fn is_of_water(&self) -> bool {
         self.of_water

@@ -1,35 +1,40 @@
 //! Log: the readings, what is doubted about them, and the table that waits.
 
-use super::doubts::{doubt_of, doubts, settled};
+use super::doubts::{Block, doubt_of, doubts, settled};
 use super::facts::assumed;
-use super::{MOST_DOUBTS, Sight, by_hand, companions, corrections, pending, rows, way};
+use super::{MOST_DOUBTS, Sight, by_hand, companions, corrections, pending, rows, scale, way};
 use crate::action::Action;
 use crate::document::{GUESS_POINTS, Lesson, Screen, UndoWhat, another_cast};
 use crate::numbers::{WithNum, mark};
 use crate::tables;
 use crate::view::{GuessRow, LegChoiceView, LogView, PendingView, Said, Way};
 use layercast_core::Message;
-use layercast_exchange::document::{CastDoc, LegChoice, LegDoc, Origin};
+use layercast_exchange::document::{CastDoc, LegChoice, LegDoc, Origin, Unit};
 
 /// Log.
 pub fn view(sight: &Sight) -> LogView {
     let mut blocks = doubts(sight);
+    let scale_doubt = scale::doubt(sight);
+    let asks_scale = scale_doubt.is_some();
+    blocks.splice(0..0, scale_doubt.map(Block::of_all));
     let shown = blocks.len().min(MOST_DOUBTS);
     let table = rows::table(sight, &doubt_of(&blocks, shown));
     let pending = pending::view(sight);
     let leg_choice = leg_choice(sight);
     let not_yet = not_yet(sight);
-    let one_cell_each = blocks.iter().all(|block| block.entries.len() == 1);
+    let one_cell_each = blocks.iter().skip(usize::from(asks_scale)).all(|block| block.entries.len() == 1);
     let title = title(
         sight,
         pending.as_ref(),
         leg_choice.is_some(),
         not_yet.is_some(),
         (blocks.len(), one_cell_each),
+        asks_scale,
     );
     let more_doubts = blocks.len() - shown;
     blocks.truncate(shown);
     let mut decided = settled(sight);
+    decided.splice(0..0, scale::settled(sight));
     let more_settled = decided.len().saturating_sub(MOST_DOUBTS);
     decided.truncate(MOST_DOUBTS);
     let (understood, mut notices) = as_read(sight);
@@ -45,6 +50,7 @@ pub fn view(sight: &Sight) -> LogView {
         can_reopen: sight.notebook.cast.source.as_ref().is_some_and(|source| !source.text.is_empty()),
         undo: undo(sight),
         one_column: table.one_column,
+        fahrenheit: sight.notebook.cast.temps_in == Some(Unit::F),
         lesson: lesson(sight),
         guess: guess(sight),
         by_hand: by_hand::view(sight),
@@ -120,6 +126,7 @@ fn title(
     asks_leg: bool,
     not_yet: bool,
     (doubts, one_cell_each): (usize, bool),
+    asks_scale: bool,
 ) -> Message {
     let used = sight.context.analysis.checked.iter().filter(|checked| checked.used).count();
     match pending {
@@ -130,6 +137,8 @@ fn title(
     }
     if sight.notebook.cast.entries.is_empty() {
         Message::new("log-title-empty")
+    } else if asks_scale {
+        Message::new("log-title-fahrenheit")
     } else if doubts > 0 && one_cell_each {
         Message::new("log-title-cells").count("count", doubts)
     } else if doubts > 0 {
@@ -170,7 +179,10 @@ pub fn is_example(cast: &CastDoc) -> bool {
 }
 
 fn undo(sight: &Sight) -> Option<Way> {
-    let label = match sight.notebook.undo.last()?.what {
+    let last = sight.notebook.undo.last()?;
+    let is_said = |cast: &CastDoc| cast.temps_in == Some(Unit::F);
+    let label = match last.what {
+        UndoWhat::Settle if is_said(&sight.notebook.cast) && !is_said(&last.cast) => "log-undo-fahrenheit",
         UndoWhat::Paste => "log-undo-paste",
         UndoWhat::File => "log-undo-file",
         UndoWhat::Example => "log-undo-example",

@@ -15,6 +15,7 @@ mod questions;
 mod report;
 mod rows;
 mod rules;
+mod scale;
 mod verdict;
 
 pub(crate) use doors::otherwise::view as otherwise_view;

@@ -4,7 +4,7 @@ use super::{MOST_ROWS, Sight};
 use crate::numbers::{WithNum, is_whole, mark, reading_decimals, rounded};
 use crate::view::{LogCell, LogRow, Num, ReadingView};
 use layercast_core::{Leg, Level, Message};
-use layercast_exchange::document::{CastDoc, Entry, LegDoc, SwitchDoc, corrected_marks};
+use layercast_exchange::document::{CastDoc, Entry, LegDoc, SwitchDoc, Unit, corrected_marks};
 use layercast_exchange::number::quantity;
 use std::collections::BTreeMap;
 
@@ -154,6 +154,12 @@ fn cell(
     let entry = index.and_then(|index| cast.entries.get(index));
     let num = entry.and_then(|entry| {
         let value = entry.temp.current()?;
+        if cast.temps_in == Some(Unit::F) {
+            // In the unit of the head of the table: what is typed is read so too.
+            let temp_f = Unit::F.from_m_or_c(value);
+            let decimals = written_decimals(entry.temp.current_text(), temp_f).unwrap_or(decimals);
+            return Some(Num { value: rounded(temp_f, decimals), decimals });
+        }
         Some(Num { value, decimals: written_decimals(entry.temp.current_text(), value).unwrap_or(decimals) })
     });
     LogCell {
