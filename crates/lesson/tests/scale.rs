@@ -203,3 +203,20 @@ fn a_pasted_table_that_was_asked_about_is_not_asked_again() {
     assert_eq!((used.cast.entries.len(), temps(&used)[0]), (10, 74.1));
     assert!(doubt(&used).is_none());
 }
+
+#[test]
+fn what_a_teacher_reads_as_fahrenheit_is_turned_once() {
+    let repair = layercast_lesson::class::Repair { fahrenheit: true, ..Default::default() };
+    let typed = typed(&TYPED);
+    let read = doing(&typed, &[in_f()]);
+    let turned = |notebook: &Notebook| {
+        repair
+            .cast(&notebook.cast)
+            .entries
+            .iter()
+            .map(|entry| entry.temp.current().unwrap())
+            .collect::<Vec<_>>()
+    };
+    assert_near(&turned(&typed), &temps(&read));
+    assert_near(&turned(&read), &temps(&read));
+}

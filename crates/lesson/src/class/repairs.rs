@@ -2,7 +2,7 @@
 
 use crate::hand_in::HandIn;
 use layercast_exchange::document::{
-    CastDoc, Cell, CorrectionDoc, CorrectionField, CorrectionKind, typed_depth,
+    CastDoc, Cell, CorrectionDoc, CorrectionField, CorrectionKind, Unit, typed_depth,
 };
 use serde::{Deserialize, Serialize};
 
@@ -55,19 +55,21 @@ impl Repair {
 
     /// The cast as it is to be read.
     pub fn cast(&self, cast: &CastDoc) -> CastDoc {
+        // A group that has had its own cast read as °F since needs no second turn.
+        let fahrenheit = self.fahrenheit && cast.temps_in != Some(Unit::F);
         let mut cast = cast.clone();
         for entry in &mut cast.entries {
             if self.feet {
                 turn(&mut entry.depth, |feet| feet * FOOT_M);
             }
-            if self.fahrenheit {
+            if fahrenheit {
                 turn(&mut entry.temp, |f| (f - 32.0) / 1.8);
             }
         }
         if self.feet {
             cast.bed_m = cast.bed_m.map(|feet| feet * FOOT_M);
         }
-        if self.fahrenheit {
+        if fahrenheit {
             cast.digit_c /= 1.8;
         }
         if typed_depth(&self.above_water).value.is_some() {
