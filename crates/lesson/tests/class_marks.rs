@@ -1,4 +1,6 @@
 //! What the class knows, and marks: counted by hand beside what is counted by the program.
+//!
+//! Long because points, tables and slips are counted by hand on the same few sheets.
 
 use crate::class_support::{acted, answers, key, place, seat, taken, upside_down};
 use crate::support::{Words, doing};
