@@ -212,5 +212,5 @@ class-fit-group = group { $group }
 class-why-best = Fits best: { $cause }
 class-why-overlap = Their thermocline ranges share a depth, so about the thermocline they do not contradict each other.
 class-why-no-overlap = Their thermocline ranges share no depth.
-class-why-simpler = { $cause } would explain more, but it bends to fit: it needs one number more. The simpler cause is named first.
+class-why-simpler = More would be explained by: { $cause }. It is not named first, because it bends more easily to fit, or would have to be unusually large.
 class-why-station = { $group } measured at another place. The water itself may differ there, and no reading need be wrong.

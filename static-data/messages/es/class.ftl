@@ -212,5 +212,5 @@ class-fit-group = el grupo { $group }
 class-why-best = Lo que mejor encaja: { $cause }
 class-why-overlap = Los márgenes de sus termoclinas comparten una profundidad: sobre la termoclina no se contradicen.
 class-why-no-overlap = Los márgenes de sus termoclinas no comparten ninguna profundidad.
-class-why-simpler = { $cause } explicaría más, pero se adapta mejor: necesita un número más. Se nombra primero la causa más simple.
+class-why-simpler = Explicaría más: { $cause }. No se nombra primero porque se adapta con más facilidad, o tendría que ser inusualmente grande.
 class-why-station = { $group } midió en otro lugar. Allí el agua misma puede ser otra, y ninguna lectura tiene que estar mal.
