@@ -88,8 +88,11 @@ export async function open_first(ui: Ui): Promise<void> {
   if (!opened) open_empty(ui);
 }
 
-/** Opens a stored notebook with every key of its journal. False when it cannot be read, or was stopped. */
-async function open_kept(id: string, ui: Ui, steal = false): Promise<boolean> {
+/**
+ * Opens a stored notebook with every key of its journal. False when it cannot be read, or was stopped. `opened` is told in
+ * the turn that shows it.
+ */
+async function open_kept(id: string, ui: Ui, steal = false, opened = (): void => {}): Promise<boolean> {
   if (steal) await take_over(id);
   const writable = steal || (await take(id));
   const kept = await read_notebook(id).catch(() => null);
@@ -106,6 +109,7 @@ async function open_kept(id: string, ui: Ui, steal = false): Promise<boolean> {
   const seq = lines[lines.length - 1]?.seq ?? kept.seq;
   if (writable) keep_open(id, look.code, notebook, seq, kept.seq, true);
   open_in_state(id, notebook, look, writable, { ...ui, panel: writable ? "main" : "other" });
+  opened();
   if (writable) await mark_closed(id, false);
   return true;
 }
@@ -181,14 +185,16 @@ function new_group(): Promise<void> {
     await leave(true);
     await write_open(null);
     open_empty(plain_ui());
+    focus_bar();
   });
 }
 
 function open_card(card: Card): Promise<void> {
   return one_at_a_time(async () => {
     await leave(false);
-    if (await open_kept(card.id, plain_ui())) await write_open(card.id);
-    else open_empty(plain_ui());
+    if (await open_kept(card.id, plain_ui(), false, focus_bar)) return write_open(card.id);
+    open_empty(plain_ui());
+    focus_bar();
   });
 }
 
@@ -202,6 +208,7 @@ function erase(): Promise<void> {
     let_go();
     await write_open(null);
     open_empty(plain_ui());
+    focus_bar();
   });
 }
 
@@ -257,7 +264,7 @@ export function mount_notebooks(): void {
     close_menu();
     pick_file();
   });
-  by_id("notebooks-new").addEventListener("click", () => void new_group().then(focus_bar));
+  by_id("notebooks-new").addEventListener("click", () => void new_group());
   by_id("notebooks-erase").addEventListener("click", () => ask_erase(true));
   by_id("notebooks-erase-no").addEventListener("click", () => {
     ask_erase(false);
@@ -265,7 +272,7 @@ export function mount_notebooks(): void {
   });
   by_id("notebooks-erase-yes").addEventListener("click", () => {
     asking_erase = false;
-    void erase().then(focus_bar);
+    void erase();
   });
   by_id("notebooks-open-no").addEventListener("click", () => {
     asking_open = null;
@@ -275,7 +282,7 @@ export function mount_notebooks(): void {
   by_id("notebooks-open-yes").addEventListener("click", () => {
     const card = asking_open;
     asking_open = null;
-    if (card) void open_card(card).then(focus_bar);
+    if (card) void open_card(card);
   });
   addEventListener("beforeunload", (event) => {
     if (unsafe() || (stored_now().unsaved && stored_now().where === "nowhere")) event.preventDefault();
@@ -287,9 +294,10 @@ export function mount_notebooks(): void {
   on_show(show_notebooks);
 }
 
-/** Once a notebook is open its name in the bar has the focus, unless somebody has gone on meanwhile: the store is slow. */
+/** In the turn that shows another notebook its name in the bar has the focus, unless somebody had gone on: the store is slow. */
 function focus_bar(): void {
-  if (document.activeElement === null || document.activeElement === document.body) by_id("bar-water").focus();
+  const at = document.activeElement;
+  if (at === null || at === document.body || !at.checkVisibility()) by_id("bar-water").focus();
 }
 
 function ask_erase(on: boolean): void {
@@ -329,7 +337,7 @@ function show_notebooks(s: State): void {
     button.setAttribute("aria-label", t("page-notebooks-open-label", { code: card.code }));
     button.onclick = () => {
       if (!card.closed) {
-        void open_card(card).then(focus_bar);
+        void open_card(card);
         return;
       }
       asking_open = card;
