@@ -1,6 +1,6 @@
 // A real browser for the tests, Chromium or Firefox by the same few words. The page is opened from its file, as in class.
 
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import path from "node:path";
@@ -102,11 +102,16 @@ export class Browser {
     this.downloads = downloads;
   }
 
-  /** Waits for a saved file and gives its path. */
+  /** Waits for a saved file and gives its path. A browser may write it under another name first, and rename it. */
   async saved(ending) {
+    let before = "";
     for (let waited = 0; waited < 20_000; waited += 100) {
-      const name = readdirSync(this.downloads).find((one) => one.endsWith(ending));
-      if (name && readFileSync(path.join(this.downloads, name)).length > 0) return path.join(this.downloads, name);
+      const name = readdirSync(this.downloads).find((one) => one.endsWith(ending)) ?? "";
+      const file = path.join(this.downloads, name);
+      const size = name === "" ? 0 : (statSync(file, { throwIfNoEntry: false })?.size ?? 0);
+      const now = `${name} ${size}`;
+      if (size > 0 && now === before) return file;
+      before = now;
       await pause(100);
     }
     throw new Error(`no file ending in ${ending} was saved`);
